@@ -1,0 +1,239 @@
+package economics
+
+import (
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// Boat is everything an owner tells, or that is assumed for them: the one
+// input of a reckoning besides the rule book and the climate. Every field is
+// filled before reckoning; Known says how each came to be known.
+type Boat struct {
+	Units    quantity.System
+	Currency string // printed as given, e.g. "$", "EUR"
+	Name     string
+
+	Cruising Cruising
+	Box      Box
+	Evidence Evidence
+	Food     Food
+	Ice      Ice
+	Power    Power
+	Money    Money
+	Small    Unit
+	Larger   Unit
+	Safety   Safety
+
+	// Known maps an answers key (see package questions) to how its value is
+	// known. A key that is absent is Assumed.
+	Known map[string]quantity.How
+	// Assumptions lists every default used, in the order of the questions.
+	Assumptions []Assumption
+}
+
+// Assumption is one figure the owner did not give, shown to them.
+type Assumption struct {
+	Key   string `json:"key"`   // the answers key, or the ledger's name of the constant
+	Label string `json:"label"` // in plain words
+	Value string `json:"value"` // with its unit, in the owner's system
+	Why   string `json:"why"`   // where the value comes from
+}
+
+// BeforeTrip is the state of the box when a trip starts.
+type BeforeTrip string
+
+// The states.
+const (
+	Warm      BeforeTrip = "warm"
+	Precooled BeforeTrip = "precooled" // on shore power
+	Running   BeforeTrip = "running"   // left on its own sun
+)
+
+// Cruising is where, when and with whom.
+type Cruising struct {
+	Ground          string      // id of a cruising ground, see package climate
+	Nights          [12]float64 // nights aboard, January first, 0 to the days of the month
+	TripNights      float64     // nights between leaving home and coming back, >= 1
+	ShopEveryDays   float64     // days between stops where food is bought, >= 1
+	ShorePowerShare quantity.Fraction
+	BeforeTrip      BeforeTrip
+	Crew            float64
+	// Latitude and the twelve air temperatures describe a ground that is not
+	// in the tables; they are used when Ground is "own".
+	LatitudeDeg  float64
+	AirMin       [12]quantity.Celsius
+	AirMax       [12]quantity.Celsius
+	AirOverrides map[int]quantity.Celsius // month 1-12 -> mean air temperature told by the owner
+}
+
+// Face is what the owner tells of one face of the box.
+type Face struct {
+	Foam      quantity.Metre
+	Material  heat.Material
+	State     heat.State
+	Neighbour heat.Neighbour
+	Reachable bool
+}
+
+// Box is the ice box as it stands.
+type Box struct {
+	Volume      quantity.Litre      // inside; derived from Inside when that is given
+	Inside      quantity.Dimensions // zero when only a volume is known
+	OpensPerDay float64
+	Lid         heat.Lid
+	LidSeal     heat.Seal
+	LidOpening  quantity.Dimensions // length and width of the opening; height unused
+	Drain       heat.Drain
+	Faces       map[heat.Side]Face // always all six
+	FittedUnit  FittedUnit
+	CabinOffset quantity.Kelvin // cabin air over outdoor air
+}
+
+// FittedUnit is the refrigeration already in the box.
+type FittedUnit string
+
+// The states of a fitted unit.
+const (
+	NotFitted   FittedUnit = "none"
+	UnitWorks   FittedUnit = "works"
+	UnitDead    FittedUnit = "dead"
+	UnitUnknown FittedUnit = "unknown"
+)
+
+// Evidence is what the box has shown of itself; see heat.Estimate.
+type Evidence struct {
+	IceTests   []heat.IceTest
+	JugTests   []heat.JugTest
+	IceHistory []heat.IceHistory
+}
+
+// Food is what must be kept cold, and how well.
+type Food struct {
+	Target          quantity.Celsius
+	KgPerPersonDay  quantity.Kilogram // all food and drink put in the box or lockers
+	MustBeColdShare quantity.Fraction // the part of it that needs cooling
+	ColdDaysWanted  quantity.Fraction // share of days that must be cold for an option to work
+	Medicine        quantity.Tri      // medicine aboard that needs 2 to 8 °C
+	Vulnerable      quantity.Tri      // infants, pregnant, old or immune-weakened crew
+}
+
+// FirstLoad is where a trip's first ice comes from.
+type FirstLoad string
+
+// The sources of a first load.
+const (
+	FromHome FirstLoad = "home" // frozen at home at -18 °C, free
+	Bought   FirstLoad = "bought"
+)
+
+// Ice is how ice is bought.
+type Ice struct {
+	Price        quantity.MoneyPerKg
+	Kind         heat.IceKind
+	UnitSize     quantity.Kilogram // one bag or block
+	FoundAtStops quantity.Fraction // share of stops that sell it
+	FirstLoad    FirstLoad
+	TripCost     quantity.Money    // of each extra errand for ice
+	CarryLimit   quantity.Kilogram // most that can be carried at once
+	CarryLoss    quantity.Fraction // melted on the way
+	ShareOfBox   quantity.Fraction // of the box given to ice
+}
+
+// Power is the boat's electrical system.
+type Power struct {
+	Volts             quantity.Volt
+	Battery           quantity.AmpHour // nominal, of the bank that would feed the unit
+	BatteryAge        quantity.Year
+	Chemistry         energy.Chemistry
+	SolarWp           quantity.Watt
+	Mounting          energy.Mounting
+	Controller        energy.Controller
+	OtherLoads        quantity.AmpHour // per day
+	EngineHoursPerDay float64
+	EngineAmps        quantity.Ampere
+	MaxPanelWp        quantity.Watt // most that the boat could carry, what it has included
+	CableRun          quantity.Metre
+	CableSize         quantity.SquareMillimetre // 0 when not known
+}
+
+// FittedBy is who does the work.
+type FittedBy string
+
+// The hands.
+const (
+	Self FittedBy = "self"
+	Yard FittedBy = "yard"
+)
+
+// Money is the owner's terms.
+type Money struct {
+	Budget       quantity.Money // most they would spend at first; 0 = no limit given
+	Years        quantity.Year  // horizon, whole years >= 1
+	WillSell     quantity.Tri   // within the horizon
+	Discount     quantity.Fraction
+	ColdDayWorth quantity.Money // worth of one cold day; counts only when its key is Told in Known
+	FittedBy     FittedBy
+}
+
+// Form is how a unit comes.
+type Form string
+
+// The forms.
+const (
+	BuiltIn      Form = "built_in"
+	FreeStanding Form = "free_standing" // a 12 V chest with walls of its own
+)
+
+// Unit is a refrigerating unit under consideration.
+type Unit struct {
+	Form         Form
+	Price        quantity.Money
+	Fitting      quantity.Money  // parts and labour, by the hands in Money.FittedBy
+	RatedCooling quantity.Watt   // at -10/45 °C
+	RatedAmps    quantity.Ampere // average current the maker states, 0 when not told
+	RatedBox     quantity.Litre  // "boxes up to", 0 when not told
+	CooledBy     energy.Condenser
+	Plate        energy.Plate
+	Life         quantity.Year
+	Upkeep       quantity.Money // per year
+	ChestVolume  quantity.Litre // of a free-standing chest
+}
+
+// Safety holds the questions that are always asked.
+type Safety struct {
+	FuelVapourSpace  quantity.Tri // petrol or gas could reach where the unit would sit
+	COAlarm          quantity.Tri
+	Lithium          quantity.Tri // a lithium bank aboard or planned, and whether installed to standard is not confirmed
+	DrainTo          DrainTo
+	Children         quantity.Tri
+	LatchOpensInside quantity.Tri
+	DryIce           quantity.Tri
+	Fish             quantity.Tri // catch kept aboard
+	Eggs             Eggs
+	WiringKnown      quantity.Tri // wiring seen and known to be sound
+	LeftUnattended   quantity.Tri // unit left running with nobody aboard
+}
+
+// DrainTo is where meltwater goes.
+type DrainTo string
+
+// The destinations.
+const (
+	ToBilge     DrainTo = "bilge"
+	ToSump      DrainTo = "sump"
+	ToOverboard DrainTo = "overboard"
+	ToNowhere   DrainTo = "none"
+	ToUnknown   DrainTo = "unknown"
+)
+
+// Eggs tells how eggs are sold where the boat shops.
+type Eggs string
+
+// The kinds of egg.
+const (
+	WashedEggs   Eggs = "washed"
+	UnwashedEggs Eggs = "unwashed"
+	UnknownEggs  Eggs = "unknown"
+	NoEggs       Eggs = "none"
+)

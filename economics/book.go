@@ -1,0 +1,84 @@
+package economics
+
+import "coldreckon/economics/quantity"
+
+// OptionID names one of the four ways to eat aboard.
+type OptionID string
+
+// The options, in the order they are always printed.
+const (
+	IceOnly    OptionID = "ice"
+	DryStores  OptionID = "dry"
+	SmallUnit  OptionID = "small"
+	LargerUnit OptionID = "larger"
+)
+
+// Options lists the four in printing order.
+var Options = [4]OptionID{IceOnly, DryStores, SmallUnit, LargerUnit}
+
+// Facts holds one option's named facts: float64, bool or string by the kind
+// in Vocabulary. See facts.go for the names.
+type Facts map[string]any
+
+// Condition is a compiled yes-or-no expression over facts.
+type Condition interface {
+	// Holds evaluates the condition. It fails when a fact is missing or not finite.
+	Holds(Facts) (bool, error)
+}
+
+// Amount is a compiled number expression over facts.
+type Amount interface {
+	// Number evaluates the amount. It fails when a fact is missing or the result is not finite.
+	Number(Facts) (float64, error)
+}
+
+// Billing tells when a price line falls due.
+type Billing string
+
+// The billings.
+const (
+	Once    Billing = "once"    // with the first outlay
+	Renewed Billing = "renewed" // first outlay, and again at the end of each life
+	Yearly  Billing = "yearly"  // at each year's end
+	PerDay  Billing = "rate"    // not billed by itself: a rate that the models look up by id
+)
+
+// PriceLine is one line of the price book.
+type PriceLine struct {
+	ID       string
+	Label    string         // as printed on a shopping list or in a cost table
+	Unit     string         // what one of it is: "W", "m²", "kWh", "person-night", "each"
+	Price    quantity.Range // money per unit, in the book's currency
+	Billing  Billing
+	Life     quantity.Range // years, for Renewed
+	Options  []OptionID     // which options can carry it
+	Quantity Amount         // how many units; nil for a rate
+	Grade    string         // provenance grade: "a" read in an official source, "b" read elsewhere, "c" from memory
+	Source   string
+}
+
+// Criterion makes an option unworkable when it holds.
+type Criterion struct {
+	ID      string
+	Options []OptionID
+	Fails   Condition
+	Reason  string // plain words, with {fact} places filled by the rules package
+}
+
+// Book is what a reckoning takes from the rule files: prices and criteria.
+type Book struct {
+	Currency string
+	Prices   []PriceLine
+	Criteria []Criterion
+	Identity string // short hash of the files, printed in the report
+}
+
+// Price finds a line by its id.
+func (b Book) Price(id string) (PriceLine, bool) {
+	for _, line := range b.Prices {
+		if line.ID == id {
+			return line, true
+		}
+	}
+	return PriceLine{}, false
+}

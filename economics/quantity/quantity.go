@@ -1,0 +1,123 @@
+// Package quantity holds the units that cross package borders.
+//
+// Every figure that leaves one package for another carries its unit in its
+// type, so that litres cannot be handed over as kilograms nor a temperature
+// as a temperature difference. Inside a formula the value is converted once
+// to float64 and the unit moves into the name (areaM2, leakWPerK).
+//
+// The package also reads and prints quantities as owners write them, in
+// either unit system; see Parse* and Format*.
+package quantity
+
+// Celsius is a temperature on the Celsius scale.
+type Celsius float64
+
+// Kelvin is a temperature difference; 1 K = 1 °C of difference = 1.8 °F.
+type Kelvin float64
+
+// Watt is a power: heat flow or electrical.
+type Watt float64
+
+// WattPerKelvin is a conductance, the heat that leaks per degree of difference.
+type WattPerKelvin float64
+
+// Kilojoule is an amount of heat.
+type Kilojoule float64
+
+// KilojoulePerKelvin is a heat capacity.
+type KilojoulePerKelvin float64
+
+// WattHour is an amount of electrical energy.
+type WattHour float64
+
+// AmpHour is a charge.
+type AmpHour float64
+
+// Volt is an electrical potential.
+type Volt float64
+
+// Ampere is a current.
+type Ampere float64
+
+// Litre is a volume.
+type Litre float64
+
+// Kilogram is a mass.
+type Kilogram float64
+
+// Metre is a length, wall thicknesses included.
+type Metre float64
+
+// SquareMetre is an area.
+type SquareMetre float64
+
+// SquareMillimetre is the section of a conductor.
+type SquareMillimetre float64
+
+// Year is a span of years.
+type Year float64
+
+// Fraction is a share from 0 to 1.
+type Fraction float64
+
+// Money is an amount in the owner's own currency, in constant prices.
+type Money float64
+
+// MoneyPerKg is a price per kilogram in the owner's own currency.
+type MoneyPerKg float64
+
+// KWhPerM2Day is a daily irradiation on a horizontal surface.
+type KWhPerM2Day float64
+
+// Dimensions are the inside length, width and height of a box.
+type Dimensions struct{ Length, Width, Height Metre }
+
+// Volume gives the volume enclosed.
+func (d Dimensions) Volume() Litre { return Litre(1000 * d.Length * d.Width * d.Height) }
+
+// Zero reports whether no dimension is given.
+func (d Dimensions) Zero() bool { return d == Dimensions{} }
+
+// Range is an uncertain figure: Low and High are its 10th and 90th
+// percentiles, Typical its median. Low <= Typical <= High.
+type Range struct {
+	Low     float64 `yaml:"low" json:"low"`
+	Typical float64 `yaml:"typical" json:"typical"`
+	High    float64 `yaml:"high" json:"high"`
+}
+
+// Exactly is the range of a figure known without doubt.
+func Exactly(v float64) Range { return Range{v, v, v} }
+
+// Scale multiplies all three marks by a factor of zero or more.
+func (r Range) Scale(f float64) Range { return Range{r.Low * f, r.Typical * f, r.High * f} }
+
+// System is the unit system an owner reads and writes.
+type System string
+
+// The two systems.
+const (
+	Metric System = "metric" // L, kg, mm, °C
+	US     System = "us"     // cu ft, lb, in, °F
+)
+
+// Tri is the answer to a yes-or-no question that may also be "don't know".
+type Tri string
+
+// The three answers. An unanswered question counts as Unknown.
+const (
+	Yes     Tri = "yes"
+	No      Tri = "no"
+	Unknown Tri = "unknown"
+)
+
+// How tells how a figure came to be known, from weakest to strongest.
+type How string
+
+// The grades of knowledge.
+const (
+	Assumed  How = "assumed"  // not answered: a default
+	Unsure   How = "unsure"   // "don't know": a default with a wider range
+	Told     How = "told"     // the owner's answer
+	Measured How = "measured" // from a test or a log
+)
