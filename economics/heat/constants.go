@@ -1,0 +1,197 @@
+package heat
+
+import (
+	"fmt"
+
+	"coldreckon/economics/quantity"
+)
+
+// Water and ice.
+const (
+	// FusionKJPerKg melts ice at 0 °C. From memory; textbooks print 333.4 to 335.
+	FusionKJPerKg = 333.6
+	// IceKJPerKgK warms ice. From memory; Earle, appendix 7, has 2.05; it is
+	// 2.12 at 0 °C and 1.98 at -18 °C.
+	IceKJPerKgK = 2.1
+	// WaterKJPerKgK warms water. Earle, appendix 7.
+	WaterKJPerKgK = 4.19
+	// DrainCelsius is the temperature at which meltwater leaves a drained box.
+	// Engineering judgement, from memory.
+	DrainCelsius quantity.Celsius = 2
+	// FreezerCelsius is the temperature of ice from a home freezer. Common practice, no source.
+	FreezerCelsius quantity.Celsius = -18
+)
+
+// What stands in the box.
+const (
+	// GoodsKJPerKgK is the heat capacity of mixed food and drink. Engineering
+	// judgement, from memory, inside the 3.2 to 4.2 that Earle, appendix 7,
+	// lists for meat, fish, milk and vegetables.
+	GoodsKJPerKgK = 3.6
+	// LinerKJPerKPerL is the heat capacity of liner and inner foam per litre of
+	// box, 12 kJ/K for 10 L. Engineering judgement, from memory.
+	LinerKJPerKPerL = 1.2
+	// jugFilmWPerKPerKg is the conductance between standing jugs of water and
+	// the box's air, about 1.8 W/K for 10 L. Engineering judgement, from memory.
+	jugFilmWPerKPerKg = 0.18
+)
+
+// Surface films, W/m²·K.
+const (
+	filmVerticalWPerM2K = 8.3 // still air at a wall. ASHRAE Fundamentals (8.29), from memory
+	filmDownWPerM2K     = 6.1 // still air, heat flowing down. ASHRAE Fundamentals (6.13), from memory
+	filmUpWPerM2K       = 9.3 // still air, heat flowing up. ASHRAE Fundamentals (9.26), from memory
+	filmWaterWPerM2K    = 500 // sea along a hull. Engineering judgement, from memory
+)
+
+// Shape factors of a box's rim: Langmuir, Adams and Meikle 1913; Holman,
+// Heat Transfer, ch. 3; Incropera, table 4.1. They hold while every inside
+// length is over a fifth of the wall's thickness.
+const (
+	edgeShape          = 0.54   // per length of inside edge
+	cornerShape        = 0.15   // per thickness of wall
+	shapeLengthPerWall = 1 / 5. // least inside length per wall thickness
+	// thinFoamM is the foam under which edges and corners are left out: films
+	// rule there, and the shape factors do not know them. Engineering judgement, from memory.
+	thinFoamM = 0.015
+)
+
+// Neighbours warmer than the cabin. Engineering judgement, from memory.
+const (
+	engineOverCabin quantity.Kelvin = 8 // engine space while motoring
+	deckOverCabin   quantity.Kelvin = 3 // deck in sun, as a mean over the day
+)
+
+// Figure is a constant that is not the same in every boat: a range, and where
+// the range comes from.
+type Figure struct {
+	Name   string // in plain words
+	Unit   string
+	Range  quantity.Range
+	Source string
+}
+
+const judgement = "engineering judgement, from memory"
+
+// Conductivity gives the dry conductivity of a filling, W/m·K. An unknown
+// material is an error.
+func Conductivity(m Material) (Figure, error) {
+	f := Figure{Name: "conductivity of " + string(m), Unit: "W/m·K"}
+	switch m {
+	case OldPolyurethane:
+		f.Name = "conductivity of old polyurethane foam, dry"
+		f.Range = quantity.Range{Low: 0.025, Typical: 0.028, High: 0.033}
+		f.Source = judgement + "; CIBSE Guide A has 0.028 for board and 0.030 for older gas-blown foam in use"
+	case Polyurethane:
+		f.Name = "conductivity of new polyurethane foam, dry"
+		f.Range = quantity.Range{Low: 0.022, Typical: 0.024, High: 0.026}
+		f.Source = "cold-store wall table (Dossat) 0.025; two fish-box studies measured 0.023 and 0.026"
+	case XPS:
+		f.Name = "conductivity of extruded polystyrene, dry"
+		f.Range = quantity.Range{Low: 0.029, Typical: 0.033, High: 0.035}
+		f.Source = "cold-store wall table (Dossat) 0.029; EN 13164 data sheets 0.033 to 0.035"
+	case EPS:
+		f.Name = "conductivity of bead board, dry"
+		f.Range = quantity.Range{Low: 0.033, Typical: 0.036, High: 0.040}
+		f.Source = "cold-store wall table (Dossat) 0.036; Çengel, problem 3-162, 0.033; upper end " + judgement
+	case Cork:
+		f.Name = "conductivity of cork board, dry"
+		f.Range = quantity.Range{Low: 0.041, Typical: 0.043, High: 0.050}
+		f.Source = "cold-store wall table (Dossat) and Geankoplis, example 4.3-1, 0.0433; dense cork 0.05"
+	default:
+		return Figure{}, fmt.Errorf("material %q is not known; want old_polyurethane, polyurethane, xps, eps or cork", m)
+	}
+	return f, nil
+}
+
+// SoakedConductivity gives the conductivity of waterlogged foam of any kind, W/m·K.
+func SoakedConductivity() Figure {
+	return Figure{"conductivity of soaked foam", "W/m·K", quantity.Range{Low: 0.10, Typical: 0.20, High: 0.30}, judgement}
+}
+
+// WaterContent gives the water in a filling as a share of its volume. Soaked
+// foam has a conductivity of its own, and missing foam none: both are errors
+// here, as is an unknown state.
+func WaterContent(s State) (quantity.Fraction, error) {
+	switch s {
+	case Dry:
+		return 0, nil
+	case Damp:
+		return 0.04, nil // engineering judgement, from memory
+	case Wet:
+		return 0.12, nil // engineering judgement, from memory
+	}
+	return 0, fmt.Errorf("state %q has no water content; want dry, damp or wet", s)
+}
+
+// MoistureFactor gives f of EN ISO 10456, k = k_dry·exp(f·w), w the water as a
+// share of the volume; values from memory. The standard uses it to about
+// w = 0.10 (0.15 for polyurethane). An unknown material is an error.
+func MoistureFactor(m Material) (float64, error) {
+	switch m {
+	case OldPolyurethane, Polyurethane, Cork:
+		return 6, nil
+	case EPS:
+		return 4, nil
+	case XPS:
+		return 2.5, nil
+	}
+	return 0, fmt.Errorf("material %q is not known; want old_polyurethane, polyurethane, xps, eps or cork", m)
+}
+
+// SealLoss gives the heat that passes a lid's seal, W/K per metre of its
+// length. An unknown seal is an error.
+func SealLoss(s Seal) (Figure, error) {
+	f := Figure{Unit: "W/m·K", Source: judgement}
+	switch s {
+	case GoodSeal:
+		f.Name, f.Range = "heat past a good lid seal", quantity.Range{Low: 0.05, Typical: 0.08, High: 0.15}
+	case PoorSeal:
+		f.Name, f.Range = "heat past a worn lid seal", quantity.Range{Low: 0.10, Typical: 0.20, High: 0.35}
+	case NoSeal:
+		f.Name, f.Range = "heat past a lid that only rests", quantity.Range{Low: 0.20, Typical: 0.35, High: 0.50}
+	default:
+		return Figure{}, fmt.Errorf("lid seal %q is not known; want good, worn or rests", s)
+	}
+	return f, nil
+}
+
+// DrainLoss gives the heat that air carries in through a drain, W/K. An
+// unknown drain is an error.
+func DrainLoss(d Drain) (Figure, error) {
+	switch d {
+	case OpenDrain:
+		return Figure{"heat through an open drain", "W/K", quantity.Range{Low: 0.05, Typical: 0.15, High: 0.40}, judgement}, nil
+	case TrappedDrain, NoDrain:
+		return Figure{"heat through a trapped drain", "W/K", quantity.Exactly(0), judgement}, nil
+	}
+	return Figure{}, fmt.Errorf("drain %q is not known; want open, trapped or none", d)
+}
+
+// SwapShare gives the part of the box's free air that one opening exchanges,
+// 0 to 1. Cold air stays in a box opened from above. An unknown lid is an error.
+func SwapShare(l Lid) (Figure, error) {
+	switch l {
+	case TopLid:
+		return Figure{"air lost at one opening, top lid", "share", quantity.Range{Low: 0.2, Typical: 0.3, High: 0.6}, judgement}, nil
+	case FrontDoor:
+		return Figure{"air lost at one opening, front door", "share", quantity.Range{Low: 0.6, Typical: 0.8, High: 1.0}, judgement}, nil
+	}
+	return Figure{}, fmt.Errorf("lid %q is not known; want top or front", l)
+}
+
+// BulkDensity gives the ice that stows in a litre, kg/L. An unknown kind is an error.
+func BulkDensity(k IceKind) (Figure, error) {
+	f := Figure{Unit: "kg/L", Source: "FAO Fisheries Technical Paper 436 (2003), table 2.1, from memory"}
+	switch k {
+	case Block:
+		f.Name, f.Range = "ice in a litre, block", quantity.Range{Low: 0.85, Typical: 0.92, High: 0.92}
+	case Crushed:
+		f.Name, f.Range = "ice in a litre, crushed", quantity.Range{Low: 0.66, Typical: 0.68, High: 0.71}
+	case Cubes:
+		f.Name, f.Range = "ice in a litre, cubes", quantity.Range{Low: 0.50, Typical: 0.56, High: 0.62}
+	default:
+		return Figure{}, fmt.Errorf("ice kind %q is not known; want block, cubes or crushed", k)
+	}
+	return f, nil
+}

@@ -1,0 +1,103 @@
+package heat
+
+import (
+	"math"
+
+	"coldreckon/economics/quantity"
+)
+
+// MeltKgPerDay gives the ice that a steady heat gain melts in a day, its water
+// leaving at drain °C. A box that loses heat melts none.
+func MeltKgPerDay(gain quantity.Watt, drain quantity.Celsius) quantity.Kilogram {
+	return quantity.Kilogram(max(0, float64(gain)*86.4/MeltKJPerKg(drain)))
+}
+
+// MeltKJPerKg gives the heat that a kilogram of ice at 0 °C takes up until its
+// water leaves at drain °C, kJ/kg.
+func MeltKJPerKg(drain quantity.Celsius) float64 {
+	return FusionKJPerKg + WaterKJPerKgK*float64(drain)
+}
+
+// FreezerBonusKJ gives the heat that ice below 0 °C takes up until it starts
+// to melt.
+func FreezerBonusKJ(ice quantity.Kilogram, start quantity.Celsius) quantity.Kilojoule {
+	return quantity.Kilojoule(float64(ice) * IceKJPerKgK * max(0, -float64(start)))
+}
+
+// GoodsHeatKJ gives the heat that food and drink bring from one temperature to
+// another; negative when they warm up.
+func GoodsHeatKJ(goods quantity.Kilogram, from, to quantity.Celsius) quantity.Kilojoule {
+	return quantity.Kilojoule(float64(goods) * GoodsKJPerKgK * float64(from-to))
+}
+
+// LinerKJPerK gives the heat capacity of a box's liner and inner foam.
+func LinerKJPerK(box quantity.Litre) quantity.KilojoulePerKelvin {
+	return quantity.KilojoulePerKelvin(LinerKJPerKPerL * float64(box))
+}
+
+// IceToChill gives the ice at 0 °C that takes up a given heat, its water
+// staying at 0 °C: FAO Fisheries Technical Paper 331 (1992), ch. 3. No heat to
+// take up needs no ice.
+func IceToChill(heat quantity.Kilojoule) quantity.Kilogram {
+	return quantity.Kilogram(max(0, float64(heat)/FusionKJPerKg))
+}
+
+// CapacityKg gives the ice that stows in the share of a box given to it. An
+// unknown kind is an error.
+func CapacityKg(box quantity.Litre, share quantity.Fraction, kind IceKind) (quantity.Kilogram, error) {
+	density, err := BulkDensity(kind)
+	if err != nil {
+		return 0, err
+	}
+	return quantity.Kilogram(float64(box) * float64(share) * density.Range.Typical), nil
+}
+
+// HoldCelsius is the food temperature that a full load of ice holds in the
+// hottest month. Engineering judgement, from memory.
+const HoldCelsius quantity.Celsius = 4
+
+// Surface is how ice cools: at 0 °C, through a surface that shrinks with the
+// two-thirds power of its mass.
+type Surface struct {
+	FullKg    quantity.Kilogram      // a full load, > 0
+	FullWPerK quantity.WattPerKelvin // heat it takes up per kelvin of food over 0 °C, >= 0
+}
+
+// Hold sizes the surface so that a full load holds HoldCelsius against
+// gainAtHold: leak and use together, reckoned at that food temperature. A gain
+// under 0 counts as none; such a box needs no ice.
+func Hold(full quantity.Kilogram, gainAtHold quantity.Watt) Surface {
+	return Surface{FullKg: full, FullWPerK: quantity.WattPerKelvin(max(0, float64(gainAtHold)/float64(HoldCelsius)))}
+}
+
+// WPerK gives the heat that ice of a mass takes up per kelvin of food over
+// 0 °C; more than a full load counts as full, less than nothing as none.
+func (s Surface) WPerK(ice quantity.Kilogram) quantity.WattPerKelvin {
+	if !(ice > 0 && s.FullKg > 0) {
+		return 0
+	}
+	left := math.Cbrt(min(1, float64(ice/s.FullKg)))
+	return s.FullWPerK * quantity.WattPerKelvin(left*left)
+}
+
+// FoodCelsius gives the steady food temperature beside ice of a mass: the leak
+// from outside and the heat of use on one side, the ice on the other. Without
+// ice it is what the leak and the use lead to. leak must be over 0 W/K.
+func (s Surface) FoodCelsius(ice quantity.Kilogram, leak quantity.WattPerKelvin, outside quantity.Celsius, use quantity.Watt) quantity.Celsius {
+	return quantity.Celsius((float64(leak)*float64(outside) + float64(use)) / float64(leak+s.WPerK(ice)))
+}
+
+// FloorKg gives the least ice that still holds food at limit °C against a
+// steady leak and use. It is 0 when no ice is needed, and false when a full
+// load does not suffice or limit is not over 0 °C.
+func (s Surface) FloorKg(limit quantity.Celsius, leak quantity.WattPerKelvin, outside quantity.Celsius, use quantity.Watt) (quantity.Kilogram, bool) {
+	gainW := float64(leak)*float64(outside-limit) + float64(use)
+	if gainW <= 0 {
+		return 0, true
+	}
+	fullW := float64(s.FullWPerK) * float64(limit)
+	if limit <= 0 || gainW > fullW {
+		return 0, false
+	}
+	return s.FullKg * quantity.Kilogram(math.Pow(gainW/fullW, 1.5)), true
+}
