@@ -1,0 +1,266 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// The Format functions print a quantity in the owner's system with no more
+// digits than an owner can use: one decimal below ten, none above. What they
+// print, the parser of the same name reads back.
+
+// round2 prints v with one decimal below ten and none above; trailing ".0" is
+// dropped. What is not finite prints as "–".
+func round2(v float64) string {
+	if math.Abs(v) < 9.95 {
+		return decimals(v, 1)
+	}
+	return decimals(v, 0)
+}
+
+// decimals prints v with at most n decimals.
+func decimals(v float64, n int) string {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return "–"
+	}
+	s := strconv.FormatFloat(v, 'f', n, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+// small prints a figure that may be far below one with two significant digits.
+func small(v float64) string {
+	if a := math.Abs(v); a > 0 && a < 0.95 {
+		return decimals(v, 1-int(math.Floor(math.Log10(a))))
+	}
+	return round2(v)
+}
+
+// Span joins two printed figures to a range: "80 L" and "100 L" are
+// "80 to 100 L"; equal figures are printed once.
+func Span(low, high string) string {
+	if low == high {
+		return low
+	}
+	figure, unit, ok := strings.Cut(low, " ")
+	if ok && strings.HasSuffix(high, " "+unit) {
+		return figure + " to " + high
+	}
+	return low + " to " + high
+}
+
+// FormatVolume prints "90 L" or "3.2 cu ft".
+func FormatVolume(v Litre, sys System) string {
+	if sys == US {
+		return small(float64(v)/28.316846592) + " cu ft"
+	}
+	return small(float64(v)) + " L"
+}
+
+// FormatLength prints a short length, "25 mm" or "1 1/2 in"; inches to the
+// nearest eighth.
+func FormatLength(v Metre, sys System) string {
+	if sys != US {
+		if v := float64(v) * 1000; math.Abs(v) < 9.95 {
+			return decimals(v, 1) + " mm"
+		}
+		return decimals(float64(v)*1000, 0) + " mm"
+	}
+	return inches(float64(v)/0.0254) + " in"
+}
+
+// inches prints a figure to the nearest eighth as a mixed fraction.
+func inches(v float64) string {
+	if math.IsNaN(v) || math.IsInf(v, 0) || math.Abs(v) > 1e6 {
+		return round2(v)
+	}
+	sign := ""
+	if v < 0 {
+		sign, v = "-", -v
+	}
+	eighths := int(math.Round(v * 8))
+	if eighths == 0 && v > 0 {
+		return sign + small(v)
+	}
+	whole, part, under := eighths/8, eighths%8, 8
+	for part > 0 && part%2 == 0 {
+		part, under = part/2, under/2
+	}
+	switch {
+	case part == 0:
+		return sign + strconv.Itoa(whole)
+	case whole == 0:
+		return sign + strconv.Itoa(part) + "/" + strconv.Itoa(under)
+	}
+	return sign + strconv.Itoa(whole) + " " + strconv.Itoa(part) + "/" + strconv.Itoa(under)
+}
+
+// FormatRun prints a longer length, "4 m" or "13 ft".
+func FormatRun(v Metre, sys System) string {
+	if sys == US {
+		return small(float64(v)/0.3048) + " ft"
+	}
+	return small(float64(v)) + " m"
+}
+
+// FormatDimensions prints "450 x 400 x 500 mm" or "18 x 16 x 20 in"; an
+// opening, which has no height, prints its two sides.
+func FormatDimensions(d Dimensions, sys System) string {
+	sides := []Metre{d.Length, d.Width, d.Height}
+	if d.Height == 0 {
+		sides = sides[:2]
+	}
+	unit := " mm"
+	if sys == US {
+		unit = " in"
+	}
+	var printed []string
+	for _, s := range sides {
+		printed = append(printed, strings.TrimSuffix(FormatLength(s, sys), unit))
+	}
+	return strings.Join(printed, " x ") + unit
+}
+
+// FormatArea prints "0.8 m²" or "8.6 sq ft".
+func FormatArea(v SquareMetre, sys System) string {
+	if sys == US {
+		return small(float64(v)/0.09290304) + " sq ft"
+	}
+	return small(float64(v)) + " m²"
+}
+
+// FormatMass prints "2.5 kg" or "5.5 lb".
+func FormatMass(v Kilogram, sys System) string {
+	if sys == US {
+		return small(float64(v)/0.45359237) + " lb"
+	}
+	return small(float64(v)) + " kg"
+}
+
+// FormatTemperature prints "4.5 °C", to the half degree, or "40 °F", to the degree.
+func FormatTemperature(v Celsius, sys System) string {
+	if sys == US {
+		return decimals(float64(v)*1.8+32, 0) + " °F"
+	}
+	return decimals(math.Round(float64(v)*2)/2, 1) + " °C"
+}
+
+// FormatTemperatureDifference prints "2 K" or "3.6 °F".
+func FormatTemperatureDifference(v Kelvin, sys System) string {
+	if sys == US {
+		return small(float64(v)*1.8) + " °F"
+	}
+	return small(float64(v)) + " K"
+}
+
+// FormatConductance prints "0.9 W/K" or "1.7 Btu/h·°F" (1 Btu/h·°F = 0.527528 W/K).
+func FormatConductance(v WattPerKelvin, sys System) string {
+	if sys == US {
+		return small(float64(v)/(1055.05585262/3600*1.8)) + " Btu/h·°F"
+	}
+	return small(float64(v)) + " W/K"
+}
+
+// FormatCharge prints "100 Ah".
+func FormatCharge(v AmpHour) string { return small(float64(v)) + " Ah" }
+
+// FormatCurrent prints "4.5 A".
+func FormatCurrent(v Ampere) string { return small(float64(v)) + " A" }
+
+// FormatVoltage prints "12 V" or "12.3 V".
+func FormatVoltage(v Volt) string { return decimals(float64(v), 1) + " V" }
+
+// FormatPower prints "50 W".
+func FormatPower(v Watt) string { return small(float64(v)) + " W" }
+
+// FormatEnergy prints "620 Wh", or from 10 kWh on "12 kWh".
+func FormatEnergy(v WattHour) string {
+	if math.Abs(float64(v)) >= 9950 {
+		return round2(float64(v)/1000) + " kWh"
+	}
+	return small(float64(v)) + " Wh"
+}
+
+// FormatHeat prints "150 kJ".
+func FormatHeat(v Kilojoule) string { return small(float64(v)) + " kJ" }
+
+// FormatWireSize prints "6 mm²", or "10 AWG", the nearest even gauge or aught.
+func FormatWireSize(v SquareMillimetre, sys System) string {
+	if sys != US || v <= 0 || v > 120 {
+		return small(float64(v)) + " mm²"
+	}
+	gauge := int(math.Round(36 - 39*math.Log(math.Sqrt(float64(v)*4/math.Pi)/0.127)/math.Log(92)))
+	if gauge <= 0 {
+		return strconv.Itoa(1-gauge) + "/0 AWG"
+	}
+	return strconv.Itoa(gauge) + " AWG"
+}
+
+// FormatYears prints "10 years".
+func FormatYears(v Year) string {
+	if s := decimals(float64(v), 1); s != "1" {
+		return s + " years"
+	}
+	return "1 year"
+}
+
+// FormatHours prints "36 h".
+func FormatHours(v float64) string { return small(v) + " h" }
+
+// FormatShare prints "30 %".
+func FormatShare(v Fraction) string { return small(float64(v)*100) + " %" }
+
+// FormatNumber prints a plain number with at most two decimals.
+func FormatNumber(v float64) string { return decimals(v, 2) }
+
+// FormatLatitude prints "44.1° N".
+func FormatLatitude(deg float64) string {
+	if deg < 0 {
+		return decimals(-deg, 1) + "° S"
+	}
+	return decimals(deg, 1) + "° N"
+}
+
+// FormatMoney prints "$1,200", "EUR 1,200", "$0.80"; cents only below ten.
+func FormatMoney(v Money, currency string) string {
+	n := 0
+	if math.Abs(float64(v)) < 9.995 && math.Round(float64(v)) != float64(v) {
+		n = 2
+	}
+	return amount(float64(v), n, currency)
+}
+
+// FormatPricePerMass prints "$1.10/kg" or "$0.50/lb".
+func FormatPricePerMass(v MoneyPerKg, currency string, sys System) string {
+	if sys == US {
+		return amount(float64(v)*0.45359237, 2, currency) + "/lb"
+	}
+	return amount(float64(v), 2, currency) + "/kg"
+}
+
+func amount(v float64, n int, currency string) string {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return "–"
+	}
+	s := strconv.FormatFloat(math.Abs(v), 'f', n, 64)
+	whole, cents, has := strings.Cut(s, ".")
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + "," + whole[i:]
+	}
+	if has {
+		whole += "." + cents
+	}
+	if currency != "" && currency[len(currency)-1] < 0x80 && isLetter(currency[len(currency)-1]) {
+		currency += " "
+	}
+	if v < 0 && strings.Trim(s, "0.") != "" {
+		return "-" + currency + whole
+	}
+	return currency + whole
+}

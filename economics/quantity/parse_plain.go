@@ -1,0 +1,324 @@
+package quantity
+
+import (
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+// ParseNumber reads a plain number, and drops any of the given words after
+// it: ParseNumber("2 people", "people") is 2.
+func ParseNumber(text string, words ...string) (float64, error) {
+	w := want{expected: "a number, such as 2"}
+	v, rest, err := w.leading(text, measured)
+	if err != nil {
+		return 0, err
+	}
+	rest = strings.ToLower(strings.TrimLeft(rest, "/ "))
+	if rest == "" {
+		return v, nil
+	}
+	for _, word := range words {
+		if rest == word {
+			return v, nil
+		}
+	}
+	return 0, &Error{quoted(text), w.expected, ""}
+}
+
+// leading reads the number at the start of text and gives the rest of it.
+func (w want) leading(text string, s style) (v float64, rest string, err error) {
+	tidied, err := tidy(text, w.expected)
+	if err != nil {
+		return 0, "", err
+	}
+	r := &reader{rest: tidied, style: s}
+	if v, err = r.sum(); err != nil {
+		return 0, "", w.fault(text, err)
+	}
+	return v, strings.TrimSpace(r.rest), nil
+}
+
+// ParseShare reads a share: "0.3", "30 %", "1/3", "half", "all", "none". The
+// result lies from 0 to 1; a bare number over 1 is an error, because it may
+// have been meant in hundredths.
+func ParseShare(text string) (Fraction, error) {
+	const expected = "a share from 0 to 1, such as 0.3 or 30 %"
+	switch strings.ToLower(strings.TrimSpace(text)) {
+	case "all", "always":
+		return 1, nil
+	case "half", "a half":
+		return 0.5, nil
+	case "a third":
+		return 1.0 / 3, nil
+	case "a quarter":
+		return 0.25, nil
+	case "none", "never":
+		return 0, nil
+	}
+	v, rest, err := want{expected: expected}.leading(text, measured)
+	if err != nil {
+		return 0, err
+	}
+	hint := ""
+	switch strings.ToLower(rest) {
+	case "":
+		if v > 1 && v <= 100 {
+			hint = "did you mean " + strconv.FormatFloat(v, 'f', -1, 64) + " %?"
+		}
+	case "%", "percent", "per cent", "pct":
+		v /= 100
+	default:
+		return 0, &Error{quoted(text), expected, ""}
+	}
+	if v < 0 || v > 1 {
+		return 0, &Error{quoted(text), expected, hint}
+	}
+	return Fraction(v), nil
+}
+
+// currencyNames lists names for one currency that owners use for each other.
+var currencyNames = [][]string{
+	{"$", "usd", "us$", "dollar", "dollars", "cad", "c$", "ca$", "aud", "a$", "nzd", "nz$"},
+	{"€", "eur", "euro", "euros"},
+	{"£", "gbp", "pound sterling", "pounds sterling"},
+}
+
+// sameCurrency reports whether found can stand for the owner's currency.
+func sameCurrency(found, own string) bool {
+	found, own = strings.ToLower(found), strings.ToLower(strings.TrimSpace(own))
+	if found == own {
+		return true
+	}
+	for _, names := range currencyNames {
+		first, has := false, false
+		for _, n := range names {
+			first = first || n == own
+			has = has || n == found
+		}
+		// Dollars are many: the sign stands for any of them, but the code of
+		// one does not stand for another.
+		if first && has {
+			return names[0] == found || names[0] == own || names[0] != "$"
+		}
+	}
+	return false
+}
+
+var currencyMark = regexp.MustCompile(`^(?:\p{Sc}|[A-Za-z]{1,3}\$|[A-Za-z]{2,8}\.?)`)
+
+// unpriced takes the currency before or after an amount away. It refuses a
+// currency that is not the owner's.
+func unpriced(tidied, own, text, expected string) (string, error) {
+	rest := tidied
+	if m := currencyMark.FindString(rest); m != "" {
+		if !sameCurrency(strings.TrimSuffix(m, "."), own) {
+			return "", &Error{quoted(text) + ", in another currency", expected, "amounts are in " + own + "; set currency to change that"}
+		}
+		rest = strings.TrimSpace(rest[len(m):])
+	}
+	return rest, nil
+}
+
+// ParseMoney reads an amount of money: "$1,200", "1 200", "1200 EUR". A
+// currency other than the owner's is an error.
+func ParseMoney(text, currency string) (Money, error) {
+	expected := "an amount of money, such as " + FormatMoney(1200, currency)
+	tidied, err := tidy(text, expected)
+	if err != nil {
+		return 0, err
+	}
+	amount, err := unpriced(tidied, currency, text, expected)
+	if err != nil {
+		return 0, err
+	}
+	v, rest, err := want{expected: expected}.leading(amount, priced)
+	if err != nil {
+		return 0, err
+	}
+	if rest != "" {
+		left, err := unpriced(rest, currency, text, expected)
+		if err != nil {
+			return 0, err
+		}
+		if left != "" || amount != tidied {
+			return 0, &Error{quoted(text), expected, ""}
+		}
+	}
+	return Money(v), nil
+}
+
+var perMass = regexp.MustCompile(`(?i)^(.*[^\s/])\s*(?:/|\bper\b|\ban?\b|\bfor\b)\s*([0-9.,]*)\s*([a-z#]+)\.?\s*(?:bags?|blocks?)?$`)
+
+// ParsePricePerMass reads a price per mass: "1.10 /kg", "$0.50/lb",
+// "$3.50 per 10 lb bag". Bare: per kg or per lb.
+func ParsePricePerMass(text, currency string, sys System) (MoneyPerKg, error) {
+	expected := example(sys, "a price per mass", "1.10 /kg", "0.50 /lb")
+	tidied, err := tidy(text, expected)
+	if err != nil {
+		return 0, err
+	}
+	amount, per := tidied, bare(sys, "1 kg", "1 lb")
+	if m := perMass.FindStringSubmatch(tidied); m != nil {
+		amount, per = m[1], m[2]+" "+m[3]
+		if m[2] == "" {
+			per = "1 " + m[3]
+		}
+	}
+	price, err := ParseMoney(amount, currency)
+	if err != nil {
+		e := *err.(*Error)
+		e.Expected = expected
+		return 0, &e
+	}
+	kg, err := ParseMass(per, sys)
+	if err != nil || kg <= 0 {
+		return 0, &Error{quoted(text), expected, ""}
+	}
+	return MoneyPerKg(float64(price) / float64(kg)), nil
+}
+
+var times = regexp.MustCompile(`(?i)\s*(?:×|\bby\b|\*|\bx\b|x)\s*`)
+
+// ParseDimensions reads inside measures, length × width × height:
+// "18 x 22 x 16 in", "450 × 400 × 500". One unit at the end serves all three.
+// Bare: mm or in.
+func ParseDimensions(text string, sys System) (Dimensions, error) {
+	sides, err := sidesOf(text, sys, 3, example(sys, "length × width × height", "450 x 400 x 500 mm", "18 x 22 x 16 in"))
+	if err != nil {
+		return Dimensions{}, err
+	}
+	return Dimensions{sides[0], sides[1], sides[2]}, nil
+}
+
+// ParseOpening reads the length and width of an opening: "12 x 18 in".
+// Height is left zero. Bare: mm or in.
+func ParseOpening(text string, sys System) (Dimensions, error) {
+	sides, err := sidesOf(text, sys, 2, example(sys, "length × width", "300 x 450 mm", "12 x 18 in"))
+	if err != nil {
+		return Dimensions{}, err
+	}
+	return Dimensions{Length: sides[0], Width: sides[1]}, nil
+}
+
+func sidesOf(text string, sys System, n int, expected string) ([]Metre, error) {
+	tidied, err := tidy(text, expected)
+	if err != nil {
+		return nil, err
+	}
+	parts := times.Split(tidied, -1)
+	if len(parts) != n {
+		return nil, &Error{quoted(text), expected, ""}
+	}
+	shared := ""
+	if u := endUnit(parts[n-1]); u != "" {
+		shared = u
+	}
+	sides := make([]Metre, n)
+	for i, p := range parts {
+		if endUnit(p) == "" {
+			p += " " + shared
+		}
+		v, err := ParseLength(p, sys)
+		if err != nil {
+			e := *err.(*Error)
+			e.Expected = expected
+			return nil, &e
+		}
+		if v <= 0 {
+			return nil, &Error{quoted(text), expected + ", all above zero", ""}
+		}
+		sides[i] = v
+	}
+	return sides, nil
+}
+
+// endUnit gives the unit that ends a measure, or "".
+func endUnit(measure string) string {
+	return strings.TrimLeft(strings.TrimSpace(measure), "0123456789.,/+-() ")
+}
+
+// ParseLatitude reads a latitude: "44.1", "44.1 N", "33 S", "44° 30' N". South
+// is negative. The result lies from -90 to 90.
+func ParseLatitude(text string) (float64, error) {
+	const expected = "a latitude in degrees, such as 44.1 N"
+	w := want{expected: expected}
+	tidied, err := tidy(text, expected)
+	if err != nil {
+		return 0, err
+	}
+	south := false
+	upper := strings.ToUpper(tidied)
+	for _, pole := range []string{"NORTH", "SOUTH", "N", "S"} {
+		if body, ok := strings.CutSuffix(upper, pole); ok {
+			upper, south = strings.TrimSpace(body), pole[0] == 'S'
+			if strings.HasPrefix(upper, "-") {
+				return 0, &Error{quoted(text), expected, ""}
+			}
+			break
+		}
+	}
+	v, rest, err := w.leading(upper, measured)
+	if err != nil {
+		return 0, err
+	}
+	rest = strings.TrimSpace(strings.TrimPrefix(rest, "°"))
+	if rest != "" {
+		minutes, mark, err := w.leading(rest, measured)
+		if err != nil || mark != "'" && mark != "" || minutes < 0 || minutes >= 60 {
+			return 0, &Error{quoted(text), expected, ""}
+		}
+		v += math.Copysign(minutes/60, v)
+	}
+	if south {
+		v = -v
+	}
+	if v < -90 || v > 90 {
+		return 0, &Error{quoted(text), expected, ""}
+	}
+	return v, nil
+}
+
+var (
+	gaugeAfter  = regexp.MustCompile(`(?i)^(?:#\s*)?(\d{1,2}|[1-4]/0|0{1,4})\s*(?:awg|ga|gauge)?$`)
+	gaugeBefore = regexp.MustCompile(`(?i)^awg\s*(\d{1,2}|[1-4]/0|0{1,4})$`)
+)
+
+// ParseWireSize reads a conductor's section: "6 mm²", "10 AWG", "2/0 AWG".
+// Bare: mm² or AWG.
+func ParseWireSize(text string, sys System) (SquareMillimetre, error) {
+	expected := example(sys, "a wire size", "6 mm²", "10 AWG")
+	tidied, err := tidy(text, expected)
+	if err != nil {
+		return 0, err
+	}
+	m := gaugeBefore.FindStringSubmatch(tidied)
+	if m == nil && (sys == US || !regexp.MustCompile(`^\d+$`).MatchString(tidied)) {
+		m = gaugeAfter.FindStringSubmatch(tidied)
+	}
+	if m != nil {
+		gauge := 0.0
+		switch g := m[1]; {
+		case strings.HasSuffix(g, "/0"):
+			gauge = 1 - float64(g[0]-'0')
+		case strings.Trim(g, "0") == "":
+			gauge = 1 - float64(len(g))
+		default:
+			gauge, _ = strconv.ParseFloat(g, 64)
+		}
+		if gauge > 40 {
+			return 0, &Error{quoted(text), expected, ""}
+		}
+		return GaugeSection(gauge), nil
+	}
+	v, err := want{section, expected, "mm2"}.figure(tidied)
+	return SquareMillimetre(v), err
+}
+
+// GaugeSection gives the section of an American Wire Gauge number; 1/0 is 0,
+// 2/0 is -1. Source: ASTM B258, diameter 0.127 mm × 92^((36-n)/39).
+func GaugeSection(gauge float64) SquareMillimetre {
+	d := 0.127 * math.Pow(92, (36-gauge)/39)
+	return SquareMillimetre(math.Pi / 4 * d * d)
+}
