@@ -1,0 +1,83 @@
+package sheet
+
+import (
+	"fmt"
+	"sync"
+
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/gofont/gobold"
+	"golang.org/x/image/font/gofont/goitalic"
+	"golang.org/x/image/font/gofont/goregular"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+)
+
+// ttf gives the TrueType bytes of a face, not to be written to.
+func ttf(f Face) []byte {
+	switch f {
+	case Bold:
+		return gobold.TTF
+	case Italic:
+		return goitalic.TTF
+	}
+	return goregular.TTF
+}
+
+// advances holds a face's character widths in thousandths of its size; a
+// character the face lacks is absent.
+type advances map[rune]float64
+
+// metrics are the widths of all faces, read once from the fonts themselves.
+var metrics = sync.OnceValue(func() map[Face]advances {
+	m := make(map[Face]advances, len(Faces))
+	for _, f := range Faces {
+		a, err := readAdvances(ttf(f))
+		if err != nil {
+			// The fonts are compiled in: this cannot depend on any input.
+			panic(fmt.Sprintf("embedded face %q: %v", f, err))
+		}
+		m[f] = a
+	}
+	return m
+})
+
+func readAdvances(b []byte) (advances, error) {
+	f, err := sfnt.Parse(b)
+	if err != nil {
+		return nil, err
+	}
+	var buf sfnt.Buffer
+	em := f.UnitsPerEm()
+	a := make(advances)
+	for r := rune(' '); r <= 0xFFFF; r++ {
+		g, err := f.GlyphIndex(&buf, r)
+		if err != nil {
+			return nil, err
+		}
+		if g == 0 {
+			continue
+		}
+		w, err := f.GlyphAdvance(&buf, g, fixed.Int26_6(em)<<6, font.HintingNone)
+		if err != nil {
+			return nil, err
+		}
+		a[r] = 1000 * float64(w) / 64 / float64(em)
+	}
+	return a, nil
+}
+
+// drawable reports whether the faces hold a character; all three hold the same.
+func drawable(r rune) bool {
+	_, ok := metrics()[Regular][r]
+	return ok
+}
+
+// Width is the length of a line of text, mm, as every Sheet sets it.
+func Width(s string, t Type) float64 {
+	a := metrics()[t.Face]
+	var sum float64
+	for _, r := range Clean(s) {
+		sum += a[r]
+	}
+	return sum / 1000 * t.Size * MMPerPoint
+}
