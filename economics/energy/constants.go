@@ -87,13 +87,14 @@ func Standby() Figure {
 // plate temperature.
 func CapacityGrowth() Figure {
 	return Figure{"capacity_growth", "more cooling per degree of warmer plate", "1/K", quantity.Range{Low: 0.038, Typical: capacityGrowth, High: 0.052},
-		judged + "; the refrigerating effect per volume of R134a vapour grows by 0.041 to 0.044 per kelvin"}
+		judged + "; the refrigerating effect per volume of R134a vapour grows by 0.041 to 0.046 per kelvin (Mechanical Engineers' Handbook)"}
 }
 
 // CapacityFall is the relative loss of cooling capacity per kelvin of
 // condensing temperature, referred to 45 °C.
 func CapacityFall() Figure {
-	return Figure{"capacity_fall", "less cooling per degree of warmer condenser", "1/K", quantity.Range{Low: 0.005, Typical: capacityFall, High: 0.012}, judged}
+	return Figure{"capacity_fall", "less cooling per degree of warmer condenser", "1/K", quantity.Range{Low: 0.005, Typical: capacityFall, High: 0.013},
+		judged + "; the refrigerating effect of R134a falls by 0.012 per kelvin, a suction line that cools the liquid takes part of it back"}
 }
 
 // EutecticPoint is the freezing point of a cold-storing plate's solution.
@@ -256,4 +257,24 @@ func HouseLoad() Figure {
 // switch it off, where its maker does not say.
 func CutOutVolts() Figure {
 	return Figure{"cut_out_volts", "voltage at which the unit switches off", "V", quantity.Range{Low: 9.6, Typical: 10.4, High: 11.1}, judged}
+}
+
+// Figures lists every figure of the ledger, in the order of this file.
+func Figures() []Figure {
+	figures := []Figure{Eta(), PlateConductance(Thin), PlateConductance(Eutectic)}
+	for _, c := range [...]Condenser{Fins, Fan, Seawater} {
+		figures = append(figures, CondenserRise(c), CondenserPower(c))
+	}
+	figures = append(figures, Standby(), CapacityGrowth(), CapacityFall(),
+		EutecticPoint(), EutecticLatent(), EutecticUsable(), EutecticMass())
+	for _, m := range [...]Mounting{Arch, Bimini, OnDeck} {
+		figures = append(figures, Shade(m))
+	}
+	figures = append(figures, ControllerShare(Tracking), ControllerShare(Plain), SoilAndWire(), CellLoss(),
+		CellTemperature(Arch), CellTemperature(OnDeck))
+	for _, c := range [...]Chemistry{Lead, Lithium} {
+		figures = append(figures, BankVolts(c), LowVolts(c), UsableShare(c), AgeLoss(c), ChargeEfficiency(c), CycleLife(c))
+	}
+	return append(figures, EngineCharge(), HouseLoad(), CutOutVolts(),
+		MakerAmbient(), MakerFoam(), MakerHot(), MakerRunShare(), UsualCooling())
 }
