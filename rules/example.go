@@ -1,0 +1,146 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+
+	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics"
+)
+
+// example is one case written beside a rule: facts, and what the rule makes
+// of them.
+type example struct {
+	file         string
+	line, column int
+	rule         string
+	facts        economics.Facts
+	condition    economics.Condition // nil for a price
+	amount       economics.Amount
+	fires        bool
+	gives        float64
+}
+
+// Failure is an example that does not come out as written.
+type Failure struct{ Fault }
+
+// RunExamples runs every example of the pack and gives those that fail.
+func (p Pack) RunExamples() []Failure {
+	var failures []Failure
+	for _, e := range p.examples {
+		if found, want := e.run(); found != want {
+			failures = append(failures, Failure{Fault{
+				File: e.file, Line: e.line, Column: e.column, Rule: e.rule, Key: "examples", Found: found, Want: want,
+			}})
+		}
+	}
+	return failures
+}
+
+// Examples counts the examples of the pack.
+func (p Pack) Examples() int { return len(p.examples) }
+
+// run gives what came out and what should have, in words.
+func (e example) run() (found, want string) {
+	if e.condition == nil {
+		want = fmt.Sprintf("%g", e.gives)
+		got, err := e.amount.Number(e.facts)
+		switch {
+		case err != nil:
+			return err.Error(), want
+		case math.Abs(got-e.gives) <= 1e-9*max(1, math.Abs(e.gives)):
+			return want, want
+		}
+		return fmt.Sprintf("%g", got), want
+	}
+	words := map[bool]string{true: "fires", false: "stays silent"}
+	want = words[e.fires]
+	got, err := e.condition.Holds(e.facts)
+	if err != nil {
+		return err.Error(), want
+	}
+	return words[got], want
+}
+
+// readExamples reads the examples of a rule: of a condition when it is given,
+// otherwise of an amount.
+func (p *Pack) readExamples(r *reader, rec record, when economics.Condition, quantity economics.Amount, reads []economics.Fact) {
+	result := "fires"
+	if when == nil {
+		result = "gives"
+	}
+	for _, n := range r.items(rec, "examples") {
+		before := len(r.faults)
+		one, ok := r.mapping(n, rec.rule, "facts", result)
+		if !ok {
+			continue
+		}
+		e := example{
+			file: r.file, line: n.Line, column: n.Column, rule: rec.rule,
+			condition: when, amount: quantity, facts: r.exampleFacts(one, reads),
+		}
+		if when != nil {
+			e.fires = r.oneOf(one, "fires", "yes", "no") == "yes"
+		} else {
+			e.gives = r.number(one, "gives", -maxFact, maxFact)
+		}
+		if len(r.faults) == before {
+			p.examples = append(p.examples, e)
+		}
+	}
+}
+
+// exampleFacts reads the facts of an example: exactly those the rule reads.
+func (r *reader) exampleFacts(one record, reads []economics.Fact) economics.Facts {
+	facts := economics.Facts{}
+	var names []string
+	for _, fact := range reads {
+		names = append(names, fact.Name)
+	}
+	n := one.fields["facts"]
+	if n == nil {
+		if len(reads) > 0 {
+			r.field(one, "facts")
+		}
+		return facts
+	}
+	given, ok := r.mapping(n, one.rule, names...)
+	if !ok {
+		return facts
+	}
+	for _, fact := range reads {
+		if value := r.factValue(given, fact); value != nil {
+			facts[fact.Name] = value
+		}
+	}
+	return facts
+}
+
+// factValue reads one fact's value by its kind, nil when it cannot be read.
+func (r *reader) factValue(given record, fact economics.Fact) any {
+	n, ok := r.field(given, fact.Name)
+	if !ok {
+		return nil
+	}
+	var value any
+	want := describe(fact.Kind)
+	switch fact.Kind {
+	case economics.Number:
+		return r.number(given, fact.Name, -maxFact, maxFact)
+	case economics.Truth:
+		want = "true or false"
+		if n.Kind == yaml.ScalarNode && !quoted(n) && (n.Value == "true" || n.Value == "false") {
+			value = n.Value == "true"
+		}
+	case economics.Word:
+		want = "one of: " + fact.Unit
+		if n.Kind == yaml.ScalarNode && oneWordOf(fact.Unit, n.Value) {
+			value = n.Value
+		}
+	}
+	if value == nil {
+		r.fault(n, given.rule, fact.Name, kindWord(n), want)
+	}
+	return value
+}

@@ -1,0 +1,210 @@
+package rules
+
+import (
+	"fmt"
+
+	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// The kinds of rule file, told by their first key.
+const (
+	kindCriteria  = "criteria"
+	kindCautions  = "cautions"
+	kindPrices    = "prices"
+	kindOwnPrices = "own-prices" // laid over a book, see Pack.WithPrices
+)
+
+// read adds one pack file to the pack and gives its faults.
+func (p *Pack) read(file string, data []byte) Faults {
+	r := &reader{file: file}
+	root := r.document(data)
+	if root == nil {
+		return r.faults
+	}
+	switch kind := r.kind(root, kindCriteria, kindCautions, kindPrices); kind {
+	case kindCriteria:
+		p.readCriteria(r, root)
+	case kindCautions:
+		p.readCautions(r, root)
+	case kindPrices:
+		p.readPrices(r, root)
+	}
+	return r.faults
+}
+
+// kind finds which kind of file a document is.
+func (r *reader) kind(root *yaml.Node, kinds ...string) string {
+	top := record{node: root, fields: map[string]*yaml.Node{}}
+	if root.Kind != yaml.MappingNode {
+		r.fault(root, "", "", kindWord(root), "a mapping that starts with kind:")
+		return ""
+	}
+	for i := 0; i+1 < len(root.Content); i += 2 {
+		if root.Content[i].Value == "kind" {
+			top.fields["kind"] = root.Content[i+1]
+		}
+	}
+	return r.oneOf(top, "kind", kinds...)
+}
+
+// entries reads the list of a file, calling each for every record of it.
+func (r *reader) entries(top record, key string, each func(*yaml.Node)) {
+	if _, ok := r.field(top, key); !ok {
+		return
+	}
+	for _, n := range r.items(top, key) {
+		each(n)
+	}
+}
+
+func (p *Pack) readCriteria(r *reader, root *yaml.Node) {
+	top, _ := r.mapping(root, "", "kind", "criteria")
+	seen := map[string]bool{}
+	r.entries(top, "criteria", func(n *yaml.Node) {
+		rec, ok := r.mapping(n, "", "id", "options", "fails", "reason", "examples")
+		if !ok {
+			return
+		}
+		c := economics.Criterion{
+			ID:      r.id(rec, seen),
+			Options: r.options(rec),
+			Reason:  r.text(rec, "reason"),
+		}
+		r.places(rec, "reason")
+		fails, ok := r.condition(rec, "fails")
+		if ok {
+			c.Fails = fails
+			p.readExamples(r, rec, fails, nil, fails.facts)
+		}
+		if len(c.Options) == 0 {
+			c.Options = economics.Options[:]
+		}
+		p.Book.Criteria = append(p.Book.Criteria, c)
+	})
+}
+
+func (p *Pack) readCautions(r *reader, root *yaml.Node) {
+	top, _ := r.mapping(root, "", "kind", "guidance", "cautions")
+	if top.fields["guidance"] != nil {
+		p.Guidance = r.text(top, "guidance")
+	}
+	seen := map[string]bool{}
+	r.entries(top, "cautions", func(n *yaml.Node) {
+		rec, ok := r.mapping(n, "", "id", "grade", "options", "group", "rank", "when", "text", "source", "examples")
+		if !ok {
+			return
+		}
+		c := Caution{
+			ID:      r.id(rec, seen),
+			Grade:   Grade(r.oneOf(rec, "grade", string(Stop), string(Careful), string(WorthANote))),
+			Options: r.options(rec),
+			Text:    r.text(rec, "text"),
+			Source:  r.text(rec, "source"),
+		}
+		if rec.fields["group"] != nil || rec.fields["rank"] != nil {
+			c.Group = r.text(rec, "group")
+			c.Rank = int(r.number(rec, "rank", 1, 9))
+		}
+		when, ok := r.condition(rec, "when")
+		if ok {
+			c.When = when
+			p.readExamples(r, rec, when, nil, when.facts)
+		}
+		p.Cautions = append(p.Cautions, c)
+	})
+}
+
+// options reads the options a rule concerns; nil means all.
+func (r *reader) options(rec record) []economics.OptionID {
+	var options []economics.OptionID
+	for _, n := range r.items(rec, "options") {
+		one := record{node: n, rule: rec.rule, fields: map[string]*yaml.Node{"options": n}}
+		var names []string
+		for _, o := range economics.Options {
+			names = append(names, string(o))
+		}
+		if name := r.oneOf(one, "options", names...); name != "" {
+			options = append(options, economics.OptionID(name))
+		}
+	}
+	return options
+}
+
+// expressionText reads an expression, which must be in quotes or a block:
+// unquoted, YAML would cut it at # and swallow a leading !.
+func (r *reader) expressionText(rec record, key string) (string, bool) {
+	n, ok := r.field(rec, key)
+	if !ok {
+		return "", false
+	}
+	if n.Kind != yaml.ScalarNode || !quoted(n) {
+		r.fault(n, rec.rule, key, kindWord(n)+" without quotes", "the expression in quotes or as a block (|)")
+		return "", false
+	}
+	return n.Value, true
+}
+
+func (r *reader) condition(rec record, key string) (condition, bool) {
+	text, ok := r.expressionText(rec, key)
+	if !ok {
+		return condition{}, false
+	}
+	c, err := compileCondition(text)
+	return c, r.compiled(rec, key, err)
+}
+
+func (r *reader) amount(rec record, key string) (amount, bool) {
+	text, ok := r.expressionText(rec, key)
+	if !ok {
+		return amount{}, false
+	}
+	a, err := compileAmount(text)
+	return a, r.compiled(rec, key, err)
+}
+
+// compiled turns a compile error into a fault.
+func (r *reader) compiled(rec record, key string, err error) bool {
+	if err == nil {
+		return true
+	}
+	if mistake, ok := err.(expressionError); ok {
+		r.fault(rec.fields[key], rec.rule, key, mistake.found, mistake.want)
+	} else {
+		r.fault(rec.fields[key], rec.rule, key, err.Error(), "an expression over the facts")
+	}
+	return false
+}
+
+// places checks the {fact} places of a text.
+func (r *reader) places(rec record, key string) {
+	n := rec.fields[key]
+	if n == nil {
+		return
+	}
+	for _, piece := range splitPlaces(n.Value) {
+		if piece.fact == "" {
+			continue
+		}
+		if _, known := factNamed(piece.fact); !known {
+			r.fault(n, rec.rule, key, "the place {"+clip(piece.fact)+"}", "the name of a fact"+didYouMean(piece.fact, factNames()))
+		}
+	}
+}
+
+// priceRange reads the three marks of a price.
+func (r *reader) priceRange(rec record) quantity.Range {
+	before := len(r.faults)
+	const most = 1e6
+	v := quantity.Range{
+		Low:     r.number(rec, "low", 0, most),
+		Typical: r.number(rec, "typical", 0, most),
+		High:    r.number(rec, "high", 0, most),
+	}
+	if len(r.faults) == before && !(v.Low <= v.Typical && v.Typical <= v.High) {
+		r.fault(rec.node, rec.rule, "low", fmt.Sprintf("low %v, typical %v, high %v", v.Low, v.Typical, v.High), "low <= typical <= high")
+	}
+	return v
+}

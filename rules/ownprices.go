@@ -1,0 +1,122 @@
+package rules
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"slices"
+	"strconv"
+
+	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// notMoney are the units of lines that hold no price; a change of currency
+// leaves them alone.
+var notMoney = []string{"years", "share", "share a year", "factor"}
+
+// perUnit converts a price told in another unit to one in the line's unit:
+// money per lb times 2.20462 is money per kg. Exact by the international
+// yard and pound agreement of 1959.
+var perUnit = map[[2]string]float64{
+	{"lb", "kg"}:    1 / 0.45359237,
+	{"sq ft", "m²"}: 1 / 0.09290304,
+}
+
+// WithPrices lays an owner's own prices over the book: a file of kind
+// own-prices whose entries name lines by id and replace low, typical and high.
+// A new currency needs either every price replaced or per_dollar, how much of
+// it one unit of the book's currency buys. The error is a Faults.
+func (p Pack) WithPrices(file string, data []byte) (Pack, error) {
+	r := &reader{file: file}
+	root := r.document(data)
+	if root == nil || r.kind(root, kindOwnPrices) == "" {
+		return Pack{}, r.faults
+	}
+	top, _ := r.mapping(root, "", "kind", "currency", "per_dollar", "prices")
+	book := p.Book
+	book.Prices = slices.Clone(p.Book.Prices)
+	var ids []string
+	for _, line := range book.Prices {
+		ids = append(ids, line.ID)
+	}
+	replaced := map[string]bool{}
+	r.entries(top, "prices", func(n *yaml.Node) {
+		rec, ok := r.mapping(n, "", "id", "unit", "low", "typical", "high", "source")
+		if !ok {
+			return
+		}
+		id := r.id(rec, replaced)
+		at := slices.Index(ids, id)
+		if at < 0 {
+			if id != "" {
+				r.fault(rec.fields["id"], id, "id", strconv.Quote(id), "the id of a price line"+didYouMean(id, ids))
+			}
+			return
+		}
+		line := &book.Prices[at]
+		line.Price = r.ownRange(rec, *line)
+		line.Grade = "b"
+		line.Source = "own prices: " + file
+		if rec.fields["source"] != nil {
+			line.Source = r.text(rec, "source")
+		}
+	})
+	if top.fields["currency"] != nil {
+		r.exchange(top, &book, replaced)
+	} else if n := top.fields["per_dollar"]; n != nil {
+		r.fault(n, "", "per_dollar", "a rate of exchange without a currency", "currency: as well")
+	}
+	if err := r.faults.orNil(); err != nil {
+		return Pack{}, err
+	}
+	hash := sha256.New()
+	hash.Write([]byte(p.Book.Identity))
+	hash.Write(data)
+	book.Identity = shortHash(hash.Sum(nil))
+	p.Book = book
+	return p, nil
+}
+
+// ownRange reads a replaced price in the line's own unit.
+func (r *reader) ownRange(rec record, line economics.PriceLine) quantity.Range {
+	price := r.priceRange(rec)
+	if rec.fields["unit"] == nil {
+		return price
+	}
+	unit := r.text(rec, "unit")
+	if unit == "" || unit == line.Unit {
+		return price
+	}
+	factor, known := perUnit[[2]string{unit, line.Unit}]
+	if !known {
+		r.fault(rec.fields["unit"], rec.rule, "unit", strconv.Quote(clip(unit)), "a price per "+line.Unit)
+	}
+	return price.Scale(factor)
+}
+
+// exchange changes the book's currency.
+func (r *reader) exchange(top record, book *economics.Book, replaced map[string]bool) {
+	currency := r.currency(top)
+	if currency == book.Currency || currency == "" {
+		return
+	}
+	rate := 0.0
+	if top.fields["per_dollar"] != nil {
+		rate = r.number(top, "per_dollar", 0.0001, 1e6)
+	}
+	var left []string
+	for i, line := range book.Prices {
+		if replaced[line.ID] || slices.Contains(notMoney, line.Unit) {
+			continue
+		}
+		left = append(left, line.ID)
+		book.Prices[i].Price = line.Price.Scale(rate)
+	}
+	if rate == 0 && len(left) > 0 {
+		r.fault(top.fields["currency"], "", "currency", fmt.Sprintf("%s with %d prices still in %s, such as %s", currency, len(left), book.Currency, left[0]),
+			"per_dollar: as well, how much of it one "+book.Currency+" buys")
+	}
+	book.Currency = currency
+}

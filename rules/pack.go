@@ -1,0 +1,81 @@
+package rules
+
+import (
+	"crypto/sha256"
+	"embed"
+	"encoding/hex"
+	"slices"
+
+	"coldreckon/economics"
+)
+
+// Grade ranks a caution.
+type Grade string
+
+// The grades, from the gravest.
+const (
+	Stop       Grade = "stop"    // the option cannot be called suitable until it is cleared
+	Careful    Grade = "caution" // always printed
+	WorthANote Grade = "note"    // printed where there is room
+)
+
+// grades lists them in printing order.
+var grades = []Grade{Stop, Careful, WorthANote}
+
+// Caution is a warning and the facts under which it is printed.
+type Caution struct {
+	ID      string
+	Grade   Grade
+	Options []economics.OptionID // which it can concern; empty means all
+	When    economics.Condition
+	Text    string
+	Source  string
+	// Of the cautions with one Group that hold for an option, only the one of
+	// the highest Rank is printed. Without a group Rank is 0.
+	Group string
+	Rank  int
+}
+
+// concerns reports whether the caution can fire for an option.
+func (c Caution) concerns(option economics.OptionID) bool {
+	return len(c.Options) == 0 || slices.Contains(c.Options, option)
+}
+
+// Pack is everything read from rule files.
+type Pack struct {
+	Book     economics.Book
+	Cautions []Caution
+	Guidance string // printed in every report: what kind of advice it is
+	examples []example
+}
+
+//go:embed packs/*.yaml
+var embedded embed.FS
+
+// packNames lists the embedded files in the order they are read.
+var packNames = []string{"criteria.yaml", "cautions.yaml", "prices.yaml"}
+
+// Load reads the embedded packs. An error is a Faults; in a tested build there
+// is none.
+func Load() (Pack, error) {
+	var pack Pack
+	var faults Faults
+	hash := sha256.New()
+	for _, name := range packNames {
+		data, err := embedded.ReadFile("packs/" + name)
+		if err != nil {
+			return Pack{}, err
+		}
+		hash.Write(data)
+		faults = append(faults, pack.read(name, data)...)
+	}
+	pack.Book.Identity = shortHash(hash.Sum(nil))
+	if err := faults.orNil(); err != nil {
+		return Pack{}, err
+	}
+	return pack, nil
+}
+
+// shortHash gives the first 12 hex digits of a hash, enough to tell two books
+// apart on paper.
+func shortHash(sum []byte) string { return hex.EncodeToString(sum)[:12] }

@@ -1,0 +1,131 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+
+	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// counted is the quantity of a price line: an amount that counts only while
+// its condition holds. Without a condition it always counts.
+type counted struct {
+	when    economics.Condition // nil: always
+	howMany amount
+}
+
+// Number implements economics.Amount.
+func (c counted) Number(facts economics.Facts) (float64, error) {
+	if c.when != nil {
+		if holds, err := c.when.Holds(facts); err != nil || !holds {
+			return 0, err
+		}
+	}
+	return c.howMany.Number(facts)
+}
+
+// String gives the quantity as written.
+func (c counted) String() string {
+	if c.when == nil {
+		return c.howMany.String()
+	}
+	return fmt.Sprintf("%s, if %s", c.howMany, c.when)
+}
+
+func (p *Pack) readPrices(r *reader, root *yaml.Node) {
+	top, _ := r.mapping(root, "", "kind", "currency", "prices")
+	p.Book.Currency = r.currency(top)
+	seen := map[string]bool{}
+	r.entries(top, "prices", func(n *yaml.Node) {
+		rec, ok := r.mapping(n, "", "id", "label", "unit", "low", "typical", "high", "billing", "life",
+			"options", "when", "quantity", "grade", "source", "examples")
+		if !ok {
+			return
+		}
+		line := economics.PriceLine{
+			ID:      r.id(rec, seen),
+			Label:   r.text(rec, "label"),
+			Unit:    r.text(rec, "unit"),
+			Price:   r.priceRange(rec),
+			Billing: economics.Billing(r.oneOf(rec, "billing", string(economics.Once), string(economics.Renewed), string(economics.Yearly), string(economics.PerDay))),
+			Options: r.options(rec),
+			Grade:   r.oneOf(rec, "grade", "a", "b", "c"),
+			Source:  r.text(rec, "source"),
+		}
+		if len(line.Options) == 0 {
+			line.Options = slices.Clone(economics.Options[:])
+		}
+		line.Life = r.life(rec, line.Billing)
+		p.readQuantity(r, rec, &line)
+		p.Book.Prices = append(p.Book.Prices, line)
+	})
+}
+
+// life reads the years that a renewed line lasts; no other line may have it.
+func (r *reader) life(rec record, billing economics.Billing) quantity.Range {
+	n := rec.fields["life"]
+	if billing != economics.Renewed {
+		if n != nil {
+			r.fault(n, rec.rule, "life", "a life on a line that is not renewed", "no life, or billing: renewed")
+		}
+		return quantity.Range{}
+	}
+	if n == nil {
+		r.field(rec, "life")
+		return quantity.Range{}
+	}
+	marks, ok := r.mapping(n, rec.rule, "low", "typical", "high")
+	if !ok {
+		return quantity.Range{}
+	}
+	life := r.priceRange(marks)
+	if life.Low < 1 && life.High > 0 {
+		r.fault(n, rec.rule, "life", "a life under a year", "at least 1")
+	}
+	return life
+}
+
+// readQuantity reads how many units a billed line counts; a rate has none.
+func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
+	if line.Billing == economics.PerDay {
+		for _, key := range []string{"quantity", "when", "examples"} {
+			if n := rec.fields[key]; n != nil {
+				r.fault(n, rec.rule, key, "a value on a rate", "none: a rate is looked up, not billed")
+			}
+		}
+		return
+	}
+	howMany, ok := r.amount(rec, "quantity")
+	if !ok {
+		return
+	}
+	q := counted{howMany: howMany}
+	reads := howMany.facts
+	if rec.fields["when"] != nil {
+		when, ok := r.condition(rec, "when")
+		if !ok {
+			return
+		}
+		q.when = when
+		reads = slices.Clone(when.facts)
+		for _, fact := range howMany.facts {
+			if !slices.Contains(reads, fact) {
+				reads = append(reads, fact)
+			}
+		}
+	}
+	line.Quantity = q
+	p.readExamples(r, rec, nil, q, reads)
+}
+
+// currency reads the sign or code of a currency.
+func (r *reader) currency(top record) string {
+	currency := r.text(top, "currency")
+	if len(currency) > 8 {
+		r.fault(top.fields["currency"], "", "currency", clip(currency), "a sign or a code, such as $ or EUR")
+	}
+	return currency
+}
