@@ -1,0 +1,76 @@
+package layout
+
+import (
+	"strconv"
+
+	"coldreckon/report/sheet"
+)
+
+// Mark is what stands before the items of a list.
+type Mark string
+
+// The marks.
+const (
+	Dash   Mark = "dash"
+	Number Mark = "number"
+	Tick   Mark = "tick" // an open square for a pencil
+)
+
+// List sets items below one another, each behind its mark.
+func List(m Mark, items ...Block) Block {
+	s := make(Stack, len(items))
+	for i, b := range items {
+		s[i] = item{m, i + 1, b}
+	}
+	return s
+}
+
+// item is one entry; number 0 draws no mark, for the rest of a split entry.
+type item struct {
+	mark   Mark
+	number int
+	body   Block
+}
+
+func (it item) height(w float64) float64 { return it.body.height(w - indent) }
+
+func (it item) draw(s sheet.Sheet, x, y, w float64) error {
+	t := firstType(it.body)
+	base := y + baseline(t)
+	switch {
+	case it.number == 0:
+	case it.mark == Number:
+		s.Text(x, base, strconv.Itoa(it.number)+".", t)
+	case it.mark == Tick:
+		side := t.Ascent() * 0.95
+		s.Rect(sheet.Rect{X: x + 0.1, Y: base - side, W: side, H: side}, sheet.Fill{}, sheet.Pen{Width: 0.2, Grey: sheet.Dark})
+	default:
+		s.Text(x, base, "–", t)
+	}
+	return it.body.draw(s, x+indent, y, w-indent)
+}
+
+func (it item) space() (above, below float64) { return 1.2, 1.2 }
+
+func (it item) split(w, room, page float64) (head, rest Block) {
+	a, z := it.body.split(w-indent, room, page)
+	if a == nil {
+		return nil, it
+	}
+	return item{it.mark, it.number, a}, item{it.mark, 0, z}
+}
+
+// firstType is the type a block opens with, so that a mark stands on its line.
+func firstType(b Block) sheet.Type {
+	switch b := b.(type) {
+	case Text:
+		return b.Type.In(sheet.Regular)
+	case Stack:
+		if len(b) > 0 {
+			return firstType(b[0])
+		}
+	case together:
+		return firstType(b.Stack)
+	}
+	return Body
+}

@@ -1,0 +1,35 @@
+package layout
+
+import "coldreckon/report/sheet"
+
+// The type in use: one family, few sizes.
+var (
+	Body  = sheet.Type{Size: 10}
+	Lede  = sheet.Type{Size: 13}                    // the sentence a page opens with
+	Cell  = sheet.Type{Size: 9}                     // tables
+	Small = sheet.Type{Size: 8.5, Grey: sheet.Dark} // notes, sources
+	Run   = sheet.Type{Size: 8, Grey: sheet.Dark}   // running head and foot
+	heads = [3]sheet.Type{                          // headings by level
+		{Size: 20, Face: sheet.Bold},
+		{Size: 13, Face: sheet.Bold},
+		{Size: 10.5, Face: sheet.Bold},
+	}
+)
+
+// The air around things, mm.
+const (
+	measure   = 140.0 // longest line of running text: near 85 characters of Body
+	leading   = 1.38  // line pitch over type size
+	paraSpace = 2.2
+	cellPad   = 1.15 // above and below a cell
+	cellGap   = 4.0  // between columns
+	indent    = 5.0  // of list items
+)
+
+// pitch is the distance from line to line.
+func pitch(t sheet.Type) float64 { return leading * t.Size * sheet.MMPerPoint }
+
+// baseline is where the first line stands below the top of its block.
+func baseline(t sheet.Type) float64 {
+	return (pitch(t)-t.Ascent()-t.Descent())/2 + t.Ascent()
+}

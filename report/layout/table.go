@@ -1,0 +1,230 @@
+package layout
+
+import "coldreckon/report/sheet"
+
+// Column is a column of a table.
+type Column struct {
+	Head  string
+	Align sheet.Align
+	Share float64 // of the table's width; 0 lets the content decide
+	Quiet bool    // set in grey
+}
+
+// Table sets rows of cells. Hairlines part the rows, nothing parts the
+// columns but air. The head is left out if no column has one.
+type Table struct {
+	Columns []Column
+	Rows    []Row
+
+	widths []float64 // fixed once the table has been split
+}
+
+// Row is a row of a table; missing cells stay empty.
+type Row struct {
+	Cells []Words
+	// Heavy draws a darker line above the row, as before a sum.
+	Heavy bool
+}
+
+// Cells makes a row of plain texts.
+func Cells(texts ...string) Row {
+	r := Row{}
+	for _, s := range texts {
+		r.Cells = append(r.Cells, Plain(s))
+	}
+	return r
+}
+
+// Pairs sets names against values.
+func Pairs(rows ...Row) Table {
+	return Table{Columns: []Column{{Quiet: true}, {}}, Rows: rows}
+}
+
+func (t Table) headed() bool {
+	for _, c := range t.Columns {
+		if c.Head != "" {
+			return true
+		}
+	}
+	return false
+}
+
+func (t Table) head() Row {
+	r := Row{}
+	for _, c := range t.Columns {
+		r.Cells = append(r.Cells, Plain(c.Head))
+	}
+	return r
+}
+
+func (r Row) cell(i int) Words {
+	if i < len(r.Cells) {
+		return r.Cells[i]
+	}
+	return nil
+}
+
+// natural gives the width of a text on one line, and of its longest word.
+func natural(w Words, t sheet.Type) (whole, word float64) {
+	for _, l := range w.lines(t, 1e6) {
+		whole = max(whole, l.width(t))
+	}
+	for _, tok := range w.tokens() {
+		word = max(word, line(tok.pieces).width(t))
+	}
+	return whole, word
+}
+
+// spread gives the columns' widths for a table w wide. Shares come first;
+// the other columns get their longest word and a part of what is left in
+// proportion to their longest text.
+func (t Table) spread(w float64) []float64 {
+	if t.widths != nil {
+		return t.widths
+	}
+	n := len(t.Columns)
+	free := w - cellGap*float64(n-1)
+	out, wish, least := make([]float64, n), make([]float64, n), make([]float64, n)
+	rows := append([]Row{t.head()}, t.Rows...)
+	left := free
+	var wishes, leasts float64
+	for i, c := range t.Columns {
+		if c.Share > 0 {
+			out[i] = free * c.Share
+			left -= out[i]
+			continue
+		}
+		for k, r := range rows {
+			typ := Cell
+			if k == 0 {
+				typ = headType
+			}
+			whole, word := natural(r.cell(i), typ)
+			wish[i], least[i] = max(wish[i], whole), max(least[i], word)
+		}
+		wishes, leasts = wishes+wish[i], leasts+least[i]
+	}
+	for i, c := range t.Columns {
+		switch {
+		case c.Share > 0:
+		case wishes <= left: // all on one line: what is left over goes by size
+			out[i] = wish[i] + (left-wishes)*(wish[i]+1)/(wishes+float64(n))
+		case leasts <= left:
+			out[i] = least[i]
+			if wishes > leasts {
+				out[i] += (left - leasts) * (wish[i] - least[i]) / (wishes - leasts)
+			}
+		default: // not even the words fit: they will be broken
+			out[i] = left * least[i] / leasts
+		}
+	}
+	return out
+}
+
+var headType = sheet.Type{Size: 8.5, Grey: sheet.Dark}
+
+func (t Table) rowHeight(r Row, typ sheet.Type, widths []float64) float64 {
+	lines := 1
+	for i := range t.Columns {
+		lines = max(lines, len(r.cell(i).lines(typ, widths[i])))
+	}
+	return float64(lines)*pitch(typ) + 2*cellPad
+}
+
+func (t Table) headHeight(widths []float64) float64 {
+	if !t.headed() {
+		return 0
+	}
+	return t.rowHeight(t.head(), headType, widths)
+}
+
+func (t Table) height(w float64) float64 {
+	widths := t.spread(w)
+	h := t.headHeight(widths)
+	for _, r := range t.Rows {
+		h += t.rowHeight(r, Cell, widths)
+	}
+	return h
+}
+
+func (t Table) draw(s sheet.Sheet, x, y, w float64) error {
+	widths := t.spread(w)
+	if t.headed() {
+		// Heads stand on a common last line, so that short ones are not lost
+		// above long ones.
+		t.drawRow(s, t.head(), headType, widths, x, y, 1)
+		y += t.headHeight(widths)
+		rule(s, x, y, w, sheet.Pen{Width: 0.25, Grey: sheet.Black})
+	}
+	for i, r := range t.Rows {
+		switch {
+		case r.Heavy:
+			rule(s, x, y, w, sheet.Pen{Width: 0.25, Grey: sheet.Black})
+		case i > 0:
+			rule(s, x, y, w, sheet.Pen{Width: 0.1, Grey: sheet.Light})
+		}
+		t.drawRow(s, r, Cell, widths, x, y, 0)
+		y += t.rowHeight(r, Cell, widths)
+	}
+	return s.Err()
+}
+
+func rule(s sheet.Sheet, x, y, w float64, p sheet.Pen) {
+	s.Line(sheet.Point{X: x, Y: y}, sheet.Point{X: x + w, Y: y}, p)
+}
+
+// drawRow sets one row. sink is the part of a short cell's spare height that
+// goes above it: 0 sets it at the top of the row, 1 at the foot.
+func (t Table) drawRow(s sheet.Sheet, r Row, typ sheet.Type, widths []float64, x, y, sink float64) {
+	inner := t.rowHeight(r, typ, widths) - 2*cellPad
+	for i, c := range t.Columns {
+		typ := typ.To(c.Align)
+		if c.Quiet {
+			typ.Grey = sheet.Dark
+		}
+		lines := r.cell(i).lines(typ, widths[i])
+		spare := inner - float64(len(lines))*pitch(typ)
+		drawLines(s, lines, typ, x, y+cellPad+sink*spare, widths[i])
+		x += widths[i] + cellGap
+	}
+}
+
+func (t Table) space() (above, below float64) { return 3, 4 }
+
+// split breaks between rows. The head goes with every part.
+func (t Table) split(w, room, page float64) (head, rest Block) {
+	t.widths = t.spread(w)
+	top := t.headHeight(t.widths)
+	y, n := top, 0
+	for n < len(t.Rows) && y+t.rowHeight(t.Rows[n], Cell, t.widths) <= room {
+		y += t.rowHeight(t.Rows[n], Cell, t.widths)
+		n++
+	}
+	a, z := t, t
+	a.Rows, z.Rows = t.Rows[:n:n], t.Rows[n:]
+	if n < len(t.Rows) && top+t.rowHeight(t.Rows[n], Cell, t.widths) > page {
+		if upper, lower, ok := t.splitRow(t.Rows[n], room-y); ok {
+			a.Rows, z.Rows = append(a.Rows, upper), append([]Row{lower}, t.Rows[n+1:]...)
+		}
+	}
+	if len(a.Rows) == 0 {
+		return nil, t
+	}
+	return a, z
+}
+
+// splitRow divides a row that no page can hold.
+func (t Table) splitRow(r Row, room float64) (upper, lower Row, ok bool) {
+	n := int((room - 2*cellPad) / pitch(Cell))
+	if n < 1 {
+		return Row{}, Row{}, false
+	}
+	upper.Heavy = r.Heavy
+	for i := range t.Columns {
+		lines := r.cell(i).lines(Cell, t.widths[i])
+		k := min(n, len(lines))
+		upper.Cells = append(upper.Cells, unline(lines[:k]))
+		lower.Cells = append(lower.Cells, unline(lines[k:]))
+	}
+	return upper, lower, true
+}
