@@ -46,35 +46,3 @@ type Store struct {
 	RestartWh        quantity.WattHour // what must be in it before a unit that was cut off starts again
 	ChargeEfficiency quantity.Fraction // of what is put in
 }
-
-// State is a store's state between two hours.
-type State struct {
-	Wh  quantity.WattHour // above the cut-off, 0 to FullWh
-	Off bool              // cut off, and not yet back at RestartWh
-}
-
-// Step carries a state over an hour in which sun, engine and shore gave more
-// than the loads took (net above 0), or less. Spilled is what was given and
-// found no room; unmet is what was taken and was not there.
-func (s Store) Step(now State, net quantity.WattHour) (next State, spilled, unmet quantity.WattHour) {
-	next = now
-	if net > 0 {
-		next.Wh += quantity.WattHour(s.ChargeEfficiency) * net
-		if next.Wh > s.FullWh {
-			spilled = (next.Wh - s.FullWh) / quantity.WattHour(s.ChargeEfficiency)
-			next.Wh = s.FullWh
-		}
-	} else {
-		next.Wh += net
-		if next.Wh < 0 {
-			unmet, next.Wh = -next.Wh, 0
-		}
-	}
-	switch {
-	case next.Wh <= 0:
-		next.Off = true
-	case next.Wh >= s.RestartWh:
-		next.Off = false
-	}
-	return next, spilled, unmet
-}
