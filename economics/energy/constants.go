@@ -167,11 +167,11 @@ func CellLoss() Figure {
 // the cells at 800 W/m² in air of 20 °C. Laid on deck, with no air behind
 // it, it is 18 K more.
 func CellTemperature(m Mounting) Figure {
-	f := Figure{"cell_temperature", "cells of a panel with air behind it", "°C", quantity.Range{Low: 43, Typical: 45, High: 48},
-		"usual data-sheet value, from memory"}
-	if m == OnDeck {
-		f.Label, f.Range = "cells of a panel laid on deck", quantity.Range{Low: 55, Typical: 63, High: 66}
-		f.Source = "18 K for a gap under half an inch (Gilman et al. 2018, NREL/TP-6A20-67399)"
+	f := Figure{"cell_temperature", "cells of a panel laid on deck", "°C", quantity.Range{Low: 55, Typical: 63, High: 66},
+		"18 K for a gap under half an inch (Gilman et al. 2018, NREL/TP-6A20-67399)"}
+	if m == Arch || m == Bimini {
+		f.Label, f.Range = "cells of a panel with air behind it", quantity.Range{Low: 43, Typical: 45, High: 48}
+		f.Source = "usual data-sheet value, from memory"
 	}
 	return f
 }

@@ -94,14 +94,18 @@ func (p RatingPlate) cooling() quantity.Range {
 		return usual
 	}
 	inputs := []quantity.Range{MakerFoam().Range, MakerHot().Range, MakerRunShare().Range}
-	return combine(usual, propagate(inputs, func(x []float64) float64 {
-		hot := quantity.Celsius(x[1])
-		leak := MakersBoxLeak(p.BoxUpTo, quantity.Metre(x[0]))
-		needed := float64(leak) * float64(hot-p.Box) / x[2]
-		c := p.cycle(Eta().Typical, 1)
-		te := min(plateCeilingC, float64(p.Box)-needed/float64(c.Plate))
-		return needed / c.capacity(te, c.condensing(hot))
-	}))
+	return combine(usual, propagate(inputs, p.coolingFor))
+}
+
+// coolingFor is the cooling at the rating point with which the unit holds a
+// maker's box of the stated volume; x holds foam, hot air and run share.
+func (p RatingPlate) coolingFor(x []float64) float64 {
+	hot := quantity.Celsius(x[1])
+	leak := MakersBoxLeak(p.BoxUpTo, quantity.Metre(x[0]))
+	needed := float64(leak) * float64(hot-p.Box) / x[2]
+	c := p.cycle(Eta().Typical, 1)
+	te := min(plateCeilingC, float64(p.Box)-needed/float64(c.Plate))
+	return needed / c.capacity(te, c.condensing(hot))
 }
 
 // impliedEta is the efficiency that makes the stated current true in a
