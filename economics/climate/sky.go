@@ -30,9 +30,7 @@ func NewSky(g Ground) *Sky {
 		var sum float64
 		for day := first; day < first+days; day++ {
 			s.month[day] = uint8(month - 1)
-			// The floor serves estimates that jump from month to month: a wave
-			// through those may dip below nothing.
-			s.meanKWh[day] = max(lowestClearness/2, smooth.at(day)) * ExtraterrestrialMJ(g.LatDeg, day) / mjPerKWh
+			s.meanKWh[day] = smooth.at(day) * ExtraterrestrialMJ(g.LatDeg, day) / mjPerKWh
 			sum += s.meanKWh[day]
 		}
 		scale := float64(g.Months[month-1].Sun) * float64(days) / sum
@@ -70,6 +68,8 @@ type wave struct {
 // newWave fits a cycle to twelve monthly values by least squares. The middles
 // of the months are taken as a twelfth of a year apart, less than two days off
 // the calendar: the harmonics are then orthogonal and the fit is a plain sum.
+// Through values from 0.20 to 0.75, as clearness keeps to, no cycle dips below
+// nothing: its lowest possible point is 0.017.
 func newWave(months [12]float64) wave {
 	var w wave
 	for i, v := range months {

@@ -233,6 +233,36 @@ func TestSunIsMonotonicAndPossible(t *testing.T) {
 	}
 }
 
+// Scores beyond the table count as its ends, even ones that are no number.
+// Guards the first two branches of scores.at.
+func TestOutlyingScores(t *testing.T) {
+	s := NewSky(Grounds()[0])
+	dullest, clearest := s.SunKWh(200, -4), s.SunKWh(200, 4)
+	for score, want := range map[float64]float64{
+		-9: dullest, math.Inf(-1): dullest, math.NaN(): dullest, 9: clearest, math.Inf(1): clearest,
+	} {
+		near(t, fmt.Sprintf("sun at score %g", score), s.SunKWh(200, score), want, 0)
+	}
+}
+
+// The lowest point of a cycle through any twelve values from 0.20 to 0.75: by
+// the weights of each month in the fit, low where they are positive and high
+// where negative. Guards what newWave says of it.
+func TestWaveStaysAboveNothing(t *testing.T) {
+	lowest := math.Inf(1)
+	for day := 1; day <= 365; day++ {
+		var least float64
+		for month := range 12 {
+			var one [12]float64
+			one[month] = 1
+			weight := newWave(one).at(day)
+			least += min(0.20*weight, 0.75*weight)
+		}
+		lowest = min(lowest, least)
+	}
+	near(t, "lowest point", lowest, 0.017, 0.0005)
+}
+
 // Steps where months meet stay small against the spread of single days.
 func TestStepsBetweenMonths(t *testing.T) {
 	var steps deviation

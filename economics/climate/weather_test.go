@@ -186,7 +186,7 @@ var lossTable = []struct {
 // times it wherever its three digits allow a ratio. The typical-year months
 // behind it leave out extremes, so real losses over many years are larger in
 // both. Guards spread and darkTail in newScores: without narrowing the misses
-// reach 0.04, with a tail of power 100, which is none, entries fall to a third.
+// reach 0.04, with a tail of power 100, which is none, entries fall below half.
 func TestLossOfLoad(t *testing.T) {
 	rng := newRNG(4)
 	var miss deviation
