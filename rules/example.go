@@ -22,17 +22,15 @@ type example struct {
 	gives        float64
 }
 
-// Failure is an example that does not come out as written.
-type Failure struct{ Fault }
-
-// RunExamples runs every example of the pack and gives those that fail.
-func (p Pack) RunExamples() []Failure {
-	var failures []Failure
+// RunExamples runs every example of the pack and gives those that do not come
+// out as written.
+func (p Pack) RunExamples() Faults {
+	var failures Faults
 	for _, e := range p.examples {
 		if found, want := e.run(); found != want {
-			failures = append(failures, Failure{Fault{
+			failures = append(failures, Fault{
 				File: e.file, Line: e.line, Column: e.column, Rule: e.rule, Key: "examples", Found: found, Want: want,
-			}})
+			})
 		}
 	}
 	return failures

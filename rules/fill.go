@@ -118,8 +118,15 @@ func showNumber(value float64, unit string, system quantity.System, currency str
 		}
 		return strings.TrimSpace(currency + " " + rounded(value, digits))
 	}
-	return rounded(value, digits) + " " + unit
+	text := rounded(value, digits)
+	if one, plural := singular[unit]; plural && text == "1" {
+		unit = one
+	}
+	return text + " " + unit
 }
+
+// singular is how a plural unit reads after the figure 1.
+var singular = map[string]string{"nights": "night", "days": "day", "hours": "hour", "people": "person", "errands": "errand", "person-nights": "person-night"}
 
 // rounded writes a number to some significant digits, thousands apart by
 // commas, without an exponent.

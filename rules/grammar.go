@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -44,6 +45,9 @@ func (c *checker) whole() (part, error) {
 		return part{}, err
 	}
 	if c.next < len(c.words) {
+		if isEnglish(c.words[c.next]) {
+			return part{}, englishOperator(c.words[c.next])
+		}
 		return part{}, mistake(fmt.Sprintf("%q after %q", c.words[c.next], c.words[c.next-1]), "an operator or the end")
 	}
 	return p, nil
@@ -222,9 +226,11 @@ func (c *checker) bracket() (part, error) {
 func (c *checker) fact(name string) (part, error) {
 	fact, known := factNamed(name)
 	if !known {
-		switch name {
-		case "and", "or", "not", "in":
-			return part{}, mistake(fmt.Sprintf("%q", name), "&& for and, || for or, ! for not, == for in")
+		switch {
+		case isEnglish(name):
+			return part{}, englishOperator(name)
+		case c.next < len(c.words) && c.words[c.next] == "(":
+			return part{}, mistake(fmt.Sprintf("the function %q", name), "no functions: what needs one is a fact of its own")
 		}
 		return part{}, mistake(fmt.Sprintf("%q", name), fmt.Sprintf("the name of a fact%s", didYouMean(name, factNames())))
 	}
@@ -240,6 +246,13 @@ func (c *checker) fact(name string) (part, error) {
 		p.set = fact.Unit
 	}
 	return p, nil
+}
+
+// isEnglish reports whether a name is an operator of other languages.
+func isEnglish(name string) bool { return slices.Contains([]string{"and", "or", "not", "in"}, name) }
+
+func englishOperator(name string) error {
+	return mistake(fmt.Sprintf("%q", name), "&& for and, || for or, ! for not, == with || for in")
 }
 
 // take steps over the given word when it is next.

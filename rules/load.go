@@ -2,6 +2,8 @@ package rules
 
 import (
 	"fmt"
+	"math"
+	"strings"
 
 	"gopkg.in/yaml.v3"
 
@@ -9,7 +11,7 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// The kinds of rule file, told by their first key.
+// The kinds of rule file, told by the key kind.
 const (
 	kindCriteria  = "criteria"
 	kindCautions  = "cautions"
@@ -17,14 +19,30 @@ const (
 	kindOwnPrices = "own-prices" // laid over a book, see Pack.WithPrices
 )
 
-// read adds one pack file to the pack and gives its faults.
-func (p *Pack) read(file string, data []byte) Faults {
-	r := &reader{file: file}
-	root := r.document(data)
+// open parses a file and finds which of the given kinds it is; "" when it is
+// none, or cannot be read.
+func (r *reader) open(data []byte, kinds ...string) (root *yaml.Node, kind string) {
+	root = r.document(data)
 	if root == nil {
-		return r.faults
+		return nil, ""
 	}
-	switch kind := r.kind(root, kindCriteria, kindCautions, kindPrices); kind {
+	if root.Kind != yaml.MappingNode {
+		r.fault(root, "", "", kindWord(root), "a mapping that starts with kind:")
+		return nil, ""
+	}
+	top := record{node: root, fields: map[string]*yaml.Node{}}
+	for i := 0; i+1 < len(root.Content); i += 2 {
+		if root.Content[i].Value == "kind" {
+			top.fields["kind"] = root.Content[i+1]
+		}
+	}
+	return root, r.oneOf(top, "kind", kinds...)
+}
+
+// add reads a document of the given kind into the pack; faults stay with the
+// reader.
+func (p *Pack) add(r *reader, root *yaml.Node, kind string) {
+	switch kind {
 	case kindCriteria:
 		p.readCriteria(r, root)
 	case kindCautions:
@@ -32,22 +50,6 @@ func (p *Pack) read(file string, data []byte) Faults {
 	case kindPrices:
 		p.readPrices(r, root)
 	}
-	return r.faults
-}
-
-// kind finds which kind of file a document is.
-func (r *reader) kind(root *yaml.Node, kinds ...string) string {
-	top := record{node: root, fields: map[string]*yaml.Node{}}
-	if root.Kind != yaml.MappingNode {
-		r.fault(root, "", "", kindWord(root), "a mapping that starts with kind:")
-		return ""
-	}
-	for i := 0; i+1 < len(root.Content); i += 2 {
-		if root.Content[i].Value == "kind" {
-			top.fields["kind"] = root.Content[i+1]
-		}
-	}
-	return r.oneOf(top, "kind", kinds...)
 }
 
 // entries reads the list of a file, calling each for every record of it.
@@ -106,7 +108,11 @@ func (p *Pack) readCautions(r *reader, root *yaml.Node) {
 		}
 		if rec.fields["group"] != nil || rec.fields["rank"] != nil {
 			c.Group = r.text(rec, "group")
-			c.Rank = int(r.number(rec, "rank", 1, 9))
+			c.Rank = r.rank(rec)
+		}
+		if strings.ContainsAny(c.Text, "{}") {
+			// One text stands for several options, whose facts differ.
+			r.fault(rec.fields["text"], rec.rule, "text", "a brace", "a text without places for facts")
 		}
 		when, ok := r.condition(rec, "when")
 		if ok {
@@ -115,6 +121,15 @@ func (p *Pack) readCautions(r *reader, root *yaml.Node) {
 		}
 		p.Cautions = append(p.Cautions, c)
 	})
+}
+
+// rank reads a rank within a group.
+func (r *reader) rank(rec record) int {
+	rank := r.number(rec, "rank", 1, 9)
+	if rank != math.Trunc(rank) {
+		r.fault(rec.fields["rank"], rec.rule, "rank", plainNumber(rank), "a whole number")
+	}
+	return int(rank)
 }
 
 // options reads the options a rule concerns; nil means all.
@@ -140,8 +155,8 @@ func (r *reader) expressionText(rec record, key string) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	if n.Kind != yaml.ScalarNode || !quoted(n) {
-		r.fault(n, rec.rule, key, kindWord(n)+" without quotes", "the expression in quotes or as a block (|)")
+	if n.Kind != yaml.ScalarNode || n.Tag == "!!null" || !quoted(n) {
+		r.fault(n, rec.rule, key, kindWord(n)+", not in quotes", "the expression in quotes or as a block (|)")
 		return "", false
 	}
 	return n.Value, true

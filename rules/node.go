@@ -80,7 +80,7 @@ func (r *reader) document(data []byte) (root *yaml.Node) {
 		return nil
 	}
 	root = doc.Content[0]
-	r.plainTree(root, 1)
+	r.plainTree(root, 1, "", "")
 	if len(r.faults) > 0 {
 		return nil
 	}
@@ -103,24 +103,45 @@ func (r *reader) syntax(err error) {
 	r.fault(at, "", "", "text that is not YAML ("+strings.TrimPrefix(message, "yaml: ")+")", "YAML; quote texts that hold : or # or start with a sign")
 }
 
-// plainTree refuses the parts of YAML that hide or change a value.
-func (r *reader) plainTree(n *yaml.Node, depth int) {
+// plainTree refuses the parts of YAML that hide or change a value. Rule and
+// key are those that the node stands under, for messages.
+func (r *reader) plainTree(n *yaml.Node, depth int, rule, key string) {
 	switch {
 	case depth > maxDepth:
-		r.fault(n, "", "", "nesting too deep", fmt.Sprintf("at most %d levels", maxDepth))
+		r.fault(n, rule, key, "nesting too deep", fmt.Sprintf("at most %d levels", maxDepth))
 		return
 	case n.Kind == yaml.AliasNode:
-		r.fault(n, "", "", "the alias *"+clip(n.Value), "the value itself")
+		r.fault(n, rule, key, "the alias *"+clip(n.Value), "the value itself")
 		return
 	case n.Anchor != "":
-		r.fault(n, "", "", "the anchor &"+clip(n.Anchor), "no anchors")
+		r.fault(n, rule, key, "the anchor &"+clip(n.Anchor), "no anchors")
 	case n.Style&yaml.TaggedStyle != 0:
 		// An expression that starts with ! is read as a tag and vanishes.
-		r.fault(n, "", "", "the tag "+clip(n.Tag), "no tags; quote an expression that starts with !")
+		r.fault(n, rule, key, "the tag "+clip(n.Tag), "no tags; quote an expression that starts with !")
 	}
-	for _, child := range n.Content {
-		r.plainTree(child, depth+1)
+	if n.Kind != yaml.MappingNode {
+		for _, child := range n.Content {
+			r.plainTree(child, depth+1, rule, key)
+		}
+		return
 	}
+	if id := idOf(n); id != "" {
+		rule = id
+	}
+	for i := 0; i+1 < len(n.Content); i += 2 {
+		r.plainTree(n.Content[i], depth+1, rule, "")
+		r.plainTree(n.Content[i+1], depth+1, rule, clip(n.Content[i].Value))
+	}
+}
+
+// idOf gives the id written in a mapping, shortened for messages.
+func idOf(n *yaml.Node) string {
+	for i := 0; i+1 < len(n.Content); i += 2 {
+		if n.Content[i].Value == "id" {
+			return clip(n.Content[i+1].Value)
+		}
+	}
+	return ""
 }
 
 // record is one mapping, its keys checked.
@@ -137,11 +158,8 @@ func (r *reader) mapping(n *yaml.Node, rule string, known ...string) (record, bo
 		r.fault(n, rule, "", kindWord(n), "a mapping with the keys: "+strings.Join(known, ", "))
 		return rec, false
 	}
-	// The id names the record in its other faults, so look for it first.
-	for i := 0; i+1 < len(n.Content); i += 2 {
-		if n.Content[i].Value == "id" && slices.Contains(known, "id") {
-			rec.rule = clip(n.Content[i+1].Value)
-		}
+	if id := idOf(n); id != "" && slices.Contains(known, "id") {
+		rec.rule = id
 	}
 	for i := 0; i+1 < len(n.Content); i += 2 {
 		key := n.Content[i]

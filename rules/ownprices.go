@@ -30,10 +30,15 @@ var perUnit = map[[2]string]float64{
 // it one unit of the book's currency buys. The error is a Faults.
 func (p Pack) WithPrices(file string, data []byte) (Pack, error) {
 	r := &reader{file: file}
-	root := r.document(data)
-	if root == nil || r.kind(root, kindOwnPrices) == "" {
+	root, kind := r.open(data, kindOwnPrices)
+	if kind == "" {
 		return Pack{}, r.faults
 	}
+	return p.overlay(r, root, data)
+}
+
+// overlay lays a parsed file of own prices over the book.
+func (p Pack) overlay(r *reader, root *yaml.Node, data []byte) (Pack, error) {
 	top, _ := r.mapping(root, "", "kind", "currency", "per_dollar", "prices")
 	book := p.Book
 	book.Prices = slices.Clone(p.Book.Prices)
@@ -42,7 +47,7 @@ func (p Pack) WithPrices(file string, data []byte) (Pack, error) {
 		ids = append(ids, line.ID)
 	}
 	replaced := map[string]bool{}
-	r.entries(top, "prices", func(n *yaml.Node) {
+	each := func(n *yaml.Node) {
 		rec, ok := r.mapping(n, "", "id", "unit", "low", "typical", "high", "source")
 		if !ok {
 			return
@@ -57,12 +62,17 @@ func (p Pack) WithPrices(file string, data []byte) (Pack, error) {
 		}
 		line := &book.Prices[at]
 		line.Price = r.ownRange(rec, *line)
+		r.inBounds(rec, *line)
 		line.Grade = "b"
-		line.Source = "own prices: " + file
+		line.Source = "own prices: " + r.file
 		if rec.fields["source"] != nil {
 			line.Source = r.text(rec, "source")
 		}
-	})
+	}
+	// A file may change the currency and nothing else.
+	if top.fields["currency"] == nil || top.fields["prices"] != nil {
+		r.entries(top, "prices", each)
+	}
 	if top.fields["currency"] != nil {
 		r.exchange(top, &book, replaced)
 	} else if n := top.fields["per_dollar"]; n != nil {

@@ -67,12 +67,37 @@ func Load() (Pack, error) {
 			return Pack{}, err
 		}
 		hash.Write(data)
-		faults = append(faults, pack.read(name, data)...)
+		r := &reader{file: name}
+		root, kind := r.open(data, kindCriteria, kindCautions, kindPrices)
+		pack.add(r, root, kind)
+		faults = append(faults, r.faults...)
 	}
 	pack.Book.Identity = shortHash(hash.Sum(nil))
 	if err := faults.orNil(); err != nil {
 		return Pack{}, err
 	}
+	return pack, nil
+}
+
+// Read reads one rule file: criteria, cautions or prices become a pack of their
+// own; own prices are laid over the embedded book. The error is a Faults.
+func Read(file string, data []byte) (Pack, error) {
+	r := &reader{file: file}
+	root, kind := r.open(data, kindCriteria, kindCautions, kindPrices, kindOwnPrices)
+	if kind == kindOwnPrices {
+		base, err := Load()
+		if err != nil {
+			return Pack{}, err
+		}
+		return base.overlay(r, root, data)
+	}
+	var pack Pack
+	pack.add(r, root, kind)
+	if err := r.faults.orNil(); err != nil {
+		return Pack{}, err
+	}
+	sum := sha256.Sum256(data)
+	pack.Book.Identity = shortHash(sum[:])
 	return pack, nil
 }
 

@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"gopkg.in/yaml.v3"
 
@@ -58,10 +59,21 @@ func (p *Pack) readPrices(r *reader, root *yaml.Node) {
 		if len(line.Options) == 0 {
 			line.Options = slices.Clone(economics.Options[:])
 		}
+		r.inBounds(rec, line)
 		line.Life = r.life(rec, line.Billing)
 		p.readQuantity(r, rec, &line)
 		p.Book.Prices = append(p.Book.Prices, line)
 	})
+}
+
+// inBounds checks the marks of lines that hold a share or a life, not money.
+func (r *reader) inBounds(rec record, line economics.PriceLine) {
+	switch {
+	case strings.HasPrefix(line.Unit, "share") && line.Price.High > 1:
+		r.fault(rec.node, rec.rule, "high", plainNumber(line.Price.High), "a share, at most 1")
+	case line.Unit == "years" && line.Price.Low < 1:
+		r.fault(rec.node, rec.rule, "low", plainNumber(line.Price.Low), "at least 1 year")
+	}
 }
 
 // life reads the years that a renewed line lasts; no other line may have it.
@@ -82,8 +94,8 @@ func (r *reader) life(rec record, billing economics.Billing) quantity.Range {
 		return quantity.Range{}
 	}
 	life := r.priceRange(marks)
-	if life.Low < 1 && life.High > 0 {
-		r.fault(n, rec.rule, "life", "a life under a year", "at least 1")
+	if life.Low < 1 {
+		r.fault(n, rec.rule, "life", "a life under a year", "at least 1 year")
 	}
 	return life
 }
