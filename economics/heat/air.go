@@ -49,8 +49,8 @@ func SpecificVolume(t quantity.Celsius, w float64) float64 {
 	return 0.287042 * (float64(t) + 273.15) * (1 + 1.607858*w) / seaLevelKPa
 }
 
-// SaturatedEnthalpyKJ gives EnthalpyKJ of saturated air. Between -20 and 60 °C
-// it is read from a table and within 0.005 kJ/kg of the formula; outside it is
+// SaturatedEnthalpyKJ gives EnthalpyKJ of saturated air. Between -20 and 50 °C
+// it is read from a table and within 0.01 kJ/kg of the formula; outside it is
 // the formula itself. It is meant for hourly loops.
 func SaturatedEnthalpyKJ(t quantity.Celsius) float64 {
 	at := (float64(t) - saturatedFromC) * saturatedPerK
@@ -64,7 +64,7 @@ func SaturatedEnthalpyKJ(t quantity.Celsius) float64 {
 const (
 	saturatedFromC = -20
 	saturatedPerK  = 4
-	saturatedSteps = 80 * saturatedPerK
+	saturatedSteps = 70 * saturatedPerK
 )
 
 // saturated holds saturatedEnthalpyKJ every quarter kelvin; nothing writes to

@@ -87,16 +87,12 @@ func explain(drawing Estimate, tests []Estimate, testsUA float64) string {
 		b.WriteString("Usual causes: the lid was opened, warm food or a warm box took part of the ice, or hours and weights were guessed. ")
 	}
 	ratio := testsUA / float64(drawing.UA)
-	says := "says"
-	if len(tests) > 1 {
-		says = "say"
-	}
 	switch {
 	case ratio > disagreement:
-		fmt.Fprintf(&b, "By the walls as told the box should leak less: %s %s %.2g times as much. ", names(tests), says, ratio)
+		fmt.Fprintf(&b, "By the walls as told the box should leak less: by %s it leaks %.2g times as much. ", names(tests), ratio)
 		b.WriteString("Usual causes: wet or missing foam, a lid that does not seal, an open drain. ")
 	case ratio < 1/float64(disagreement):
-		fmt.Fprintf(&b, "By the walls as told the box should leak more: %s %s only %.2g of it. ", names(tests), says, ratio)
+		fmt.Fprintf(&b, "By the walls as told the box should leak more: by %s it leaks only %.2g times as much. ", names(tests), ratio)
 		b.WriteString("Usual causes: foam thicker or drier than told, air outside cooler than read, or colder ice than told. ")
 	}
 	b.WriteString("What the box itself showed is kept; the walls as told are left out.")
@@ -105,21 +101,24 @@ func explain(drawing Estimate, tests []Estimate, testsUA float64) string {
 
 // names lists the sources of tests in plain words: "the ice test and the log".
 func names(tests []Estimate) string {
-	var words []string
+	count := map[Source]int{}
 	for _, t := range tests {
-		word := "the " + string(t.Source)
-		known := false
-		for i, w := range words {
-			if w == word || w == word+"s" {
-				words[i], known = word+"s", true
-			}
-		}
-		if !known {
-			words = append(words, word)
+		count[t.Source]++
+	}
+	var words []string
+	for _, s := range []Source{FromIceTest, FromJugTest, FromHistory, FromLog} {
+		switch n := count[s]; {
+		case n > 0 && s == FromHistory:
+			words = append(words, "the ice you remember")
+		case n == 1:
+			words = append(words, "the "+string(s))
+		case n > 1:
+			words = append(words, "the "+string(s)+"s")
 		}
 	}
-	if len(words) == 1 {
-		return words[0]
+	if len(words) < 2 {
+		return strings.Join(words, "")
 	}
-	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " and " + words[last]
 }

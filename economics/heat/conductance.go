@@ -47,9 +47,8 @@ type wall struct {
 // two faces, half of it towards the neighbour of each; a corner 0.15 of the
 // mean U·t times the mean t of its three faces, a third towards the neighbour
 // of each (Langmuir, Adams and Meikle 1913, with the films drawn into the
-// conductivity). Both are left out where a face at them has under 15 mm, so
-// that crossing 15 mm may raise the sum by some 3 %. The seal belongs to the
-// lid's neighbour, the drain to the cabin.
+// conductivity). A face with under 15 mm brings nothing to its edges and
+// corners. The seal belongs to the lid's neighbour, the drain to the cabin.
 //
 // A length, thickness or word that cannot be is an error. A box too small for
 // its walls, where the edge and corner terms no longer hold, is a note.
@@ -173,20 +172,20 @@ func shell(inside quantity.Dimensions, walls [6]wall) Conductance {
 	c.Parts = append(c.Parts, Part{Name: EdgesPart}, Part{Name: CornersPart})
 	edges, corners := &c.Parts[6], &c.Parts[7]
 	thickest := 0.0
-	for i := range walls {
+	for i, w := range walls {
+		if w.rimWPerMK() > 0 {
+			thickest = max(thickest, w.thicknessM)
+		}
 		for j := i + 1; j < 6; j++ {
-			if axisOf(i) == axisOf(j) || thin(walls[i], walls[j]) {
+			if axisOf(i) == axisOf(j) {
 				continue
 			}
-			thickest = max(thickest, walls[i].thicknessM, walls[j].thicknessM)
 			along := 3 - axisOf(i) - axisOf(j)
-			ua := edgeShape * length[along] * meanByArea(walls[i], walls[j])
-			c.share(edges, ua, walls[i], walls[j])
+			c.share(edges, edgeShape*length[along]*meanByArea(w, walls[j]), w, walls[j])
 			for k := j + 1; k < 6; k++ {
-				if axisOf(k) != along || thin(walls[k]) {
-					continue
+				if axisOf(k) == along {
+					c.share(corners, cornerConductance(w, walls[j], walls[k]), w, walls[j], walls[k])
 				}
-				c.share(corners, cornerConductance(walls[i], walls[j], walls[k]), walls[i], walls[j], walls[k])
 			}
 		}
 	}
@@ -199,26 +198,23 @@ func shell(inside quantity.Dimensions, walls [6]wall) Conductance {
 	return c
 }
 
-// thin reports whether any of the walls has too little foam for edges and corners to count.
-func thin(walls ...wall) bool {
-	for _, w := range walls {
-		if w.thicknessM < thinFoamM {
-			return true
-		}
+// rimWPerMK gives U·t, the conductivity that a face's edges and corners see
+// with the films drawn in: none where there is too little foam for them to count.
+func (w wall) rimWPerMK() float64 {
+	if w.thicknessM < thinFoamM {
+		return 0
 	}
-	return false
+	return w.uWPerM2K * w.thicknessM
 }
 
-// meanByArea gives the mean of U·t of two faces, the conductivity that their
-// shared edge sees with the films drawn in, W/m·K.
 func meanByArea(a, b wall) float64 {
-	return (a.areaM2*a.uWPerM2K*a.thicknessM + b.areaM2*b.uWPerM2K*b.thicknessM) / (a.areaM2 + b.areaM2)
+	return (a.areaM2*a.rimWPerMK() + b.areaM2*b.rimWPerMK()) / (a.areaM2 + b.areaM2)
 }
 
 func cornerConductance(a, b, c wall) float64 {
-	meanUT := (a.uWPerM2K*a.thicknessM + b.uWPerM2K*b.thicknessM + c.uWPerM2K*c.thicknessM) / 3
-	meanT := (a.thicknessM + b.thicknessM + c.thicknessM) / 3
-	return cornerShape * meanUT * meanT
+	meanRim := (a.rimWPerMK() + b.rimWPerMK() + c.rimWPerMK()) / 3
+	meanThickness := (a.thicknessM + b.thicknessM + c.thicknessM) / 3
+	return cornerShape * meanRim * meanThickness
 }
 
 // add books a part and the whole of its heat to one neighbour.

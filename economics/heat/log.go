@@ -1,0 +1,299 @@
+package heat
+
+import (
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"sort"
+	"strings"
+	"time"
+
+	"coldreckon/economics/quantity"
+)
+
+// LogRow is one line of a kept log. A cell left empty is false or zero.
+type LogRow struct {
+	Line       int // in the file, from 1
+	At         time.Time
+	Ice        quantity.Kilogram // ice bought then, 0 for none
+	Box, Cabin quantity.Celsius
+	BoxRead    bool
+	CabinRead  bool
+}
+
+// maxLogBytes bounds a log: an hourly one of ten years is under 4 MB.
+const maxLogBytes = 8 << 20
+
+// ParseLog reads a log as comma-, semicolon- or tab-separated text, its first
+// line naming the columns in any order: date, time or date-time; ice or weight;
+// box; cabin or air. A unit may stand in the heading ("box °F", "ice (lb)") or
+// in the cell ("40 F", "10 lb"); a bare figure under a bare heading takes the
+// owner's system. Dates are written 2025-07-14, with a time as 2025-07-14 15:30;
+// 14.07.2025 is read too. Columns of other names are left alone, empty lines
+// skipped, rows sorted by time.
+//
+// An error names line, field, what was found and what is expected.
+func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
+	text, err := io.ReadAll(io.LimitReader(r, maxLogBytes+1))
+	if err != nil {
+		return nil, fmt.Errorf("the log cannot be read: %w", err)
+	}
+	if len(text) > maxLogBytes {
+		return nil, fmt.Errorf("the log has over %d MB; want a smaller one", maxLogBytes>>20)
+	}
+	body := strings.TrimPrefix(string(text), "\ufeff")
+	in := csv.NewReader(strings.NewReader(body))
+	in.Comma = separator(body)
+	in.FieldsPerRecord = -1
+	in.TrimLeadingSpace = in.Comma != '\t' // a tab is space too
+	in.LazyQuotes = true
+
+	heading, err := in.Read()
+	if errors.Is(err, io.EOF) {
+		return nil, errors.New("line 1: found nothing, expected a heading such as date, ice kg")
+	}
+	if err != nil {
+		return nil, csvError(err)
+	}
+	columns, err := parseHeading(heading, sys)
+	if err != nil {
+		return nil, err
+	}
+	var rows []LogRow
+	for {
+		record, err := in.Read()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			return nil, csvError(err)
+		}
+		line, _ := in.FieldPos(0)
+		row, empty, err := columns.row(line, record)
+		if err != nil {
+			return nil, err
+		}
+		if !empty {
+			rows = append(rows, row)
+		}
+	}
+	if len(rows) == 0 {
+		return nil, errors.New("the log has a heading but no rows; want one row per purchase or reading")
+	}
+	sort.SliceStable(rows, func(i, j int) bool { return rows[i].At.Before(rows[j].At) })
+	return rows, nil
+}
+
+func csvError(err error) error {
+	var e *csv.ParseError
+	if errors.As(err, &e) {
+		return fmt.Errorf("line %d: %w; want cells between commas, semicolons or tabs", e.Line, e.Err)
+	}
+	return fmt.Errorf("the log cannot be read: %w", err)
+}
+
+// separator gives the mark that the heading uses most.
+func separator(body string) rune {
+	heading, _, _ := strings.Cut(body, "\n")
+	best, most := ',', 0
+	for _, mark := range []rune{',', ';', '\t'} {
+		if n := strings.Count(heading, string(mark)); n > most {
+			best, most = mark, n
+		}
+	}
+	return best
+}
+
+// column tells where a field stands, -1 for nowhere, how the heading wrote it,
+// and the system its bare figures take.
+type column struct {
+	at   int
+	name string
+	sys  quantity.System
+}
+
+type logColumns struct {
+	date, clock, ice, box, cabin column
+	count                        int // cells of the heading
+}
+
+func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
+	none := column{at: -1, sys: sys}
+	c := logColumns{none, none, none, none, none, len(cells)}
+	for i, cell := range cells {
+		words := strings.FieldsFunc(strings.ToLower(cell), func(r rune) bool {
+			return strings.ContainsRune(" ()[]/_-,.:°º", r)
+		})
+		field := c.field(words)
+		if field == nil {
+			continue
+		}
+		if field.at >= 0 {
+			return c, fmt.Errorf("line 1: found two columns of one kind, %q and %q, expected each once", field.name, strings.TrimSpace(cell))
+		}
+		*field = column{i, strings.TrimSpace(cell), sys}
+		for _, w := range words {
+			switch w {
+			case "f", "degf", "fahrenheit", "℉", "lb", "lbs", "pound", "pounds":
+				field.sys = quantity.US
+			case "c", "degc", "celsius", "℃", "kg", "kilo", "kilos":
+				field.sys = quantity.Metric
+			}
+		}
+	}
+	if c.date.at < 0 {
+		c.date, c.clock = c.clock, none // a column of times alone holds date and time
+	}
+	if c.date.at < 0 {
+		return c, fmt.Errorf("line 1: found the columns %s, expected one named date or time", list(cells))
+	}
+	if c.ice.at < 0 && (c.box.at < 0 || c.cabin.at < 0) {
+		return c, fmt.Errorf("line 1: found the columns %s, expected ice, or box and cabin, beside %s", list(cells), c.date.name)
+	}
+	return c, nil
+}
+
+// field gives the column that the first known word of a heading names.
+func (c *logColumns) field(words []string) *column {
+	for _, word := range words {
+		switch word {
+		case "date", "day", "when", "datetime", "timestamp":
+			return &c.date
+		case "time", "clock", "hour":
+			return &c.clock
+		case "ice", "weight", "bought", "mass":
+			return &c.ice
+		case "box", "icebox", "fridge", "inside", "food":
+			return &c.box
+		case "cabin", "air", "outside", "ambient", "out", "saloon":
+			return &c.cabin
+		}
+	}
+	return nil
+}
+
+func list(cells []string) string {
+	const most = 8
+	var quoted []string
+	for i, c := range cells {
+		if i == most {
+			quoted = append(quoted, "…")
+			break
+		}
+		quoted = append(quoted, fmt.Sprintf("%.40q", strings.TrimSpace(c)))
+	}
+	return strings.Join(quoted, ", ")
+}
+
+// row reads one record; it is empty when no cell holds anything.
+func (c logColumns) row(line int, record []string) (row LogRow, empty bool, err error) {
+	row.Line = line
+	if strings.TrimSpace(strings.Join(record, "")) == "" {
+		return row, true, nil
+	}
+	if len(record) > c.count {
+		return row, false, fmt.Errorf("line %d: found %d cells, expected the heading's %d; a comma inside a figure needs quotes, as in \"2,5\"", line, len(record), c.count)
+	}
+	cell := func(f column) string {
+		if f.at < 0 || f.at >= len(record) {
+			return ""
+		}
+		return strings.TrimSpace(record[f.at])
+	}
+	fault := func(f column, err error) error { return fmt.Errorf("line %d, %s: %w", line, f.name, err) }
+
+	if row.At, err = parseTime(cell(c.date), cell(c.clock)); err != nil {
+		return row, false, fault(c.date, err)
+	}
+	if text := cell(c.ice); text != "" {
+		if row.Ice, err = quantity.ParseMass(text, c.ice.sys); err != nil {
+			return row, false, fault(c.ice, err)
+		}
+		if !(row.Ice >= 0 && row.Ice <= 1000) {
+			return row, false, fault(c.ice, fmt.Errorf("found %.40q, expected 0 to 1000 kg", text))
+		}
+	}
+	if row.Box, row.BoxRead, err = readTemperature(cell(c.box), c.box); err != nil {
+		return row, false, fault(c.box, err)
+	}
+	if row.Cabin, row.CabinRead, err = readTemperature(cell(c.cabin), c.cabin); err != nil {
+		return row, false, fault(c.cabin, err)
+	}
+	return row, false, nil
+}
+
+func readTemperature(text string, f column) (quantity.Celsius, bool, error) {
+	if text == "" {
+		return 0, false, nil
+	}
+	t, err := quantity.ParseTemperature(text, f.sys)
+	if err != nil {
+		return 0, false, err
+	}
+	if !(math.Abs(float64(t)) <= 60) {
+		return 0, false, fmt.Errorf("found %.40q, expected -60 to 60 °C", text)
+	}
+	return t, true, nil
+}
+
+// parseTime reads a date and, in its own cell or in the same one, a time of
+// day. A date alone is midnight. Dates with slashes are refused: half the
+// world would read them otherwise.
+func parseTime(date, clock string) (time.Time, error) {
+	text := strings.TrimSpace(date + " " + clock)
+	for _, day := range []string{"2006-01-02", "2.1.2006", "2 Jan 2006", "2 January 2006"} {
+		for _, layout := range []string{day, day + " 15:04", day + " 15:04:05", day + "T15:04", day + "T15:04:05", day + "T15:04:05Z07:00", day + " 3:04 PM", day + " 3:04PM"} {
+			if t, err := time.Parse(layout, text); err == nil {
+				if t.Year() < 1950 || t.Year() > 2200 {
+					return time.Time{}, fmt.Errorf("found the year %d, expected 1950 to 2200", t.Year())
+				}
+				return t, nil
+			}
+		}
+	}
+	if text == "" {
+		return time.Time{}, errors.New("found nothing, expected a date such as 2025-07-14 or 2025-07-14 15:30")
+	}
+	return time.Time{}, fmt.Errorf("found %.40q, expected a date such as 2025-07-14 or 2025-07-14 15:30", text)
+}
+
+// Readings gives the rows that hold both box and cabin temperature.
+func Readings(rows []LogRow) []Reading {
+	var out []Reading
+	for _, r := range rows {
+		if r.BoxRead && r.CabinRead {
+			out = append(out, Reading{r.At, r.Box, r.Cabin})
+		}
+	}
+	return out
+}
+
+// IceStay is a purchase of ice and how long it served.
+type IceStay struct {
+	From, To time.Time // To is the next purchase
+	Ice      quantity.Kilogram
+}
+
+// IceStays pairs each purchase with the next one, taking it as melted by then.
+// Purchases at the same moment count as one; the last has no end and is left out.
+func IceStays(rows []LogRow) []IceStay {
+	var out []IceStay
+	var open *IceStay
+	for _, r := range rows {
+		if r.Ice == 0 {
+			continue
+		}
+		if open != nil && r.At.Equal(open.From) {
+			open.Ice += r.Ice
+			continue
+		}
+		if open != nil {
+			open.To = r.At
+			out = append(out, *open)
+		}
+		open = &IceStay{From: r.At, Ice: r.Ice}
+	}
+	return out
+}

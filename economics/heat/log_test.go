@@ -1,0 +1,139 @@
+package heat
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"coldreckon/economics/quantity"
+)
+
+func TestParseLog(t *testing.T) {
+	tests := []struct {
+		name, text string
+		sys        quantity.System
+		want       []LogRow
+	}{
+		{"ice, metric", "date,ice kg\n2025-07-14,10\n2025-07-16 15:30,\"7,5\"\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon.Add(-12 * time.Hour), Ice: 10},
+			{Line: 3, At: noon.Add(51*time.Hour + 30*time.Minute), Ice: 7.5}}},
+		{"any order, units in the heading, semicolons, a mark at the start", "\ufeffCabin (°F);Time;Box °F\r\n80,6;2025-07-14T12:00;39,2\r\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon, Box: 4, BoxRead: true, Cabin: 27, CabinRead: true}}},
+		{"units in the cells, gaps, other columns, unsorted", "note\tdate\tweight\tbox\tair\n\t\t\t\t\nb\t14.07.2025 12:00\t\t4 C\t\na\t13 Jul 2025\t10 lb\t\t80.6 F\n", quantity.Metric, []LogRow{
+			{Line: 4, At: noon.Add(-36 * time.Hour), Ice: 4.5359237, Cabin: 27, CabinRead: true},
+			{Line: 3, At: noon, Box: 4, BoxRead: true}}},
+		{"bare figures in the owner's system, date and time apart", "date,time,ice\n2025-07-14,12:00,22\n", quantity.US, []LogRow{
+			{Line: 2, At: noon, Ice: 22 * 0.45359237}}},
+		{"the heading's unit before the owner's", "date,ice [kg]\n2025-07-14 12:00,22\n", quantity.US, []LogRow{{Line: 2, At: noon, Ice: 22}}},
+		{"lines left empty", "date,ice\n\n\n2025-07-14 12:00,2\n\n", quantity.Metric, []LogRow{{Line: 4, At: noon, Ice: 2}}},
+	}
+	for _, tt := range tests {
+		rows, err := ParseLog(strings.NewReader(tt.text), tt.sys)
+		if err != nil {
+			t.Errorf("%s: %v", tt.name, err)
+			continue
+		}
+		if len(rows) != len(tt.want) {
+			t.Errorf("%s: got %+v", tt.name, rows)
+			continue
+		}
+		for i, got := range rows {
+			want := tt.want[i]
+			if got.Line != want.Line || !got.At.Equal(want.At) || got.BoxRead != want.BoxRead || got.CabinRead != want.CabinRead {
+				t.Errorf("%s: got %+v; want %+v", tt.name, got, want)
+			}
+			within(t, tt.name+", ice", float64(got.Ice), float64(want.Ice), 1e-9)
+			within(t, tt.name+", box", float64(got.Box), float64(want.Box), 1e-9)
+			within(t, tt.name+", cabin", float64(got.Cabin), float64(want.Cabin), 1e-9)
+		}
+	}
+}
+
+// Each error names line, field, what was found and what is expected.
+func TestParseLogErrors(t *testing.T) {
+	for text, want := range map[string][]string{
+		"":                                             {"line 1", "nothing", "heading"},
+		"date,ice\n":                                   {"no rows"},
+		"a,b\n1,2\n":                                   {"line 1", `"a", "b"`, "date or time"},
+		"date,note\n2025-07-14,x\n":                    {"line 1", `"note"`, "ice, or box and cabin"},
+		"date,box\n2025-07-14,4\n":                     {"line 1", "box and cabin"},
+		"date,ice,weight\n2025-07-14,1,2\n":            {"line 1", `"ice"`, `"weight"`, "once"},
+		"date,ice\n07/14/2025,4\n":                     {"line 2", "date", `"07/14/2025"`, "2025-07-14"},
+		"date,ice\n,4\n":                               {"line 2", "date", "nothing", "2025-07-14"},
+		"date,ice\n0001-01-01,4\n":                     {"line 2", "year 1", "1950"},
+		"date,ice kg\n2025-07-14,many\n":               {"line 2", "ice kg", `"many"`, "mass"},
+		"date,ice kg\n2025-07-14,-4\n":                 {"line 2", "ice kg", `"-4"`, "0 to 1000"},
+		"date,ice\n2025-07-14,4 L\n":                   {"line 2", "ice", `"4 L"`, "mass"},
+		"date,box,cabin\n2025-07-14,4,400\n":           {"line 2", "cabin", `"400"`, "60"},
+		"date,box,cabin\n2025-07-14,cold,40\n":         {"line 2", "box", `"cold"`, "temperature"},
+		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n": {"line 3", "4 cells", "heading's 3"},
+	} {
+		rows, err := ParseLog(strings.NewReader(text), quantity.Metric)
+		if err == nil {
+			t.Errorf("%q: no error, %+v", text, rows)
+			continue
+		}
+		for _, w := range want {
+			if !strings.Contains(err.Error(), w) {
+				t.Errorf("%q: %q does not say %q", text, err, w)
+			}
+		}
+	}
+	if _, err := ParseLog(strings.NewReader("date,ice\n"+strings.Repeat(" \n", maxLogBytes)), quantity.Metric); err == nil || !strings.Contains(err.Error(), "8 MB") {
+		t.Errorf("an endless log: %v", err)
+	}
+}
+
+func TestFromRows(t *testing.T) {
+	rows, err := ParseLog(strings.NewReader("date,ice,box,cabin\n2025-07-14,5,,\n2025-07-14,5,,\n2025-07-15,,4,25\n2025-07-16,8,5,\n2025-07-19,6,,\n"), quantity.Metric)
+	if err != nil {
+		t.Fatal(err)
+	}
+	stays := IceStays(rows)
+	if len(stays) != 2 || stays[0].Ice != 10 || stays[0].To.Sub(stays[0].From) != 48*time.Hour || stays[1].Ice != 8 || stays[1].To.Sub(stays[1].From) != 72*time.Hour {
+		t.Errorf("stays %+v", stays)
+	}
+	if readings := Readings(rows); len(readings) != 1 || readings[0].Box != 4 || readings[0].Cabin != 25 {
+		t.Errorf("readings %+v", readings)
+	}
+}
+
+// Whatever the text, ParseLog ends without a panic, and what it accepts is in
+// order of time and within the ranges it promises.
+func FuzzParseLog(f *testing.F) {
+	f.Add("date,ice kg\n2025-07-14,10\n", false)
+	f.Add("\ufeffCabin (°F);Time;Box °F\n80,6;2025-07-14T12:00;39,2\n", true)
+	f.Add("note\tdate\tweight\tbox\tair\nb\t14.07.2025 12:00\t\t4 C\t\n", false)
+	f.Add("date,time,ice\n2025-07-14,3:04 PM,1 1/2 lb\n", true)
+	f.Add("date,ice\n2025-07-14,\"2,5", false)
+	f.Add("box,cabin,date\n4,25,2025-07-14T12:00:00+02:00\n", false)
+	f.Fuzz(func(t *testing.T, text string, us bool) {
+		sys := quantity.Metric
+		if us {
+			sys = quantity.US
+		}
+		rows, err := ParseLog(strings.NewReader(text), sys)
+		if err != nil {
+			if err.Error() == "" {
+				t.Fatal("an error without words")
+			}
+			return
+		}
+		if len(rows) == 0 {
+			t.Fatal("no rows and no error")
+		}
+		for i, r := range rows {
+			if i > 0 && r.At.Before(rows[i-1].At) {
+				t.Fatalf("row %d out of order", i)
+			}
+			if !(r.Ice >= 0 && r.Ice <= 1000 && r.Box >= -60 && r.Box <= 60 && r.Cabin >= -60 && r.Cabin <= 60) || r.Line < 2 {
+				t.Fatalf("row %+v", r)
+			}
+		}
+		for _, s := range IceStays(rows) {
+			if !s.To.After(s.From) || s.Ice <= 0 {
+				t.Fatalf("stay %+v", s)
+			}
+		}
+	})
+}
