@@ -53,6 +53,7 @@ type PriceLine struct {
 	Life     quantity.Range // years, for Renewed
 	Options  []OptionID     // which options can carry it
 	Quantity Amount         // how many units; nil for a rate
+	Work     bool           // includes labour, which a yard multiplies by the rate "yard_factor"
 	Grade    string         // provenance grade: "a" read in an official source, "b" read elsewhere, "c" from memory
 	Source   string
 }

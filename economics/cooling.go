@@ -1,0 +1,119 @@
+package economics
+
+import (
+	"math"
+
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+	"coldreckon/economics/season"
+)
+
+// icing prepares the ice of a future. Its plans (what a day melts, the least
+// load worth having) are the owner's, made from month means.
+func (p *proposal) icing(s *season.Setup) season.Icing {
+	ice := p.boat.Ice
+	full, err := heat.CapacityKg(quantity.Litre(p.volumeL), ice.ShareOfBox, ice.Kind)
+	if err != nil { // the answers are checked before any reckoning
+		full = 0
+	}
+	hottest := s.Mean(p.world.hottest, float64(heat.HoldCelsius))
+	out := season.Icing{
+		Surface:    heat.Hold(full, quantity.Watt(hottest.GainW())),
+		PortionKg:  float64(ice.UnitSize),
+		CarryKg:    float64(ice.CarryLimit),
+		CarryLoss:  float64(ice.CarryLoss),
+		FoundShare: float64(ice.FoundAtStops),
+		FromHome:   ice.FirstLoad == FromHome,
+		WaterKept:  p.boat.Box.Drain == heat.NoDrain,
+	}
+	for m := range 12 {
+		if p.world.plan.NightsIn(m) == 0 {
+			continue
+		}
+		mean := s.Mean(m, s.TargetC)
+		out.MeltKgADay[m] = float64(heat.MeltKgPerDay(quantity.Watt(mean.GainW()), heat.DrainCelsius))
+		out.PullDownKg[m] = float64(heat.IceToChill(quantity.Kilojoule(s.Box.HeatKJPerK * max(0, mean.CabinC-s.TargetC))))
+		atLimit := s.Mean(m, s.LimitC)
+		if out.Surface.FullWPerK > 0 && atLimit.GainW() > 0 {
+			need := atLimit.GainW() / s.LimitC / float64(out.Surface.FullWPerK)
+			out.FloorKg[m] = float64(full) * math.Min(1, math.Pow(need, 1.5))
+		}
+	}
+	return out
+}
+
+// refrigerator prepares the unit of a future.
+func (p *proposal) refrigerator(f *Future) season.Refrigerator {
+	r := season.Refrigerator{Cycle: p.compressor(f).Cycle(), SeaCooled: p.unit.CooledBy == energy.Seawater}
+	switch {
+	case p.fit.Habit || p.boat.Cruising.BeforeTrip == Precooled:
+		r.Start = season.StartOnShore
+	case p.boat.Cruising.BeforeTrip == Running:
+		r.Start = season.StartOnOwnSun
+	}
+	if p.unit.Plate == energy.Eutectic {
+		r.StoreKJ = energy.EutecticMass().Typical * energy.EutecticLatent().Typical * energy.EutecticUsable().Typical
+	}
+	return r
+}
+
+// compressor gives the unit itself.
+func (p *proposal) compressor(f *Future) energy.Unit {
+	u := energy.Unit{RatedW: p.unit.RatedCooling, Eta: energy.Eta().Typical, CooledBy: p.condenser(), Plate: p.unit.Plate}
+	u.RatedW *= quantity.Watt(f.Capacity)
+	u.Eta *= f.Eta
+	return u
+}
+
+// aYear is what an average year aboard takes and gives, over the years simulated.
+type aYear struct {
+	nights, coldDays, warmDays   float64
+	coldShare                    float64
+	hoursOver5                   float64
+	longestOff                   float64 // hours, of any year
+	warmestC                     float64
+	iceBoughtKg, iceHomeKg       float64
+	iceMeltKg                    float64
+	errands                      float64
+	unitWh                       float64
+	shoreKWh, engineKWh, wearKWh float64 // because of the option
+	lowestShare                  float64
+	houseUnmetWh                 float64
+	spillWh                      float64
+	worstRun                     float64
+}
+
+// warmShare is the part of the hours that may be warmer than the warmest food
+// which cautions judge by.
+const warmShare = 0.02
+
+// average reads a tally of so many years; base is the same years without cooling.
+func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear {
+	y := aYear{
+		nights:       float64(t.Nights) / years,
+		coldDays:     float64(t.ColdDays) / years,
+		coldShare:    t.ColdShare(),
+		hoursOver5:   float64(t.HoursOver5) / years,
+		longestOff:   float64(t.LongestOff),
+		iceBoughtKg:  t.IceBoughtKg / years,
+		iceHomeKg:    t.IceHomeKg / years,
+		errands:      float64(t.Errands) / years,
+		unitWh:       t.UnitWh / years,
+		shoreKWh:     max(0, t.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
+		engineKWh:    max(0, t.EngineWh-base.EngineWh) / years / 1000,
+		wearKWh:      max(0, t.DrawnWh-base.DrawnWh) / years / 1000,
+		houseUnmetWh: max(0, t.HouseUnmetWh-base.HouseUnmetWh) / years,
+		spillWh:      t.SpillWh / years,
+		worstRun:     float64(t.WorstRun),
+	}
+	for _, kg := range t.MeltKgBy {
+		y.iceMeltKg += kg / years
+	}
+	y.warmDays = y.nights - y.coldDays
+	if usableWh > 0 {
+		y.lowestShare = t.LowestWh / usableWh
+	}
+	y.warmestC, _ = t.WarmestC(warmShare)
+	return y
+}

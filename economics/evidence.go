@@ -1,0 +1,71 @@
+package economics
+
+import (
+	"fmt"
+
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// boxEvidence weighs the drawing of the box against what it has shown of itself.
+func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
+	walls, err := b.Box.spec().Conductance()
+	if err != nil {
+		return BoxFigures{}, fmt.Errorf("box: %w", err)
+	}
+	volume := b.Box.shape().Volume()
+	var tests []heat.Estimate
+	add := func(key string, i int, e heat.Estimate, err error) error {
+		if err != nil {
+			return fmt.Errorf("%s[%d]: %w", key, i, err)
+		}
+		tests = append(tests, e)
+		return nil
+	}
+	for i, t := range b.Evidence.IceTests {
+		e, err := t.Estimate()
+		if err := add("evidence.ice_tests", i, e, err); err != nil {
+			return BoxFigures{}, err
+		}
+	}
+	for i, t := range b.Evidence.JugTests {
+		e, err := t.Estimate(heat.LinerKJPerK(volume))
+		if err := add("evidence.jug_tests", i, e, err); err != nil {
+			return BoxFigures{}, err
+		}
+	}
+	if len(b.Evidence.IceHistory) > 0 {
+		p := proposal{boat: b, world: w, option: IceOnly, walls: walls, volumeL: float64(volume)}
+		for i, h := range b.Evidence.IceHistory {
+			e, err := h.Estimate(p.circumstances(h.Month - 1))
+			if err := add("evidence.ice_history", i, e, err); err != nil {
+				return BoxFigures{}, err
+			}
+		}
+	}
+	all := heat.Combine(heat.Drawing(walls, b.foamKnown()), tests...)
+	r := all.Range()
+	capacity, err := heat.CapacityKg(volume, b.Ice.ShareOfBox, b.Ice.Kind)
+	if err != nil {
+		return BoxFigures{}, fmt.Errorf("ice.kind: %w", err)
+	}
+	return BoxFigures{
+		Volume: volume, Drawn: walls, Leak: all.UA, Evidence: all, IceKg: float64(capacity),
+		LeakLow: quantity.WattPerKelvin(r.Low), LeakHigh: quantity.WattPerKelvin(r.High),
+	}, nil
+}
+
+// circumstances gives what a remembered spell of ice in a month, 0 for
+// January, is read with: mean air, and the use the model expects. The box was
+// warm at the start of it.
+func (p *proposal) circumstances(month int) heat.Circumstances {
+	s := p.setup(&Typical)
+	mean := s.Mean(month, s.TargetC)
+	return heat.Circumstances{
+		Out:      p.walls.OutsideC(quantity.Celsius(mean.CabinC), quantity.Celsius(mean.SeaC), false),
+		In:       quantity.Celsius(s.TargetC),
+		Drain:    heat.DrainCelsius,
+		Use:      quantity.Watt(mean.OpeningsW + mean.GoodsW),
+		PullDown: quantity.Kilojoule(s.Box.HeatKJPerK * max(0, mean.CabinC-s.TargetC)),
+	}
+}

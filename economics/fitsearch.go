@@ -1,0 +1,244 @@
+package economics
+
+import (
+	"math"
+
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+const (
+	// fitShare is the part of futures in which a fitted option must work.
+	fitShare = 0.9
+	// A search looks at so many futures, fewer where a year aboard is long;
+	// how many is printed.
+	searchFutures, leastSearchFutures = 200, 50
+	searchHours                       = 300_000
+)
+
+// Piece names one kind of work a yard would try.
+type Piece string
+
+// The pieces, in the order a yard would try them.
+const (
+	HabitPiece   Piece = "cold_start"
+	SealPiece    Piece = "seal_and_drain"
+	LidPiece     Piece = "lid_foam"
+	FacesPiece   Piece = "face_foam"
+	CoverPiece   Piece = "cover"
+	VentPiece    Piece = "condenser_air"
+	PanelPiece   Piece = "panel"
+	BatteryPiece Piece = "battery"
+)
+
+// step is one piece with its sizes, size 0 being none of it.
+type step struct {
+	piece Piece
+	sizes int // largest size
+	set   func(*FitOut, int)
+}
+
+// Sizes of the pieces as they are sold or easily cut.
+const (
+	foamStep    quantity.Metre   = 0.025
+	foamSizes                    = 3
+	panelStep   quantity.Watt    = 50
+	batteryStep quantity.AmpHour = 50
+	// Batteries are added up to this. Engineering judgement, from memory.
+	batterySizes = 6
+)
+
+// steps lists the pieces that make sense for the option on this boat.
+func steps(b *Boat, option OptionID) []step {
+	var out []step
+	add := func(p Piece, sizes int, set func(*FitOut, int)) {
+		if sizes > 0 {
+			out = append(out, step{p, sizes, set})
+		}
+	}
+	var unit *Unit
+	switch option {
+	case SmallUnit:
+		unit = &b.Small
+	case LargerUnit:
+		unit = &b.Larger
+	case DryStores:
+		return nil
+	}
+	if unit != nil && b.Cruising.BeforeTrip == Warm {
+		add(HabitPiece, 1, func(f *FitOut, n int) { f.Habit = n > 0 })
+	}
+	if unit == nil || unit.Form != FreeStanding {
+		if b.Box.LidSeal != heat.GoodSeal || b.Box.Drain == heat.OpenDrain {
+			add(SealPiece, 1, func(f *FitOut, n int) {
+				f.Seal = n > 0 && b.Box.LidSeal != heat.GoodSeal
+				f.Drain = n > 0 && b.Box.Drain == heat.OpenDrain
+			})
+		}
+		if b.Box.Faces[b.Box.lidSide()].Reachable {
+			add(LidPiece, 2, func(f *FitOut, n int) { f.LidFoam = foamStep * quantity.Metre(n) })
+		}
+		if len(b.Box.reachable()) > 0 {
+			add(FacesPiece, foamSizes, func(f *FitOut, n int) { f.FaceFoam = foamStep * quantity.Metre(n) })
+		}
+	}
+	add(CoverPiece, 1, func(f *FitOut, n int) { f.Cover = n > 0 })
+	if unit == nil {
+		return out
+	}
+	if unit.CooledBy == energy.Fins && unit.Form != FreeStanding {
+		add(VentPiece, 1, func(f *FitOut, n int) { f.Vent = n > 0 })
+	}
+	room := max(0, b.Power.MaxPanelWp-b.Power.SolarWp)
+	add(PanelPiece, int(room/panelStep), func(f *FitOut, n int) { f.PanelWp = panelStep * quantity.Watt(n) })
+	add(BatteryPiece, batterySizes, func(f *FitOut, n int) { f.Battery = batteryStep * quantity.AmpHour(n) })
+	return out
+}
+
+// fitter searches one option's cheapest work that reaches the wanted cold days.
+type fitter struct {
+	boat      *Boat
+	book      *Book
+	world     *world
+	leakScale float64
+	option    OptionID
+	steps     []step
+	futures   []Future
+	seed      uint64
+	seen      map[string]grade
+	failed    error
+}
+
+// grade is how a fit-out did over the search's futures.
+type grade struct {
+	share     float64 // of futures in which it works
+	shortfall float64 // mean of what cold days lack, 0 when none lacks any
+	present   float64 // mean present cost
+	possible  bool    // false when foam leaves no room
+}
+
+func (g grade) reaches() bool { return g.possible && g.share >= fitShare-1e-9 }
+
+// try grades the fit-out of the given sizes.
+func (s *fitter) try(sizes []byte) grade {
+	if g, ok := s.seen[string(sizes)]; ok {
+		return g
+	}
+	g := grade{}
+	if p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.fitOut(sizes)); err == nil {
+		g.possible = true
+		rows, err := trials([]*proposal{p}, s.futures, s.seed)
+		if err != nil {
+			s.failed = err
+			return g
+		}
+		wanted, n := float64(s.boat.Food.ColdDaysWanted), float64(len(s.futures))
+		for _, t := range rows[0] {
+			if t.Works {
+				g.share += 1 / n
+			}
+			g.shortfall += max(0, wanted-t.ColdShare) / n
+			g.present += t.Present / n
+		}
+	}
+	s.seen[string(sizes)] = g
+	return g
+}
+
+func (s *fitter) fitOut(sizes []byte) FitOut {
+	var f FitOut
+	for i, st := range s.steps {
+		st.set(&f, int(sizes[i]))
+	}
+	return f
+}
+
+// search goes the way a yard would: pieces are added in order, each to the
+// size that still helps, until the option works in nine of ten futures. Then
+// what turned out not to be needed is taken off again, dearest last word
+// first, and what pays for itself is added, as long as the present cost falls.
+func (s *fitter) search() (sizes []byte, reached bool) {
+	sizes = make([]byte, len(s.steps))
+	now := s.try(sizes)
+	for i := range s.steps {
+		for !now.reaches() && int(sizes[i]) < s.steps[i].sizes {
+			sizes[i]++
+			next := s.try(sizes)
+			if !next.possible || next.shortfall >= now.shortfall && next.share <= now.share {
+				sizes[i]--
+				break
+			}
+			now = next
+		}
+	}
+	if !now.reaches() {
+		return sizes, false
+	}
+	for improved := true; improved; {
+		improved = false
+		for i := len(s.steps) - 1; i >= 0; i-- {
+			for _, change := range [2]int{-1, 1} {
+				for n := int(sizes[i]) + change; n >= 0 && n <= s.steps[i].sizes; n += change {
+					was := sizes[i]
+					sizes[i] = byte(n)
+					next := s.try(sizes)
+					if !next.reaches() || next.present >= now.present {
+						sizes[i] = was
+						break
+					}
+					now, improved = next, true
+				}
+			}
+		}
+	}
+	return sizes, true
+}
+
+// findFit searches the work for an option and prepares the option with it.
+func findFit(b *Boat, book *Book, w *world, scale float64, id OptionID, ins []Input, set Settings) (Fit, *proposal, error) {
+	count := searchFutures
+	if hours := 24 * len(w.plan.Nights); hours > 0 {
+		count = max(leastSearchFutures, min(count, searchHours/hours))
+	}
+	count = min(count, set.Futures)
+	s := fitter{boat: b, book: book, world: w, leakScale: scale, option: id, steps: steps(b, id),
+		futures: draw(ins, count, set.Seed+1), seed: set.Seed + 1, seen: map[string]grade{}}
+	sizes, reached := s.search()
+	found := s.try(sizes)
+	fit := Fit{Out: s.fitOut(sizes), Reached: reached, SearchFutures: count, SearchWorks: found.share}
+	for i, st := range s.steps {
+		if sizes[i] == 0 {
+			continue
+		}
+		size := sizes[i]
+		sizes[i] = 0
+		without := s.try(sizes)
+		sizes[i] = size
+		fit.Items = append(fit.Items, FitItem{
+			Piece: st.piece, Size: pieceSize(st.piece, int(size)),
+			WithoutWorksOf100: int(math.Round(100 * without.share)), WithoutPresent: without.present - found.present,
+		})
+	}
+	if s.failed != nil {
+		return fit, nil, s.failed
+	}
+	p, err := newProposal(b, book, w, scale, id, fit.Out)
+	if err == nil {
+		p.fitted = true
+	}
+	return fit, p, err
+}
+
+// pieceSize gives a size in the piece's own unit: mm, W or Ah; 1 for the rest.
+func pieceSize(p Piece, n int) float64 {
+	switch p {
+	case LidPiece, FacesPiece:
+		return 1000 * float64(foamStep) * float64(n)
+	case PanelPiece:
+		return float64(panelStep) * float64(n)
+	case BatteryPiece:
+		return float64(batteryStep) * float64(n)
+	}
+	return 1
+}

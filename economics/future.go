@@ -1,0 +1,32 @@
+package economics
+
+// Future is one way the uncertain inputs may turn out, as factors on (or, in
+// kelvin, differences from) their typical values. The same future is put to
+// every option.
+type Future struct {
+	Leak      float64 // of the box, fit-out included
+	Use       float64 // lid openings and food brought aboard
+	CabinK    float64 // cabin warmer than reckoned
+	Nights    float64 // nights aboard a year, for everything billed by the night
+	IcePrice  float64
+	Errand    float64 // cost of fetching ice
+	Unit      float64 // price of a unit
+	Fitting   float64 // cost of fitting it, and of work on box and boat
+	Life      float64 // of a unit
+	Upkeep    float64
+	Eta       float64 // a unit's efficiency
+	Capacity  float64 // a unit's cooling power
+	House     float64 // other electrical loads
+	Sun       float64 // panel yield: shade, dirt and the year
+	Battery   float64 // what age has left of the bank
+	Premium   float64 // dearer food of dry stores
+	Spoilage  float64
+	Materials float64 // every other line of the price book
+	Worth     float64 // of a cold day
+}
+
+// Typical is the future in which every input takes its typical value.
+var Typical = Future{
+	Leak: 1, Use: 1, Nights: 1, IcePrice: 1, Errand: 1, Unit: 1, Fitting: 1, Life: 1, Upkeep: 1,
+	Eta: 1, Capacity: 1, House: 1, Sun: 1, Battery: 1, Premium: 1, Spoilage: 1, Materials: 1, Worth: 1,
+}

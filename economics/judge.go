@@ -1,0 +1,154 @@
+package economics
+
+import (
+	"cmp"
+	"slices"
+
+	"coldreckon/economics/chance"
+	"coldreckon/economics/cost"
+	"coldreckon/economics/quantity"
+)
+
+// FuturesFigures is what the futures say of the whole decision.
+type FuturesFigures struct {
+	Count            int
+	Seed             uint64
+	NoneWorksOf100   int
+	RefrigerateOf100 int // of 100 futures, in how many a unit is best
+	// EVPI is what knowing everything before deciding would save on average,
+	// as a present cost, with its standard error.
+	EVPI, EVPIError float64
+	Inputs          []InputFigures // in the order of inputs
+	// CumulativeLow, -Typical and -High give, for each fitted option, the 10th,
+	// 50th and 90th percentile of what has been paid by each year's end.
+	CumulativeLow, CumulativeTypical, CumulativeHigh [4][]float64
+}
+
+// InputFigures is what one uncertain input does to the decision.
+type InputFigures struct {
+	Input
+	Low, High float64 // the figure's own 10th and 90th percentiles
+	// EVPPI is what knowing this figure alone would save on average; 0 for a
+	// matter of taste, which is not a thing to measure.
+	EVPPI float64
+	// SwitchAt is its value at which another option becomes preferred, with
+	// the chance of lying beyond; SwitchKnown when there is one.
+	SwitchAt     float64
+	SwitchAbove  bool
+	ChanceBeyond float64
+	SwitchKnown  bool
+	// SwingLow and -High are the mean present cost of the preferred option
+	// less the runner-up's where the input lies in its lowest and highest fifth.
+	SwingLow, SwingHigh float64
+}
+
+// loss is what the decision makes small: the present cost less what the cold
+// days are worth over the horizon, when that was told.
+func loss(b *Boat, t *Trial, f *Future) quantity.Money {
+	if !b.told("money.cold_day_worth") {
+		return quantity.Money(t.Present)
+	}
+	worth := float64(b.Money.ColdDayWorth) * f.Worth * t.ColdDays
+	return quantity.Money(t.Present - worth*cost.UPV(cost.Rate(b.Money.Discount), b.Money.Years))
+}
+
+// judgeFutures reckons up the fitted options' trials, rows in the order of Options.
+func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, options *[4]OptionFigures) (FuturesFigures, chance.Judgement) {
+	first := make([]quantity.Money, 4)
+	for i := range options {
+		first[i] = quantity.Money(options[i].Fitted.First)
+	}
+	byMoney, byWorth := chance.NewOutcomes(len(futures), first), chance.NewOutcomes(len(futures), first)
+	for k := range futures {
+		for i := range options {
+			t := &fitted[i][k]
+			out := chance.Outcome{Loss: quantity.Money(t.Present), Works: t.Works, Wasted: quantity.Money(t.First)}
+			byMoney.Set(k, i, out)
+			out.Loss = loss(b, t, &futures[k])
+			byWorth.Set(k, i, out)
+		}
+	}
+	money, judged := byMoney.Judge(), byWorth.Judge()
+	out := FuturesFigures{
+		Count: len(futures), NoneWorksOf100: judged.NoneWorksOf100,
+		EVPI: float64(judged.EVPI), EVPIError: float64(judged.EVPIError),
+	}
+	for i := range options {
+		o := &options[i]
+		o.WorkableOf100, o.CheapestOf100, o.BestOf100 = judged.WorkableOf100[i], money.BestOf100[i], judged.BestOf100[i]
+		o.ExpectedRegret = float64(judged.ExpectedRegret[i])
+		o.PresentLow, o.PresentHigh = band(fitted[i], func(t *Trial) float64 { return t.Present })
+		o.YearlyLow, o.YearlyHigh = band(fitted[i], func(t *Trial) float64 { return t.Yearly })
+		if isUnit(o.ID) {
+			out.RefrigerateOf100 += o.BestOf100
+		}
+	}
+	runner := runnerUp(&judged)
+	for _, in := range ins {
+		values := make([]float64, len(futures))
+		for k := range futures {
+			values[k] = *in.at(&futures[k])
+		}
+		fig := InputFigures{Input: in, Low: in.Value(in.Factor.Low), High: in.Value(in.Factor.High)}
+		if !in.Taste {
+			fig.EVPPI = float64(judged.EVPPI(values))
+		}
+		if s, ok := judged.SwitchingValue(values); ok {
+			fig.SwitchAt, fig.SwitchAbove, fig.ChanceBeyond, fig.SwitchKnown = in.Value(s.At), s.Above, float64(s.Beyond), true
+		}
+		fig.SwingLow, fig.SwingHigh = swing(values, func(k int) float64 {
+			return float64(loss(b, &fitted[judged.Preferred][k], &futures[k]) - loss(b, &fitted[runner][k], &futures[k]))
+		})
+		out.Inputs = append(out.Inputs, fig)
+	}
+	return out, judged
+}
+
+func band(trials []Trial, of func(*Trial) float64) (low, high float64) {
+	values := make([]float64, len(trials))
+	for i := range trials {
+		values[i] = of(&trials[i])
+	}
+	return chance.Band(values)
+}
+
+// runnerUp gives the option of least expected regret beside the preferred one.
+func runnerUp(j *chance.Judgement) int {
+	runner := -1
+	for i, regret := range j.ExpectedRegret {
+		if i == j.Preferred || j.WorkableOf100[i] == 0 {
+			continue
+		}
+		if runner < 0 || regret < j.ExpectedRegret[runner] {
+			runner = i
+		}
+	}
+	if runner < 0 {
+		return j.Preferred
+	}
+	return runner
+}
+
+// swing gives the mean of a figure over the futures with the lowest and the
+// highest fifth of an input.
+func swing(input []float64, figure func(int) float64) (low, high float64) {
+	order := ascending(input)
+	fifth := max(1, len(order)/5)
+	for _, k := range order[:fifth] {
+		low += figure(k) / float64(fifth)
+	}
+	for _, k := range order[len(order)-fifth:] {
+		high += figure(k) / float64(fifth)
+	}
+	return low, high
+}
+
+// ascending gives the indices of values from the least to the greatest.
+func ascending(values []float64) []int {
+	order := make([]int, len(values))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(values[a], values[b]) })
+	return order
+}

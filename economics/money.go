@@ -1,0 +1,146 @@
+package economics
+
+import (
+	"fmt"
+	"slices"
+
+	"coldreckon/economics/cost"
+	"coldreckon/economics/quantity"
+)
+
+// CostLine is one line of an option's cost table.
+type CostLine struct {
+	ID     string  // of the price-book line, or of the model's own
+	Label  string  // as printed
+	First  float64 // paid today
+	Yearly float64 // paid at each year's end
+	Life   float64 // years between renewals; 0 when it lasts
+	Renew  float64 // paid at each renewal
+	AtSale float64 // seen again at sale
+	Unit   string
+	Count  float64 // units bought or used a year
+}
+
+// Lines that the models bill themselves, from the owner's answers.
+const (
+	lineUnit    = "unit"
+	lineFitting = "fitting"
+	lineUpkeep  = "upkeep"
+	lineIce     = "ice"
+	lineErrand  = "ice_errands"
+)
+
+// factor gives the part of a future that moves a price-book line.
+func (f *Future) factor(id string) float64 {
+	switch id {
+	case "dry_premium":
+		return f.Premium
+	case "spoilage":
+		return f.Spoilage
+	}
+	return f.Materials
+}
+
+// costLines bills a proposal for an average year of a future.
+//
+// Prices are real and in the owner's currency. A worn-out unit is replaced at
+// its price; its wiring, fuse and vent stay. What everybody eats is common to
+// all options, so only differences are billed.
+func (p *proposal) costLines(f *Future, y *aYear, facts Facts) ([]CostLine, error) {
+	b := p.boat
+	var lines []CostLine
+	seen := 0.0
+	if b.Money.WillSell == quantity.Yes {
+		seen = p.rate("seen_at_sale", 0)
+	}
+	if p.unit != nil {
+		price := float64(p.unit.Price) * f.Unit
+		fitting := float64(p.unit.Fitting) * f.Fitting
+		lines = append(lines, CostLine{ID: lineUnit, Label: "The unit", First: price, Unit: "each", Count: 1,
+			Life: float64(p.unit.Life) * f.Life, Renew: price, AtSale: seen * (price + fitting)})
+		if !p.freeStanding() {
+			lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Unit: "each", Count: 1})
+		}
+		lines = append(lines, CostLine{ID: lineUpkeep, Label: "Upkeep", Yearly: float64(p.unit.Upkeep) * f.Upkeep, Unit: "year", Count: 1})
+	}
+	if p.option == IceOnly {
+		kg := y.iceBoughtKg * f.Nights
+		lines = append(lines,
+			CostLine{ID: lineIce, Label: "Ice", Yearly: kg * float64(b.Ice.Price) * f.IcePrice, Unit: "kg", Count: kg},
+			CostLine{ID: lineErrand, Label: "Fetching ice", Yearly: y.errands * f.Nights * float64(b.Ice.TripCost) * f.Errand, Unit: "errand", Count: y.errands * f.Nights})
+	}
+	for i := range p.book.Prices {
+		line := &p.book.Prices[i]
+		if line.Quantity == nil || line.Billing == PerDay || !slices.Contains(line.Options, p.option) {
+			continue
+		}
+		count, err := line.Quantity.Number(facts)
+		if err != nil {
+			return nil, fmt.Errorf("price line %s: %w", line.ID, err)
+		}
+		if count == 0 {
+			continue
+		}
+		lines = append(lines, p.bookLine(line, count, f))
+	}
+	return lines, nil
+}
+
+func (p *proposal) bookLine(line *PriceLine, count float64, f *Future) CostLine {
+	factor := f.factor(line.ID)
+	if line.Work && p.boat.Money.FittedBy == Yard {
+		factor *= p.rate("yard_factor", 2)
+	}
+	if line.Billing == Yearly {
+		count *= f.Nights
+	}
+	sum := count * line.Price.Typical * factor
+	out := CostLine{ID: line.ID, Label: line.Label, Unit: line.Unit, Count: count}
+	switch line.Billing {
+	case Once:
+		out.First = sum
+	case Renewed:
+		out.First, out.Renew, out.Life = sum, sum, line.Life.Typical
+	case Yearly:
+		out.Yearly = sum
+	}
+	return out
+}
+
+// rate looks up a rate of the price book.
+func (p *proposal) rate(id string, otherwise float64) float64 {
+	if line, ok := p.book.Price(id); ok {
+		return line.Price.Typical
+	}
+	return otherwise
+}
+
+// flows lays cost lines out over the horizon.
+func flows(lines []CostLine, years int, into cost.Flows) cost.Flows {
+	ledger := make([]cost.Line, len(lines))
+	for i, l := range lines {
+		ledger[i] = cost.Line{
+			Name: l.Label, First: quantity.Money(l.First), Yearly: quantity.Money(l.Yearly),
+			Life: quantity.Year(l.Life), Renewal: quantity.Money(l.Renew), SeenAtSale: quantity.Money(l.AtSale),
+		}
+	}
+	return cost.Schedule(ledger, years, into)
+}
+
+// firstCost adds up what is paid today.
+func firstCost(lines []CostLine) float64 {
+	var sum float64
+	for _, l := range lines {
+		sum += l.First
+	}
+	return sum
+}
+
+// perYear adds up what each year costs, renewals left out.
+func perYear(lines []CostLine) float64 {
+	var sum float64
+	for _, l := range lines {
+		sum += l.Yearly
+	}
+	return sum
+}

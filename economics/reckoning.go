@@ -1,0 +1,213 @@
+package economics
+
+import (
+	"fmt"
+	"math"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// Reckoning is all that is worked out for one boat.
+type Reckoning struct {
+	Boat   Boat
+	Ground climate.Ground
+	Box    BoxFigures
+	Months []MonthFigures // those with nights aboard
+	// Options holds the four in the order of Options.
+	Options [4]OptionFigures
+	// BreakEven gives the nights a year at which a unit costs the same as ice.
+	BreakEven [2]BreakEven
+	Verdict   Verdict
+	Futures   FuturesFigures
+	Settings  Settings
+}
+
+// BoxFigures is the box as it stands.
+type BoxFigures struct {
+	Volume   quantity.Litre
+	Drawn    heat.Conductance // from the drawing alone
+	Leak     quantity.WattPerKelvin
+	LeakLow  quantity.WattPerKelvin // 10th percentile
+	LeakHigh quantity.WattPerKelvin
+	Evidence heat.Combined
+	IceKg    float64 // what it can hold
+}
+
+// MonthFigures is a mean day of a month with nights aboard, box at its target.
+type MonthFigures struct {
+	Month                         int // 1 to 12
+	Nights                        int
+	CabinC, SeaC                  float64
+	LeakW, OpeningsW, GoodsW      float64
+	HeatGainW                     float64
+	IceKgPerDay                   float64
+	SunKWhM2Day                   float64
+	SolarWhPerDay                 float64
+	HouseWhPerDay                 float64
+	SmallWhPerDay, LargerWhPerDay float64
+	SmallRunShare, LargerRunShare float64
+	SmallHeldC, LargerHeldC       float64
+}
+
+// OptionFigures is one option as told and fitted. The fitted case is the
+// as-told one when no work is needed or none is possible.
+type OptionFigures struct {
+	ID     OptionID
+	AsTold Outcome // at typical inputs, over typicalYears of weather
+	Fitted Outcome
+	Fit    Fit
+	// Chances are over all futures, of the fitted case; AsToldWorks of the other.
+	AsToldWorksOf100 int
+	WorkableOf100    int
+	CheapestOf100    int // of those that work, by yearly cost
+	BestOf100        int // by net worth when a cold day's worth was told, else as cheapest
+	PresentLow       float64
+	PresentHigh      float64 // 10th and 90th percentiles
+	YearlyLow        float64
+	YearlyHigh       float64
+	AsToldYearlyLow  float64
+	AsToldYearlyHigh float64
+	ExpectedRegret   float64
+}
+
+// Fit is the work found for an option.
+type Fit struct {
+	Out     FitOut
+	Reached bool // whether the option works with it in nine of ten futures
+	Items   []FitItem
+	// SearchFutures is how many futures the search looked at, SearchWorks the
+	// share of them in which the result works.
+	SearchFutures int
+	SearchWorks   float64
+}
+
+// FitItem is one piece of the work.
+type FitItem struct {
+	Piece Piece
+	Size  float64 // mm of foam, W of panel, Ah of battery; 1 for the others
+	// WithoutWorksOf100 is in how many futures the option would work without it.
+	WithoutWorksOf100 int
+	// WithoutPresent is how much the present cost would rise without it;
+	// negative when the piece costs more than it saves.
+	WithoutPresent float64
+}
+
+// Of gives an option's figures.
+func (r *Reckoning) Of(id OptionID) *OptionFigures {
+	for i := range r.Options {
+		if r.Options[i].ID == id {
+			return &r.Options[i]
+		}
+	}
+	return nil
+}
+
+// Settings are the choices of a reckoning that are not the boat's.
+type Settings struct {
+	Futures int // 20 or more; 2,000 is usual
+	Seed    uint64
+}
+
+// DefaultSettings are those of a report.
+var DefaultSettings = Settings{Futures: 2000, Seed: 1}
+
+// Reckon works one boat out: a pure function of the boat, the rule book, the
+// ground and the settings. The boat must be complete, every answer given or
+// assumed.
+func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning, error) {
+	w := newWorld(&b, ground)
+	r := &Reckoning{Boat: b, Ground: ground, Settings: set}
+	var err error
+	if r.Box, err = boxEvidence(&b, &w); err != nil {
+		return nil, err
+	}
+	scale := 1.0
+	if total := r.Box.Drawn.Total(); total > 0 {
+		scale = float64(r.Box.Leak / total)
+	}
+	ins := inputs(&b, &book, &r.Box)
+
+	var sims seasons
+	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
+	for i, id := range Options {
+		o := &r.Options[i]
+		o.ID = id
+		if told[i], err = newProposal(&b, &book, &w, scale, id, FitOut{}); err != nil {
+			return nil, fmt.Errorf("%s: %w", id, err)
+		}
+		if o.AsTold, err = told[i].typical(set.Seed, &sims); err != nil {
+			return nil, fmt.Errorf("%s: %w", id, err)
+		}
+		if o.Fit, fitted[i], err = findFit(&b, &book, &w, scale, id, ins, set); err != nil {
+			return nil, fmt.Errorf("%s: %w", id, err)
+		}
+		if o.Fitted, err = fitted[i].typical(set.Seed, &sims); err != nil {
+			return nil, fmt.Errorf("%s: %w", id, err)
+		}
+	}
+	r.Months = monthFigures(told[0], told[2], told[3])
+
+	futures := draw(ins, set.Futures, set.Seed)
+	rows, err := trials(append(fitted, told...), futures, set.Seed)
+	if err != nil {
+		return nil, err
+	}
+	r.Futures, _ = judgeFutures(&b, ins, futures, rows[:4], &r.Options)
+	r.Futures.Seed = set.Seed
+	for i := range r.Options {
+		o := &r.Options[i]
+		o.AsToldWorksOf100 = worksOf100(rows[4+i])
+		o.AsToldYearlyLow, o.AsToldYearlyHigh = band(rows[4+i], func(t *Trial) float64 { return t.Yearly })
+	}
+	r.BreakEven = [2]BreakEven{
+		breakEven(SmallUnit, &r.Options[2].AsTold, &r.Options[0].AsTold),
+		breakEven(LargerUnit, &r.Options[3].AsTold, &r.Options[0].AsTold),
+	}
+	r.Verdict = decide(&r.Boat, &r.Options, &r.Futures)
+	return r, nil
+}
+
+// typical reckons a proposal at typical inputs over typicalYears of weather.
+func (p *proposal) typical(seed uint64, sims *seasons) (Outcome, error) {
+	return p.outcome(&Typical, p.live(&Typical, stream{seed, 0}, typicalYears, sims), p.steady(), nil)
+}
+
+func worksOf100(trials []Trial) int {
+	n := 0
+	for i := range trials {
+		if trials[i].Works {
+			n++
+		}
+	}
+	return int(math.Round(100 * float64(n) / float64(len(trials))))
+}
+
+// monthFigures reads the mean days of the months aboard. Heat and ice are the
+// box's; what the units take is theirs, in their own box where they bring one.
+func monthFigures(ice, small, larger *proposal) []MonthFigures {
+	var out []MonthFigures
+	box, cold := ice.setup(&Typical), ice.boat.Food.Target
+	smallBox, largerBox := small.setup(&Typical), larger.setup(&Typical)
+	smallUnit, largerUnit := small.refrigerator(&Typical), larger.refrigerator(&Typical)
+	for m := range 12 {
+		nights := ice.world.plan.NightsIn(m)
+		if nights == 0 {
+			continue
+		}
+		mean := box.Mean(m, float64(cold))
+		s, l := smallBox.Duty(m, smallUnit, float64(cold)), largerBox.Duty(m, largerUnit, float64(cold))
+		out = append(out, MonthFigures{
+			Month: m + 1, Nights: nights, CabinC: mean.CabinC, SeaC: mean.SeaC,
+			LeakW: mean.LeakW, OpeningsW: mean.OpeningsW, GoodsW: mean.GoodsW, HeatGainW: mean.GainW(),
+			IceKgPerDay:   float64(heat.MeltKgPerDay(quantity.Watt(mean.GainW()), heat.DrainCelsius)),
+			SunKWhM2Day:   float64(ice.world.ground.Months[m].Sun),
+			SolarWhPerDay: mean.SolarWh,
+			HouseWhPerDay: 24 * box.Power.HouseW,
+			SmallWhPerDay: float64(s.DayWh()), SmallRunShare: s.RunShare, SmallHeldC: float64(s.Held),
+			LargerWhPerDay: float64(l.DayWh()), LargerRunShare: l.RunShare, LargerHeldC: float64(l.Held),
+		})
+	}
+	return out
+}

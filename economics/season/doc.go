@@ -1,0 +1,38 @@
+// Package season runs a boat's nights aboard hour by hour.
+//
+// One set of hours serves every option: the weather of each day, the heat
+// that reaches the box, the boat's sun, battery and loads. A unit, a load of
+// ice or plain stores is then put against it, and a Tally says how cold the
+// food stayed and what that took.
+//
+// # Calendar
+//
+// The nights of each month stand in the middle of that month. Nights follow
+// each other in the order of the year, starting after a month without nights
+// where there is one, and are cut into trips of the stated length; a trip
+// runs on across months. A trip of n nights is 24 n hours from noon; each of
+// its n days runs from noon to noon. Weather changes at midnight, so a trip
+// sees n + 1 days of weather. Months without nights are not simulated.
+//
+// # The hour
+//
+// Clock hour h (12 at a trip's start) means the hour from h to h + 1; sun
+// and air are taken at half past. In this order:
+//
+//  1. Weather. Outdoor air = month mean + half the mean daily range times
+//     cos(2 pi (h + 0.5 - 15) / 24) + the day's offset. Cabin = outdoor air +
+//     the owner's offset. Sun = the day's irradiation times the share of the
+//     hour in the month's middle day.
+//  2. Gain = leak by neighbour + lid openings (7 to 21 h, evenly, moist-air
+//     enthalpy of cabin air against saturated air at the box's temperature at
+//     the start of the hour; cabin air holds the month's water, at most
+//     saturated) + goods (stowed at noon on shop days for the days until the
+//     next shop day or the trip's end, spread over six hours).
+//  3. Cooling, by option; see Unit and Ice.
+//  4. Battery: sun, engine (from 9 h) and shore against house loads and unit.
+//     Shore power on a night connects from 18 h to 6 h, carries every load
+//     and leaves the bank full at 6 h. Nights on shore are spread evenly.
+//
+// A cold day is one on which food was above the limit, the higher of 5 °C and
+// the target + 1 K, for no more than two hours (tolerance 0.01 K).
+package season

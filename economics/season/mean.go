@@ -1,0 +1,48 @@
+package season
+
+import (
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// MonthMean is a mean day of a month, for a box held at a temperature.
+type MonthMean struct {
+	CabinC, SeaC             float64
+	LeakW, OpeningsW, GoodsW float64
+	SolarWh                  float64 // from the panel
+}
+
+// GainW gives the whole heat gain.
+func (m MonthMean) GainW() float64 { return m.LeakW + m.OpeningsW + m.GoodsW }
+
+// Mean gives a month's mean day, 0 for January, with the box at boxC.
+func (s *Setup) Mean(month int, boxC float64) MonthMean {
+	m := &s.Months[month]
+	out := MonthMean{SeaC: m.SeaC, SolarWh: s.sunWh(month)}
+	for h := range 24 {
+		a := s.airAt(m, h, 0, 0)
+		out.CabinC += a.cabinC / 24
+		out.LeakW += s.leakW(&a, boxC) / 24
+		out.OpeningsW += s.openingW(&a, boxC) / 24
+	}
+	out.GoodsW = s.Goods.KgPerDay * heat.GoodsKJPerKgK * (out.CabinC - boxC) / 86.4
+	return out
+}
+
+// Duty gives a unit's mean day of a month with the box at boxC, or as near to
+// it as its capacity allows.
+func (s *Setup) Duty(month int, r Refrigerator, boxC float64) energy.Duty {
+	mean := s.Mean(month, boxC)
+	coolantC := mean.CabinC
+	if r.SeaCooled {
+		coolantC = mean.SeaC
+	}
+	leak := s.Box.Leak.Total()
+	gain := energy.Gain{
+		Leak: leak,
+		Out:  quantity.Celsius(boxC + mean.LeakW/float64(leak)),
+		Use:  quantity.Watt(mean.OpeningsW + mean.GoodsW),
+	}
+	return r.Cycle.Duty(gain, quantity.Celsius(boxC), quantity.Celsius(coolantC))
+}

@@ -1,0 +1,104 @@
+package season
+
+import (
+	"math"
+	"math/rand/v2"
+
+	"coldreckon/economics/climate"
+)
+
+// Night is one noon-to-noon day aboard.
+type Night struct {
+	Month int // 0 to 11
+	Day   int // of the year, 1 to 365, of the noon it starts at
+}
+
+// Trip is a run of nights between leaving home and coming back.
+type Trip struct {
+	First  int // index of its first night
+	Nights int
+}
+
+// Plan is the calendar of a year aboard.
+type Plan struct {
+	Nights []Night
+	Trips  []Trip
+	byMon  [12]int
+}
+
+// NewPlan lays out whole nights by month (January first) in trips of
+// tripNights, at least one. Fractions of a night are rounded.
+func NewPlan(nights [12]float64, tripNights float64) *Plan {
+	p := &Plan{}
+	first := 0
+	for m := range 12 {
+		if nights[m] >= 0.5 && nights[(m+11)%12] < 0.5 {
+			first = m
+			break
+		}
+	}
+	for i := range 12 {
+		m := (first + i) % 12
+		n := min(int(math.Round(nights[m])), climate.DaysIn(m+1))
+		p.byMon[m] = n
+		start := climate.MidMonthDay(m+1) - 14 + (climate.DaysIn(m+1)-n)/2
+		for d := range n {
+			p.Nights = append(p.Nights, Night{Month: m, Day: start + d})
+		}
+	}
+	length := max(1, int(math.Round(tripNights)))
+	for s := 0; s < len(p.Nights); s += length {
+		p.Trips = append(p.Trips, Trip{First: s, Nights: min(length, len(p.Nights)-s)})
+	}
+	return p
+}
+
+// NightsIn gives the whole nights of a month, 0 for January.
+func (p *Plan) NightsIn(month int) int { return p.byMon[month] }
+
+// Weather holds the days of one simulated year, each trip's nights + 1 days
+// after one another.
+type Weather struct {
+	SunKWh []float64 // irradiation on the flat, kWh/m² a day
+	AirK   []float64 // offset of the day's air from its month, K
+}
+
+// Draw fills w with a year of weather: one autocorrelated run per trip, all
+// sun scaled by sunFactor (the year-to-year factor). It allocates only when w
+// is too small for the plan.
+func (p *Plan) Draw(w *Weather, sky *climate.Sky, rng *rand.Rand, sunFactor float64) {
+	n := len(p.Nights) + len(p.Trips)
+	if cap(w.SunKWh) < n {
+		w.SunKWh, w.AirK = make([]float64, n), make([]float64, n)
+	}
+	w.SunKWh, w.AirK = w.SunKWh[:n], w.AirK[:n]
+	i := 0
+	for _, trip := range p.Trips {
+		var days climate.Days
+		for k := 0; k <= trip.Nights; k++ {
+			score, air := days.Next(rng)
+			w.SunKWh[i] = sky.SunKWh(p.dayOf(trip, k), score) * sunFactor
+			w.AirK[i] = air
+			i++
+		}
+	}
+}
+
+// Mean fills w with the plan's mean weather: no spread from day to day.
+func (p *Plan) Mean(w *Weather, sky *climate.Sky) {
+	w.SunKWh, w.AirK = w.SunKWh[:0], w.AirK[:0]
+	for _, trip := range p.Trips {
+		for k := 0; k <= trip.Nights; k++ {
+			w.SunKWh = append(w.SunKWh, sky.MeanKWh(p.dayOf(trip, k)))
+			w.AirK = append(w.AirK, 0)
+		}
+	}
+}
+
+// dayOf gives the day of the year of a trip's k-th day of weather.
+func (p *Plan) dayOf(trip Trip, k int) int {
+	if k < trip.Nights {
+		return p.Nights[trip.First+k].Day
+	}
+	return p.Nights[trip.First+k-1].Day%365 + 1
+}

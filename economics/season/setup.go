@@ -1,0 +1,155 @@
+package season
+
+import (
+	"math"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// Month is a month's climate as the hours use it.
+type Month struct {
+	OutdoorC [24]float64 // at half past each hour, before the day's offset
+	SunShare [24]float64 // of the day's irradiation in each hour; sums to 1
+	SeaC     float64
+	Water    float64 // kg of water per kg of dry outdoor air
+	SunKWh   float64 // mean irradiation of a day, kWh/m²
+}
+
+// NewMonths prepares a ground's year.
+func NewMonths(g climate.Ground, sky *climate.Sky) [12]Month {
+	var out [12]Month
+	for m := range out {
+		c := g.Months[m]
+		half := float64(c.AirMax-c.AirMin) / 2
+		for h := range 24 {
+			out[m].OutdoorC[h] = float64(c.AirMean) + half*math.Cos(2*math.Pi*(float64(h)+0.5-15)/24)
+		}
+		out[m].SunShare = *sky.Shape(climate.MidMonthDay(m + 1))
+		out[m].SeaC = float64(c.Sea)
+		out[m].Water = c.HumidityRatio
+		out[m].SunKWh = float64(c.Sun)
+	}
+	return out
+}
+
+// Box is the cold space as the hours use it.
+type Box struct {
+	Leak        heat.Conductance
+	OpensPerDay float64
+	SwappedL    float64 // air exchanged at one opening, L
+	HeatKJPerK  float64 // liner, inner foam and the mean of the goods aboard
+	CabinOffset quantity.Kelvin
+}
+
+// Goods is the food that goes into the cold space.
+type Goods struct {
+	KgPerDay      float64 // of the whole crew, the part that needs cooling
+	ShopEveryDays int     // at least 1
+}
+
+// Power is the boat's electricity as the hours use it.
+type Power struct {
+	Panel       energy.Chain
+	Bank        energy.Store
+	HouseW      float64
+	EngineW     float64 // into the bank while the engine runs
+	EngineHours float64 // a day, from 9 h
+	ShoreShare  float64 // of nights
+}
+
+// Setup is everything a season needs besides its weather and its way of cooling.
+type Setup struct {
+	Plan    *Plan
+	Months  [12]Month
+	Box     Box
+	Goods   Goods
+	TargetC float64
+	LimitC  float64 // of the cold-day exam
+	Power   Power
+}
+
+// ExamLimitC gives the food temperature that a cold day may pass for no more
+// than two hours: the higher of 5 °C and the target + 1 K.
+func ExamLimitC(target quantity.Celsius) float64 { return max(5, float64(target)+1) }
+
+const (
+	examToleranceK = 0.01
+	examHours      = 2 // of a day that may be above the limit
+	safetyLimitC   = 5 // cautions judge by this whatever the target
+	noon           = 12
+	stowHours      = 6 // goods give up their heat over these
+	openFromH      = 7
+	openToH        = 21
+	engineFromH    = 9
+	shoreFromH     = 18
+	shoreToH       = 6
+)
+
+// shoreNight spreads nights on shore power evenly over the year.
+func (s *Setup) shoreNight(night int) bool {
+	share := s.Power.ShoreShare
+	return math.Floor(float64(night+1)*share+0.5) > math.Floor(float64(night)*share+0.5)
+}
+
+// air is the state of the world around the box in one hour.
+type air struct {
+	cabinC, seaC float64
+	motoring     bool
+	openKJ       float64 // enthalpy of cabin air, kJ per kg dry air, in opening hours
+	density      float64 // kg dry air per m³ of cabin air
+	opening      bool
+	sunW         float64 // from the panel
+	irradianceW  float64
+}
+
+// airAt gives the world in clock hour h of the weather day w.
+func (s *Setup) airAt(m *Month, h int, sunKWh, airK float64) air {
+	outdoor := m.OutdoorC[h] + airK
+	a := air{
+		cabinC:   outdoor + float64(s.Box.CabinOffset),
+		seaC:     m.SeaC,
+		motoring: h >= engineFromH && float64(h) < engineFromH+s.Power.EngineHours,
+	}
+	if a.opening = h >= openFromH && h < openToH && s.Box.OpensPerDay > 0; a.opening {
+		water := min(m.Water, heat.SaturatedHumidityRatio(quantity.Celsius(a.cabinC)))
+		a.openKJ = heat.EnthalpyKJ(quantity.Celsius(a.cabinC), water)
+		a.density = 1 / heat.SpecificVolume(quantity.Celsius(a.cabinC), water)
+	}
+	if share := m.SunShare[h]; share > 0 && s.Power.Panel.Wp > 0 {
+		a.irradianceW = sunKWh * 1000 * share
+		a.sunW = float64(s.Power.Panel.PowerW(a.irradianceW, quantity.Celsius(outdoor)))
+	}
+	return a
+}
+
+// openingW gives the heat of lid openings in the hour, for a box at boxC.
+func (s *Setup) openingW(a *air, boxC float64) float64 {
+	if !a.opening {
+		return 0
+	}
+	swapsPerHour := s.Box.OpensPerDay / (openToH - openFromH)
+	kJ := swapsPerHour * s.Box.SwappedL / 1000 * a.density * (a.openKJ - heat.SaturatedEnthalpyKJ(quantity.Celsius(boxC)))
+	return kJ / 3.6
+}
+
+// stowed gives the goods' exchange with the box, W per kelvin of cabin over
+// box, in trip hour i of a trip of the given nights.
+func (s *Setup) stowedWPerK(i, nights int) float64 {
+	if s.Goods.KgPerDay == 0 {
+		return 0
+	}
+	day, hour := i/24, i%24
+	if hour >= stowHours || day%s.Goods.ShopEveryDays != 0 {
+		return 0
+	}
+	days := min(s.Goods.ShopEveryDays, nights-day)
+	return float64(days) * s.Goods.KgPerDay * heat.GoodsKJPerKgK / (stowHours * 3.6)
+}
+
+// leakW gives the heat through the walls for a box at boxC.
+func (s *Setup) leakW(a *air, boxC float64) float64 {
+	return float64(s.Box.Leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(a.seaC), a.motoring))
+}

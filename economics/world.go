@@ -1,0 +1,61 @@
+package economics
+
+import (
+	"fmt"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/season"
+)
+
+// world is the place and the calendar of a reckoning.
+type world struct {
+	ground  climate.Ground
+	sky     *climate.Sky
+	months  [12]season.Month
+	plan    *season.Plan
+	hottest int // the ground's hottest month, 0 for January
+	aboard  int // the hottest month with nights aboard; hottest when there are none
+}
+
+func newWorld(b *Boat, ground climate.Ground) world {
+	w := world{ground: ground, sky: climate.NewSky(ground)}
+	w.months = season.NewMonths(ground, w.sky)
+	w.plan = season.NewPlan(b.Cruising.Nights, b.Cruising.TripNights)
+	w.aboard = -1
+	for m := range 12 {
+		if ground.Months[m].AirMean > ground.Months[w.hottest].AirMean {
+			w.hottest = m
+		}
+		if w.plan.NightsIn(m) > 0 && (w.aboard < 0 || ground.Months[m].AirMean > ground.Months[w.aboard].AirMean) {
+			w.aboard = m
+		}
+	}
+	if w.aboard < 0 {
+		w.aboard = w.hottest
+	}
+	return w
+}
+
+// OwnGround is the id of a ground that the owner describes.
+const OwnGround = "own"
+
+// Ground finds or builds the boat's cruising ground, with the owner's own
+// temperatures where told.
+func (b Boat) Ground() (climate.Ground, error) {
+	var g climate.Ground
+	var err error
+	if b.Cruising.Ground == OwnGround {
+		g, err = climate.Estimated("as described by the owner", b.Cruising.LatitudeDeg, b.Cruising.AirMin, b.Cruising.AirMax)
+	} else {
+		g, err = climate.Find(b.Cruising.Ground)
+	}
+	if err != nil {
+		return g, fmt.Errorf("cruising.ground: %w", err)
+	}
+	for m := 1; m <= 12; m++ {
+		if t, told := b.Cruising.AirOverrides[m]; told {
+			g = g.WithAirMean(m, t)
+		}
+	}
+	return g, nil
+}
