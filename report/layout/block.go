@@ -131,7 +131,8 @@ func (r Rule) split(_, _, _ float64) (head, rest Block) { return nil, r }
 
 func (Rule) keepsWithNext() bool { return true }
 
-// Figure is a drawing of fixed height. Name says which in errors.
+// Figure is a drawing of fixed height. Name says which in errors; a drawing
+// that names itself needs none.
 type Figure struct {
 	Name   string
 	Height float64 // mm, > 0
@@ -143,6 +144,9 @@ func (f Figure) draw(s sheet.Sheet, x, y, w float64) error {
 	s.Figure(f.Name)
 	defer s.Figure("")
 	if err := f.Draw(s, sheet.Rect{X: x, Y: y, W: w, H: f.Height}); err != nil {
+		if f.Name == "" {
+			return err
+		}
 		return fmt.Errorf("figure %q: %w", f.Name, err)
 	}
 	return s.Err()

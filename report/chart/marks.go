@@ -1,0 +1,150 @@
+package chart
+
+import (
+	"math"
+
+	"coldreckon/report/sheet"
+)
+
+var axisPen = sheet.Pen{Width: 0.2, Grey: sheet.Dark}
+
+// fills tell areas apart, in an order that sets unlike ones side by side.
+// They repeat after eight.
+func fills(i int) sheet.Fill {
+	return [8]sheet.Fill{
+		{Texture: sheet.Solid, Grey: sheet.Dark},
+		{Texture: sheet.Solid, Grey: sheet.Light},
+		{Texture: sheet.Rising, Grey: sheet.Dark},
+		{Texture: sheet.Solid, Grey: sheet.White},
+		{Texture: sheet.Crossed, Grey: sheet.Dark},
+		{Texture: sheet.Solid, Grey: sheet.Mid},
+		{Texture: sheet.Level, Grey: sheet.Dark},
+		{Texture: sheet.Falling, Grey: sheet.Mid},
+	}[i%8]
+}
+
+// outline is the pen around every filled area, so that white shows too.
+var outline = sheet.Pen{Width: 0.15, Grey: sheet.Dark}
+
+// strokes tell lines apart. They repeat after four.
+func strokes(i int) sheet.Pen {
+	return [4]sheet.Pen{
+		{Width: 0.55, Grey: sheet.Black},
+		{Width: 0.55, Grey: sheet.Dark, Dash: []float64{2.4, 1}},
+		{Width: 0.5, Grey: sheet.Black, Dash: []float64{0.6, 0.9}},
+		{Width: 0.45, Grey: sheet.Dark, Dash: []float64{3.2, 0.9, 0.6, 0.9}},
+	}[i%4]
+}
+
+// marker draws the sign that goes with a stroke: disc, square, triangle,
+// diamond, the second and fourth open.
+func marker(s sheet.Sheet, i int, at sheet.Point) {
+	shape := [4]struct {
+		corners int
+		turn    float64
+		radius  float64
+		fill    sheet.Grey
+	}{{16, 0, 0.85, sheet.Black}, {4, math.Pi / 4, 1.15, sheet.White}, {3, math.Pi, 1.2, sheet.Black}, {4, 0, 1.25, sheet.White}}[i%4]
+	pts := make([]sheet.Point, shape.corners)
+	for k := range pts {
+		sin, cos := math.Sincos(shape.turn + 2*math.Pi*float64(k)/float64(shape.corners))
+		pts[k] = sheet.Point{X: at.X + shape.radius*sin, Y: at.Y + shape.radius*cos}
+	}
+	s.Polygon(pts, sheet.Shade(shape.fill), sheet.Pen{Width: 0.3, Grey: sheet.Black})
+}
+
+// entry is one item of a key: a swatch that draws itself and a name.
+type entry struct {
+	name   string
+	swatch func(at sheet.Rect)
+}
+
+const swatchW, swatchH = 5.0, 2.8
+
+// area is the key entry of a fill.
+func area(s sheet.Sheet, name string, f sheet.Fill) entry {
+	return entry{name, func(at sheet.Rect) { s.Rect(at, f, outline) }}
+}
+
+// stroke is the key entry of a line with its marker.
+func stroke(s sheet.Sheet, name string, i int) entry {
+	return entry{name, func(at sheet.Rect) {
+		y := at.Y + at.H/2
+		s.Line(sheet.Point{X: at.X, Y: y}, sheet.Point{X: at.Right(), Y: y}, strokes(i))
+		marker(s, i, sheet.Point{X: at.X + at.W/2, Y: y})
+	}}
+}
+
+// key sets entries in a row, more rows if need be, at the top of r and gives
+// what is left.
+func key(s sheet.Sheet, r sheet.Rect, entries []entry) sheet.Rect {
+	const between, row = 6.0, 4.6
+	x, y := r.X, r.Y
+	for _, e := range entries {
+		room := r.W - swatchW - 1.5
+		lines := sheet.Wrap(e.name, labelType, room)
+		w := 0.0
+		for _, l := range lines {
+			w = max(w, sheet.Width(l, labelType))
+		}
+		if x > r.X && x+swatchW+1.5+w > r.Right() {
+			x, y = r.X, y+row
+		}
+		e.swatch(sheet.Rect{X: x, Y: y + (row-swatchH)/2, W: swatchW, H: swatchH})
+		for k, l := range lines {
+			s.Text(x+swatchW+1.5, middle(y+row/2, labelType)+float64(k)*row, l, labelType)
+		}
+		y += row * float64(len(lines)-1)
+		x += swatchW + 1.5 + w + between
+	}
+	if len(entries) > 0 {
+		y += row + 2
+	}
+	return r.Inset(0, y-r.Y, 0, 0)
+}
+
+// label is a name beside the end of a line: it wants to stand at want.
+type label struct{ want, got, height float64 }
+
+// apart moves labels, given in any order, so that none overlaps another and
+// all lie between low and high, each as near to its wish as the others let
+// it. Too many labels for the space are spread evenly and stay in order.
+func apart(labels []*label, low, high float64) {
+	order := append([]*label(nil), labels...)
+	for i := 1; i < len(order); i++ { // few labels: insertion keeps equal wishes in order
+		for k := i; k > 0 && order[k].want < order[k-1].want; k-- {
+			order[k], order[k-1] = order[k-1], order[k]
+		}
+	}
+	// Labels that would touch form a block that sits at the mean of their
+	// wishes; blocks that touch are joined (pool adjacent violators).
+	type block struct {
+		first, count int
+		height, top  float64
+	}
+	place := func(b block) block {
+		mean, above := 0.0, 0.0
+		for _, l := range order[b.first : b.first+b.count] {
+			mean += l.want - (above + l.height/2)
+			above += l.height
+		}
+		b.height = above
+		b.top = min(max(mean/float64(b.count), low), high-above)
+		return b
+	}
+	var blocks []block
+	for i := range order {
+		blocks = append(blocks, place(block{first: i, count: 1}))
+		for n := len(blocks); n > 1 && blocks[n-2].top+blocks[n-2].height > blocks[n-1].top; n = len(blocks) {
+			joined := place(block{first: blocks[n-2].first, count: blocks[n-2].count + blocks[n-1].count})
+			blocks = append(blocks[:n-2], joined)
+		}
+	}
+	for _, b := range blocks {
+		y := b.top
+		for _, l := range order[b.first : b.first+b.count] {
+			l.got = y + l.height/2
+			y += l.height
+		}
+	}
+}

@@ -1,0 +1,165 @@
+package chart
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"coldreckon/report/sheet"
+)
+
+// Years shows sums growing over the years, each line with the range that
+// holds four cases in five. The first line's range is shaded and the second's
+// hatched; every range is drawn again as a bar at the last year, where the
+// names stand.
+type Years struct {
+	Head
+	Lines []OverYears // at most four
+	// Across names the level axis; empty says "Years from now".
+	Across string
+	// Say prints a value; nil prints a Number.
+	Say func(float64) string
+}
+
+// OverYears is one line, year 0 first. Low and High are its 10th and 90th
+// percentiles; both nil draws no range.
+type OverYears struct {
+	Label     string
+	Mid       []float64
+	Low, High []float64
+}
+
+func (c Years) check() ([]float64, error) {
+	if len(c.Lines) > 4 {
+		return nil, fmt.Errorf("%d lines; 4 are the most that can be told apart", len(c.Lines))
+	}
+	var all []float64
+	for _, l := range c.Lines {
+		if len(l.Mid) != len(c.Lines[0].Mid) {
+			return nil, errors.New("the lines have unlike numbers of years")
+		}
+		if l.Low != nil || l.High != nil {
+			if len(l.Low) != len(l.Mid) || len(l.High) != len(l.Mid) {
+				return nil, fmt.Errorf("%s has a range of other length than its line", l.Label)
+			}
+		}
+		for _, vs := range [][]float64{l.Mid, l.Low, l.High} {
+			if err := sound(l.Label, vs...); err != nil {
+				return nil, err
+			}
+			all = append(all, vs...)
+		}
+	}
+	return all, nil
+}
+
+// Draw draws the chart in r. Errors: lines of unlike length, a value that is
+// not finite, too small a rectangle.
+func (c Years) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
+
+func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {
+	all, err := c.check()
+	if err != nil {
+		return err
+	}
+	r, err = c.begin(s, r)
+	if err != nil {
+		return err
+	}
+	if len(all) == 0 {
+		c.nothing(s, r)
+		return nil
+	}
+	names := make([]column, len(c.Lines))
+	var wide float64
+	for i, l := range c.Lines {
+		names[i].add(l.Label, labelType, r.W*0.28)
+		wide = max(wide, names[i].width)
+	}
+	const barGap, leader = 2.2, 5.0
+	bars := barGap * float64(len(c.Lines)+1)
+	foot := 2*pitch(tickType) + 1.5
+	inner := r.Inset(0, 0, bars+leader+wide, foot)
+	if err := roomy(inner); err != nil {
+		return err
+	}
+	low, high := outer(all...)
+	plot, up := upAxis(s, inner, low, high, c.Say)
+	years := len(c.Lines[0].Mid) - 1
+	along := scale{0, math.Max(1, float64(years)), plot.X, plot.W}
+	c.drawYears(s, plot, along, years)
+	for i, l := range c.Lines {
+		if l.Low != nil && i < 2 && years > 0 {
+			s.Polygon(ring(l, along, up), bandFill(i), sheet.Pen{})
+		}
+	}
+	for i := len(c.Lines) - 1; i >= 0; i-- {
+		c.drawLine(s, i, along, up, years)
+	}
+	c.drawEnds(s, plot, names, up, years, bars, leader, barGap, r.Bottom()-foot)
+	return nil
+}
+
+func bandFill(i int) sheet.Fill {
+	return [2]sheet.Fill{sheet.Shade(sheet.Pale), {Texture: sheet.Falling, Grey: sheet.Light}}[i]
+}
+
+// ring is the outline of a line's range.
+func ring(l OverYears, along, up scale) []sheet.Point {
+	var pts []sheet.Point
+	for y, v := range l.High {
+		pts = append(pts, sheet.Point{X: along.of(float64(y)), Y: up.of(v)})
+	}
+	for y := len(l.Low) - 1; y >= 0; y-- {
+		pts = append(pts, sheet.Point{X: along.of(float64(y)), Y: up.of(l.Low[y])})
+	}
+	return pts
+}
+
+func (c Years) drawYears(s sheet.Sheet, plot sheet.Rect, along scale, years int) {
+	by := math.Max(1, step(float64(years), 10))
+	for _, y := range ticks(0, float64(years), by) {
+		s.Text(along.of(y), plot.Bottom()+1+lead(tickType), Number(y, 1), tickType.To(sheet.Centre))
+	}
+	across := c.Across
+	if across == "" {
+		across = "Years from now"
+	}
+	s.Text(plot.X+plot.W/2, plot.Bottom()+1+pitch(tickType)+lead(tickType), across, tickType.To(sheet.Centre))
+}
+
+func (c Years) drawLine(s sheet.Sheet, i int, along, up scale, years int) {
+	pts := make([]sheet.Point, 0, years+1)
+	for y, v := range c.Lines[i].Mid {
+		pts = append(pts, sheet.Point{X: along.of(float64(y)), Y: up.of(v)})
+	}
+	if len(pts) > 1 {
+		s.Polyline(pts, strokes(i))
+	}
+	every := max(1, years/5)
+	for y := years; y >= 0; y -= every {
+		marker(s, i, pts[y])
+	}
+}
+
+// drawEnds draws the ranges at the last year as bars side by side, and the
+// names beside them, moved apart where they would collide.
+func (c Years) drawEnds(s sheet.Sheet, plot sheet.Rect, names []column, up scale, years int, bars, leader, gap, foot float64) {
+	places := make([]*label, len(c.Lines))
+	for i, l := range c.Lines {
+		places[i] = &label{want: up.of(l.Mid[years]), height: names[i].height + 0.6}
+	}
+	apart(places, plot.Y-1, foot)
+	for i, l := range c.Lines {
+		x := plot.Right() + gap*(float64(i)+1)
+		y := up.of(l.Mid[years])
+		if l.Low != nil {
+			s.Line(sheet.Point{X: x, Y: up.of(l.Low[years])}, sheet.Point{X: x, Y: up.of(l.High[years])}, sheet.Pen{Width: 0.35, Grey: sheet.Dark})
+		}
+		marker(s, i, sheet.Point{X: x, Y: y})
+		end := plot.Right() + bars + leader
+		s.Polyline([]sheet.Point{{X: x + 1.4, Y: y}, {X: plot.Right() + bars, Y: y}, {X: end - 1, Y: places[i].got}},
+			sheet.Pen{Width: 0.12, Grey: sheet.Mid})
+		names[i].draw(s, 0, end, places[i].got, sheet.Left)
+	}
+}
