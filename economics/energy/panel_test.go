@@ -87,12 +87,14 @@ func TestPanelDay(t *testing.T) {
 	// 6 kWh/m² in 12 h of 500 W/m²: cells at 20 + 25·500/800 = 35.625 °C, so
 	// 0.6 kWh · 0.92·0.96·0.94 · (1 - 0.004·10.625) = 476.9 Wh.
 	near(t, "a day by hand", float64(p.DayWh(6, shape, air)), 476.9, 1e-3)
+	// A bigger panel gives more in proportion; warmer air never gives more.
 	bigger := p
 	bigger.Wp = 130
 	for g := 0.0; g <= 1400; g += 100 {
 		for _, air := range []quantity.Celsius{-10, 15, 45} {
-			if bigger.PowerW(g, air) < p.PowerW(g, air) || p.PowerW(g, air+1) > p.PowerW(g, air) || p.PowerW(g, air) < 0 {
-				t.Fatalf("%v W/m² at %v °C: %v, bigger %v, warmer %v", g, air, p.PowerW(g, air), bigger.PowerW(g, air), p.PowerW(g, air+1))
+			near(t, "bigger panel", float64(bigger.PowerW(g, air)), 1.3*float64(p.PowerW(g, air)), 1e-12)
+			if p.PowerW(g, air+1) > p.PowerW(g, air) || p.PowerW(g, air) < 0 {
+				t.Fatalf("%v W/m² at %v °C: %v, warmer %v", g, air, p.PowerW(g, air), p.PowerW(g, air+1))
 			}
 		}
 	}

@@ -40,23 +40,22 @@ func eachSituation(f func(u Unit, box, coolant quantity.Celsius)) {
 //
 // Guards: "return (float64(te) + kelvinAt0C) / float64(tc-te)" in Carnot
 // (te in place of te + 273.15, and tc in place of te in the numerator, both
-// fail) and "COP: c.Eta *" in work (dropping Eta fails).
+// fail) and "COP: c.Eta *" in working (dropping Eta fails).
 func TestCyclesBoundTheUnit(t *testing.T) {
 	for _, row := range []struct {
-		Source         string
-		te, tc         quantity.Celsius
-		h1, h2, h3     float64 // kJ/kg: into and out of the compressor, before the valve
-		cycle, carnot  float64 // as published
-		fromSaturation bool    // whether h1 is saturated vapour at te and h3 saturated liquid at tc
+		Source        string
+		te, tc        quantity.Celsius // saturation, at the example's pressures
+		h1, h2, h3    float64          // kJ/kg: into and out of the compressor, before the valve
+		cycle, carnot float64          // as published
 	}{
-		{"Çengel & Boles example 11-1: 0.14/0.8 MPa", -18.80, 31.31, 239.16, 275.39, 95.47, 3.97, 0, true},
-		{"Çengel & Boles example 11-2: actual cycle", -18.80, 31.31, 246.36, 286.69, 87.83, 3.93, 0, false},
-		{"Moran & Shapiro example 10.1: 0/26 °C", 0, 26, 247.23, 264.7, 85.75, 9.24, 10.5, true},
-		{"Moran & Shapiro example 10.2: -10 °C/9 bar", -10, 35.5, 241.35, 272.39, 99.56, 4.57, 0, true},
-		{"Moran & Shapiro example 10.3: the same, 80 % compressor", -10, 35.5, 241.35, 280.15, 91.49, 3.86, 0, false},
-		{"Michigan State University ME 201 homework 22: -20 °C/1.2 MPa", -20, 46.29, 238.41, 284.48, 117.77, 2.62, 3.82, true},
-		{"Hundy et al. example 2.1: -5/35 °C", -5, 35, 395.6, 422.5, 249.7, 5.4, 6.7, true},
-		{"Potter & Somerton example 6.9: -24 °C/1.0 MPa", -24, 39.39, 232.8, 0, 105.3, 2.8, 0, true},
+		{"Çengel & Boles example 11-1: 0.14/0.8 MPa", -18.80, 31.31, 239.16, 275.39, 95.47, 3.97, 0},
+		{"Çengel & Boles example 11-2: actual cycle", -18.80, 31.31, 246.36, 286.69, 87.83, 3.93, 0},
+		{"Moran & Shapiro example 10.1: 0/26 °C", 0, 26, 247.23, 264.7, 85.75, 9.24, 10.5},
+		{"Moran & Shapiro example 10.2: -10 °C/9 bar", -10, 35.5, 241.35, 272.39, 99.56, 4.57, 0},
+		{"Moran & Shapiro example 10.3: the same, 80 % compressor", -10, 35.5, 241.35, 280.15, 91.49, 3.86, 0},
+		{"Michigan State University ME 201 homework 22: -20 °C/1.2 MPa", -20, 46.29, 238.41, 284.48, 117.77, 2.62, 3.82},
+		{"Hundy et al. example 2.1: -5/35 °C", -5, 35, 395.6, 422.5, 249.7, 5.4, 6.7},
+		{"Potter & Somerton example 6.9: -24 °C/1.0 MPa", -24, 39.39, 232.8, 0, 105.3, 2.8, 0},
 	} {
 		if row.h2 > 0 {
 			near(t, row.Source+": its own states", (row.h1-row.h3)/(row.h2-row.h1), row.cycle, 0.005)
@@ -105,6 +104,19 @@ func TestEtaAgainstHouseholdCabinets(t *testing.T) {
 	if eta.Low > 0.3 || eta.High < 0.3 {
 		t.Errorf("range %v leaves out the handbook's 0.3", eta.Range)
 	}
+}
+
+// Ramalingam, examples 2 and 4: 20 t of fish are frozen from 298 to 263 K by
+// 75 kW at 0.3 of Carnot's efficiency. Published: 48.31 tons of refrigeration
+// (210 kJ/min each) and 10.67 h.
+//
+// Guards "COP: c.Eta *" in working and kelvinAt0C.
+func TestFreezingPlantExample(t *testing.T) {
+	c := Cycle{Rated: 50, Eta: 0.3}
+	coolingKW := 75 * c.work(263-273.15, 298-273.15).COP
+	near(t, "tons", coolingKW/3.5, 48.31, 2e-4)
+	heatKJ := 20000 * (2.95*(298-268) + 230 + 1.25*(268-263))
+	near(t, "hours", heatKJ/coolingKW/3600, 10.67, 5e-4)
 }
 
 // Capacity against the refrigerating effect per volume of R134a, sucked in as
