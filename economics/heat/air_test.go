@@ -33,6 +33,7 @@ func TestMoistAir(t *testing.T) {
 	within(t, "dry air at 15 °C, 1.225 kg/m³: ISO 2533 standard atmosphere", 1/SpecificVolume(15, 0), 1.225, 0.001)
 }
 
+// Guards the ice branch and the switch at 0 °C in SaturationKPa, digit by digit.
 func TestSaturationPressure(t *testing.T) {
 	tests := []struct {
 		source  string

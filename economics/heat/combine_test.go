@@ -65,16 +65,18 @@ func TestDisagreement(t *testing.T) {
 	}
 }
 
+// Guards Combine: weighing in the dropped drawing, or a span over fewer than
+// all tests, fails.
 func TestCombinedLiesBetween(t *testing.T) {
 	r := rand.New(rand.NewPCG(9, 10))
 	for range 3000 {
-		any := func(s Source) Estimate {
+		random := func(s Source) Estimate {
 			return Estimate{s, quantity.WattPerKelvin(math.Exp(1.2 * r.NormFloat64())), 0.05 + 0.5*r.Float64()}
 		}
-		drawing := any(FromDrawing)
+		drawing := random(FromDrawing)
 		var tests []Estimate
 		for range r.IntN(4) {
-			tests = append(tests, any(pick(r, []Source{FromIceTest, FromJugTest, FromHistory, FromLog})))
+			tests = append(tests, random(pick(r, []Source{FromIceTest, FromJugTest, FromHistory, FromLog})))
 		}
 		c := Combine(drawing, tests...)
 		least, most := spread(c.Used)

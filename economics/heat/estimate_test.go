@@ -101,6 +101,7 @@ func TestJugTest(t *testing.T) {
 	}
 }
 
+// Guards the terms of IceHistory.Estimate, each by its own row.
 func TestIceHistory(t *testing.T) {
 	spell := IceHistory{Ice: 10, Hours: 36, Month: 7}
 	c := Circumstances{Out: 27, In: 5, Drain: 2, Use: 5, PullDown: 400}
@@ -122,6 +123,7 @@ func TestIceHistory(t *testing.T) {
 	}
 }
 
+// Each row guards one refusal.
 func TestImpossibleTests(t *testing.T) {
 	ice := IceTest{Melted: 4, Hours: 24, IceMass: 5, Out: 27, In: 2}
 	for name, spoil := range map[string]func(*IceTest){

@@ -34,7 +34,8 @@ func TestMelt(t *testing.T) {
 }
 
 // Ice to chill fish, FAO Fisheries Technical Papers 331, ch. 3, and 348, table
-// 7.1 (from memory; it prints 1.2 where its own formula gives 1.13).
+// 7.1 (from memory; it prints 1.2 where its own formula gives 1.13). Guards
+// IceToChill, FreezerBonusKJ and the heat capacities.
 func TestIceToChill(t *testing.T) {
 	for _, row := range []struct{ from, kg float64 }{{30, 3.4}, {25, 2.8}, {20, 2.3}, {15, 1.7}, {10, 1.2}, {5, 0.6}} {
 		fish := quantity.Kilojoule(10 * 0.9 * 4.1868 * row.from)
@@ -51,6 +52,7 @@ func TestIceToChill(t *testing.T) {
 }
 
 // FAO Fisheries Technical Paper 436 (2003), table 2.1, m³ per tonne; from memory.
+// Guards BulkDensity.
 func TestBulkDensity(t *testing.T) {
 	for _, row := range []struct {
 		kind      IceKind

@@ -22,9 +22,10 @@ func kept(r *rand.Rand, n int, ua, use, sdKg float64) []Spell {
 	return spells
 }
 
-// Straight-line regression of NIST's certified set "Norris" (StRD, 36 rows,
-// level of difficulty low) would need an intercept; the same arithmetic is
-// checked on its certified values. Guards the QR solution and standard errors.
+// The certified set "Norris" of NIST's Statistical Reference Datasets: a straight
+// line with intercept, 36 rows (data and values from memory; they agree to
+// their last digits). Guards the QR solution, the degrees of freedom and the
+// standard errors, which are compared before their widening.
 func TestLeastSquaresNorris(t *testing.T) {
 	x := []float64{0.2, 337.4, 118.2, 884.6, 10.1, 226.5, 666.3, 996.3, 448.6, 777.0, 558.2, 0.4, 0.6, 775.5, 666.9, 338.0, 447.5, 11.6,
 		556.0, 228.1, 995.8, 887.6, 120.2, 0.3, 0.3, 556.8, 339.1, 887.2, 999.0, 779.0, 11.1, 118.3, 229.2, 669.1, 448.9, 0.5}
@@ -49,6 +50,7 @@ func TestLeastSquaresNorris(t *testing.T) {
 	within(t, "NIST StRD Norris, standard error of the slope", fit.se[1]/wider, 0.429796848199937e-3, 1e-12)
 }
 
+// Guards the columns of LearnIce: hours or 3.6 left out of one fails at once.
 func TestLearnIceRecovers(t *testing.T) {
 	r := rand.New(rand.NewPCG(11, 12))
 	exact, err := LearnIce(kept(r, 8, 1.3, 1.4, 0), 2)
@@ -91,6 +93,8 @@ func TestLearnIceRecovers(t *testing.T) {
 	within(t, "nothing learnt of use", fit.Use, 1, 0)
 }
 
+// Each row names, by the words of its error, the refusal in LearnIce or
+// leastSquares that it guards; with that check taken out the row fails.
 func TestLearnIceRefuses(t *testing.T) {
 	r := rand.New(rand.NewPCG(13, 14))
 	good := kept(r, 8, 1.3, 1.2, 0)
@@ -101,8 +105,8 @@ func TestLearnIceRefuses(t *testing.T) {
 		"want a number":          func(s []Spell) []Spell { s[2].Melted = quantity.Kilogram(math.NaN()); return s },
 		"leak nothing":           func(s []Spell) []Spell { return reversed(s) },
 		"scatters":               func(s []Spell) []Spell { return scattered(s) },
-		"would bring no heat":    func(s []Spell) []Spell { return kept2(s, 1.3, -0.5) },
-		"in cooler and warmer w": func(s []Spell) []Spell { return alike(s) },
+		"would bring no heat":    func(s []Spell) []Spell { return meltedBy(s, 1.3, -0.5) },
+		"in cooler and warmer w": func(s []Spell) []Spell { return nearlyAlike(s) },
 	} {
 		fit, err := LearnIce(spoil(append([]Spell(nil), good...)), 2)
 		if err == nil {
@@ -118,6 +122,15 @@ func alike(s []Spell) []Spell {
 		s[i].Difference, s[i].Use = 20, 5
 	}
 	return s
+}
+
+// nearlyAlike gives spells whose weather differs by a hundredth: no error of
+// weighing is in them, yet any would be taken for the answer.
+func nearlyAlike(s []Spell) []Spell {
+	for i := range s {
+		s[i].Difference, s[i].Use = quantity.Kelvin(20+0.2*float64(i%2)), 5
+	}
+	return meltedBy(s, 1.3, 1.2)
 }
 
 // reversed gives a log whose ice melts the slower the warmer it is.
@@ -136,7 +149,8 @@ func scattered(s []Spell) []Spell {
 	return s
 }
 
-func kept2(s []Spell, ua, use float64) []Spell {
+// meltedBy gives the spells the ice that a leak and a multiplier of use melt.
+func meltedBy(s []Spell, ua, use float64) []Spell {
 	for i := range s {
 		s[i].Melted = quantity.Kilogram((ua*float64(s[i].Difference) + use*float64(s[i].Use)) * 3.6 * s[i].Hours / MeltKJPerKg(2))
 	}
@@ -157,6 +171,8 @@ func warming(r *rand.Rand, n int, every time.Duration, ua, capacity, sdK float64
 	return out
 }
 
+// Guards the mean difference between readings in LearnTemperatures: the later
+// reading alone misses by over a thousandth.
 func TestLearnTemperaturesRecovers(t *testing.T) {
 	r := rand.New(rand.NewPCG(15, 16))
 	for _, ua := range []float64{0.4, 1.1, 2.5} {
@@ -176,6 +192,8 @@ func TestLearnTemperaturesRecovers(t *testing.T) {
 	}
 }
 
+// Each row names, by the words of its error, the refusal in LearnTemperatures
+// that it guards; with that check taken out the row fails.
 func TestLearnTemperaturesRefuses(t *testing.T) {
 	r := rand.New(rand.NewPCG(17, 18))
 	good := func() []Reading { return warming(r, 40, 15*time.Minute, 1, 120, 0.1) }

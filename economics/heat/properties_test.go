@@ -95,6 +95,12 @@ func TestAddedFoam(t *testing.T) {
 		}
 	}
 	s := plain()
+	lined, err := s.WithAddedFoam([]Side{Top}, 0.02)
+	if err != nil {
+		t.Fatal(err)
+	}
+	within(t, "a sheet under the lid, by hand", float64(conductance(t, lined).Parts[0].UA),
+		0.2/(2/6.1+0.06/0.028+0.02/0.033), 1e-12)
 	for name, bad := range map[string]struct {
 		sides     []Side
 		thickness quantity.Metre
