@@ -1,7 +1,6 @@
 package heat
 
 import (
-	"errors"
 	"fmt"
 
 	"coldreckon/economics/quantity"
@@ -258,15 +257,6 @@ func (c Conductance) Scale(factor float64) Conductance {
 	}
 	c.Parts = parts
 	return c
-}
-
-// To scales the conductance to a total that was measured. Both totals must be
-// over 0, else it is an error.
-func (c Conductance) To(total quantity.WattPerKelvin) (Conductance, error) {
-	if !(total > 0) || !(c.Total() > 0) {
-		return Conductance{}, errors.New("a box that leaks nothing cannot be scaled to a measured leak; want both over 0 W/K")
-	}
-	return c.Scale(float64(total / c.Total())), nil
 }
 
 // GainW gives the heat through the walls at steady temperatures; it is
