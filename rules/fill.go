@@ -48,8 +48,8 @@ var usUnits = map[string]usUnit{
 
 // Fill puts facts into the {fact} places of a text, in the owner's unit
 // system and currency. Figures are rounded to two significant digits; where
-// that would print two different figures of one unit alike, to as many as
-// tell them apart. It fails on a missing or impossible fact.
+// that would print two different figures of one unit alike, up to five are
+// tried to tell them apart. It fails on a missing or impossible fact.
 func Fill(text string, facts economics.Facts, system quantity.System, currency string) (string, error) {
 	pieces := splitPlaces(text)
 	for _, p := range pieces {
@@ -64,13 +64,14 @@ func Fill(text string, facts economics.Facts, system quantity.System, currency s
 			return "", err
 		}
 	}
-	const fewest, most = 2, 7
-	for digits := fewest; ; digits++ {
-		filled, clear := fillWith(pieces, facts, system, currency, digits)
-		if clear || digits == most {
+	const fewest, most = 2, 5
+	for digits := fewest; digits <= most; digits++ {
+		if filled, clear := fillWith(pieces, facts, system, currency, digits); clear {
 			return filled, nil
 		}
 	}
+	filled, _ := fillWith(pieces, facts, system, currency, fewest)
+	return filled, nil
 }
 
 // fillWith fills with the given number of significant digits, and reports

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -37,6 +38,12 @@ func (r *reader) fault(at *yaml.Node, rule, key, found, want string) {
 	if len(r.faults) < maxFaults {
 		r.faults = append(r.faults, Fault{File: r.file, Line: at.Line, Column: at.Column, Rule: rule, Key: key, Found: found, Want: want})
 	}
+}
+
+// inOrder gives the faults in the order of the file.
+func (r *reader) inOrder() Faults {
+	slices.SortStableFunc(r.faults, func(a, b Fault) int { return cmp.Or(a.Line-b.Line, a.Column-b.Column) })
+	return r.faults
 }
 
 // syntaxLine finds the line in the library's own message.

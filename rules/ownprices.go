@@ -78,7 +78,7 @@ func (p Pack) overlay(r *reader, root *yaml.Node, data []byte) (Pack, error) {
 	} else if n := top.fields["per_dollar"]; n != nil {
 		r.fault(n, "", "per_dollar", "a rate of exchange without a currency", "currency: as well")
 	}
-	if err := r.faults.orNil(); err != nil {
+	if err := r.inOrder().orNil(); err != nil {
 		return Pack{}, err
 	}
 	hash := sha256.New()

@@ -70,7 +70,7 @@ func Load() (Pack, error) {
 		r := &reader{file: name}
 		root, kind := r.open(data, kindCriteria, kindCautions, kindPrices)
 		pack.add(r, root, kind)
-		faults = append(faults, r.faults...)
+		faults = append(faults, r.inOrder()...)
 	}
 	pack.Book.Identity = shortHash(hash.Sum(nil))
 	if err := faults.orNil(); err != nil {
@@ -93,7 +93,7 @@ func Read(file string, data []byte) (Pack, error) {
 	}
 	var pack Pack
 	pack.add(r, root, kind)
-	if err := r.faults.orNil(); err != nil {
+	if err := r.inOrder().orNil(); err != nil {
 		return Pack{}, err
 	}
 	sum := sha256.Sum256(data)

@@ -1,0 +1,199 @@
+package rules
+
+import (
+	"math"
+	"strings"
+	"testing"
+	"time"
+)
+
+const ownPrices = `# Club prices, spring.
+kind: own-prices
+currency: EUR
+per_dollar: 0.5
+prices:
+  - {id: ice_block, unit: lb, low: 0.50, typical: 0.60, high: 0.80, source: "Harbour kiosk"}
+  - {id: seal, low: 12, typical: 12, high: 12}
+`
+
+func TestOwnPrices(t *testing.T) {
+	base := load(t)
+	pack, err := base.WithPrices("club.yaml", []byte(ownPrices))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if pack.Book.Currency != "EUR" || pack.Book.Identity == base.Book.Identity {
+		t.Errorf("currency %q, identity %q", pack.Book.Currency, pack.Book.Identity)
+	}
+	for _, row := range []struct {
+		id   string
+		want float64
+		why  string
+	}{
+		{"ice_block", 0.60 / 0.45359237, "told per lb, the book counts kg"},
+		{"seal", 12, "told in euro"},
+		{"foam", 75, "150 dollars at half a euro"},
+		{"panel", 1.75, "3.50 dollars at half a euro"},
+		{"small_life", 12, "years are not money"},
+		{"small_upkeep", 0.02, "a share is not money"},
+		{"yard_factor", 2, "a factor is not money"},
+	} {
+		line, _ := pack.Book.Price(row.id)
+		if math.Abs(line.Price.Typical-row.want) > 1e-12*row.want {
+			t.Errorf("%s: %v; want %v, %s", row.id, line.Price.Typical, row.want, row.why)
+		}
+	}
+	if line, _ := pack.Book.Price("ice_block"); line.Source != "Harbour kiosk" || line.Quantity != nil || line.Unit != "kg" {
+		t.Errorf("ice_block: %+v", line)
+	}
+	if line, _ := pack.Book.Price("seal"); line.Source != "own prices: club.yaml" || line.Quantity == nil {
+		t.Errorf("seal: %+v", line)
+	}
+	if line, _ := base.Book.Price("seal"); line.Price.Typical != 25 {
+		t.Errorf("the embedded book was changed: %+v", line)
+	}
+	panel, _ := base.Book.Price("panel")
+	after, _ := pack.Book.Price("panel")
+	if panel.Life != after.Life {
+		t.Errorf("life %v became %v", panel.Life, after.Life)
+	}
+}
+
+func TestOwnPricesOfOneCurrency(t *testing.T) {
+	pack, err := load(t).WithPrices("club.yaml", []byte("kind: own-prices\nprices:\n  - {id: foam, low: 1, typical: 2, high: 3}\n"))
+	if err != nil || pack.Book.Currency != "$" {
+		t.Errorf("currency %q, %v", pack.Book.Currency, err)
+	}
+	pack, err = load(t).WithPrices("club.yaml", []byte("kind: own-prices\ncurrency: CHF\nper_dollar: 0.9\n"))
+	if line, _ := pack.Book.Price("foam"); err != nil || math.Abs(line.Price.Typical-135) > 1e-9 {
+		t.Errorf("foam %v, %v; want 135", line.Price, err)
+	}
+	if _, err := load(t).WithPrices("club.yaml", []byte("kind: cautions\ncautions: []\n")); err == nil {
+		t.Error("cautions are accepted as prices")
+	}
+}
+
+// All faults of a file are told at once, in its order.
+func TestAllFaultsAreGathered(t *testing.T) {
+	_, err := Read("x.yaml", []byte(`kind: criteria
+criteria:
+  - {id: a, fails: "fited", reason: "One."}
+  - {id: b, fails: "crew > ", reason: ""}
+  - {id: c, options: [ise], fails: "fitted", reason: "Three.", why: "?"}
+`))
+	faults, ok := err.(Faults)
+	if !ok || len(faults) != 5 {
+		t.Fatalf("got %v; want five faults", err)
+	}
+	for i, want := range []string{"x.yaml:3:20: a: fails", "x.yaml:4:20: b: fails", "x.yaml:4:39: b: reason", "x.yaml:5:23: c: options", `x.yaml:5:64: c: found the key "why"`} {
+		if !strings.HasPrefix(faults[i].Error(), want) {
+			t.Errorf("fault %d: %v; want it to start with %q", i, faults[i], want)
+		}
+	}
+}
+
+// A hostile file is read or refused in a moment, and never more than maxFaults
+// are told.
+func TestHostileFilesAreBounded(t *testing.T) {
+	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\", reason: \"y\"}\n", 6000)
+	for name, text := range map[string]string{
+		"huge":            strings.Repeat("a", 10<<20),
+		"flow":            strings.Repeat("[", 200000),
+		"flow mapping":    strings.Repeat("{a: ", 60000),
+		"dashes":          strings.Repeat("- ", 120000),
+		"questions":       strings.Repeat("? ", 120000),
+		"many entries":    many,
+		"many faults":     "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a}\n", 400),
+		"many keys":       "kind: criteria\n" + strings.Repeat("a: b\n", 40000),
+		"long key":        strings.Repeat("k", 200000) + ": 1\n",
+		"laughs":          "a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]\n",
+		"self alias":      "a: &a\n  - *a\n",
+		"nul":             "kind: criteria\x00",
+		"not utf-8":       "kind: \xff\xfe",
+		"byte order mark": "\ufeffkind: nothing\n",
+		"comments":        strings.Repeat("# \n", 80000),
+		"directive":       "%YAML 9.9\n---\nkind: criteria\n",
+	} {
+		start := time.Now()
+		_, err := Read("hostile.yaml", []byte(text))
+		if err == nil {
+			t.Errorf("%s: accepted", name)
+			continue
+		}
+		if faults, ok := err.(Faults); !ok || len(faults) > maxFaults {
+			t.Errorf("%s: %d faults of type %T", name, len(faults), err)
+		}
+		if longest := len(err.Error()); longest > 60000 {
+			t.Errorf("%s: a message of %d bytes", name, longest)
+		}
+		if spent := time.Since(start); spent > time.Second {
+			t.Errorf("%s: took %v", name, spent)
+		}
+	}
+}
+
+func TestDidYouMean(t *testing.T) {
+	for _, row := range []struct{ found, want string }{
+		{"cold_shar", ` (did you mean "cold_share"?)`},
+		{"warmest_food", ` (did you mean "warmest_food_c"?)`},
+		{"zzzzzzzz", ""},
+		{"", ""},
+		{strings.Repeat("x", 1000), ""},
+	} {
+		if got := didYouMean(row.found, factNames()); got != row.want {
+			t.Errorf("%q: got %q; want %q", clip(row.found), got, row.want)
+		}
+	}
+	for _, row := range []struct {
+		a, b string
+		want int
+	}{
+		{"kitten", "sitting", 3}, {"", "abc", 3}, {"abc", "abc", 0}, // Levenshtein's measure, textbook pair
+	} {
+		if got := editDistance(row.a, row.b); got != row.want {
+			t.Errorf("%q to %q: %d; want %d", row.a, row.b, got, row.want)
+		}
+	}
+}
+
+func FuzzLoad(f *testing.F) {
+	for _, name := range packNames {
+		data, err := embedded.ReadFile("packs/" + name)
+		if err != nil {
+			f.Fatal(err)
+		}
+		f.Add(data[:min(len(data), 1500)])
+	}
+	f.Add([]byte(ownPrices))
+	f.Add([]byte("kind: cautions\ncautions:\n  - {id: a, grade: stop, when: \"crew > 1\", text: \"T.\", source: s, examples: [{facts: {crew: 2}, fires: yes}]}\n"))
+	f.Add([]byte("kind: criteria\ncriteria: [{id: a, fails: |\n  fitted\n, reason: x}]"))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		pack, err := Read("fuzz.yaml", data)
+		if err != nil {
+			if _, ok := err.(Faults); !ok {
+				t.Fatalf("an error of type %T: %v", err, err)
+			}
+			if strings.TrimSpace(err.Error()) == "" {
+				t.Fatal("an empty error")
+			}
+			return
+		}
+		for _, c := range pack.Cautions {
+			if c.ID == "" || c.Text == "" || c.When == nil {
+				t.Fatalf("accepted %+v", c)
+			}
+		}
+		for _, c := range pack.Book.Criteria {
+			if c.ID == "" || c.Reason == "" || c.Fails == nil {
+				t.Fatalf("accepted %+v", c)
+			}
+		}
+		for _, line := range pack.Book.Prices {
+			if line.ID == "" || !(0 <= line.Price.Low && line.Price.Low <= line.Price.Typical && line.Price.Typical <= line.Price.High) {
+				t.Fatalf("accepted %+v", line)
+			}
+		}
+		pack.Listing()
+		pack.RunExamples()
+	})
+}
