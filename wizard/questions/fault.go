@@ -1,0 +1,90 @@
+package questions
+
+import (
+	"fmt"
+	"strings"
+
+	"coldreckon/economics/quantity"
+)
+
+// Fault is one thing wrong with the answers, with its place when it was read
+// from a file.
+type Fault struct {
+	File   string // "" when not from a file
+	Line   int    // from 1; 0 when not known
+	Column int    // from 1; 0 when not known
+	Key    string // the answers key, or "" for the file as a whole
+
+	Found    string
+	Expected string // "" when nothing else could stand there
+	Hint     string // a way out, or ""
+}
+
+// Error gives the fault as one line: place, key, what was found, what is
+// expected. The hint is left to the caller, who prints it on a line of its own.
+func (f Fault) Error() string {
+	var s strings.Builder
+	if f.File != "" {
+		s.WriteString(f.File + ":")
+		if f.Line > 0 {
+			fmt.Fprintf(&s, "%d:", f.Line)
+			if f.Column > 0 {
+				fmt.Fprintf(&s, "%d:", f.Column)
+			}
+		}
+		s.WriteString(" ")
+	}
+	if f.Key != "" {
+		s.WriteString(f.Key + ": ")
+	}
+	s.WriteString("found " + f.Found)
+	if f.Expected != "" {
+		s.WriteString(", expected " + f.Expected)
+	}
+	return s.String()
+}
+
+// faultOf places a quantity's error at a key and an input.
+func faultOf(key string, in Input, err error) Fault {
+	f := Fault{Line: in.Line, Column: in.Column, Key: key, Found: err.Error()}
+	switch e := err.(type) {
+	case *quantity.Error:
+		f.Found, f.Expected, f.Hint = e.Found, e.Expected, e.Hint
+	case Fault:
+		e.Key, e.Line, e.Column = key, in.Line, in.Column
+		return e
+	}
+	return f
+}
+
+// Input is an answer as given, before it is understood: a text, a list or
+// pairs of names and inputs, with its place in the file it came from.
+type Input struct {
+	Text  string
+	List  []Input
+	Pairs []Pair
+	Shape Shape
+
+	Line, Column int
+}
+
+// Shape tells which of an Input's parts holds the answer.
+type Shape int
+
+// The shapes.
+const (
+	Scalar Shape = iota
+	Listed
+	Paired
+)
+
+func (s Shape) String() string { return [...]string{"a text", "a list", "a group of keys"}[s] }
+
+// Pair is one named part of an Input.
+type Pair struct {
+	Name  Input // a Scalar
+	Value Input
+}
+
+// Word is the input of a plain text.
+func Word(text string) Input { return Input{Text: text} }

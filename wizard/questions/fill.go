@@ -1,0 +1,119 @@
+package questions
+
+import (
+	"math"
+
+	"coldreckon/economics"
+	"coldreckon/economics/climate"
+	"coldreckon/economics/quantity"
+)
+
+// Fill gives every row without an answer its default, in the order of the
+// table, and lists as assumptions those an owner would want to know of. A row
+// answered with "don't know" keeps that mark. Filling twice changes nothing.
+func Fill(b *economics.Boat, book economics.Book) {
+	if b.Known == nil {
+		b.Known = map[string]quantity.How{}
+	}
+	b.Assumptions = nil
+	for _, row := range table() {
+		switch how := b.Known[row.Key]; how {
+		case quantity.Told, quantity.Measured:
+			continue
+		case quantity.Unsure:
+		default:
+			if row.Group != OfFaces {
+				b.Known[row.Key] = quantity.Assumed
+			}
+		}
+		value, why := row.Default(Context{*b, book})
+		row.Field(b).Put(value)
+		if why == "" {
+			continue
+		}
+		if b.Known[row.Key] == quantity.Unsure {
+			why = "you do not know; taken: " + why
+		}
+		b.Assumptions = append(b.Assumptions, economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Print(b), Why: why})
+	}
+	if measured(b) {
+		b.Box.Volume = b.Box.Inside.Volume()
+		b.Known["box.volume"] = b.Known["box.inside"]
+	}
+}
+
+// measured reports whether the owner gave the box's inside measures.
+func measured(b *economics.Boat) bool { return told(b, "box.inside") && !b.Box.Inside.Zero() }
+
+// Check looks at the told answers together: what contradicts itself, and what
+// is missing. It belongs between the answers and Fill.
+func Check(b economics.Boat) []Fault {
+	var faults []Fault
+	fault := func(key, found, expected, hint string) {
+		faults = append(faults, Fault{Key: key, Found: found, Expected: expected, Hint: hint})
+	}
+	o := ownerOf(&b)
+	is := func(key string) bool { return told(&b, key) }
+	inside := measured(&b)
+
+	for i, n := range b.Cruising.Nights {
+		if n > DaysIn[i] && !(i == 1 && n <= 29) {
+			fault("cruising.nights", quantity.FormatNumber(n)+" nights in "+MonthName(i+1), "at most "+quantity.FormatNumber(DaysIn[i]), "")
+		}
+	}
+	if total := totalNights(b); is("cruising.trip_nights") && is("cruising.nights") && total > 0 && b.Cruising.TripNights > total+slack {
+		fault("cruising.trip_nights", "a trip of "+quantity.FormatNumber(b.Cruising.TripNights)+" nights, but "+quantity.FormatNumber(total)+" nights aboard in the year", "a trip no longer than that", "")
+	}
+	if is("box.volume") && inside && disagree(b.Box.Volume, b.Box.Inside.Volume()) {
+		fault("box.volume", quantity.FormatVolume(b.Box.Volume, o.sys)+", but the inside measures enclose "+quantity.FormatVolume(b.Box.Inside.Volume(), o.sys), "the two to agree", "give only box.inside, the better of the two")
+	}
+	if inside {
+		if v := float64(b.Box.Inside.Volume()); v < 10 || v > 1200 {
+			fault("box.inside", "measures that enclose "+quantity.FormatVolume(quantity.Litre(v), o.sys), "a box of 10 to 1200 L", "the unit at the end holds for all three: 18 x 22 x 16 in")
+		}
+	}
+	if inside && is("box.lid_opening") {
+		in, lid := b.Box.Inside, b.Box.LidOpening
+		long, longest := math.Max(float64(lid.Length), float64(lid.Width)), math.Max(float64(in.Length), math.Max(float64(in.Width), float64(in.Height)))
+		if long > 1.2*longest {
+			fault("box.lid_opening", quantity.FormatDimensions(lid, o.sys), "an opening no longer than the box", "")
+		}
+	}
+	if ownGround(b) {
+		for _, key := range []string{"cruising.latitude", "cruising.air_min", "cruising.air_max"} {
+			if !is(key) {
+				fault(key, "nothing", "an answer, because cruising.ground is own", "or name a ground from the list")
+			}
+		}
+		if is("cruising.air_min") && is("cruising.air_max") {
+			for m := range b.Cruising.AirMin {
+				if b.Cruising.AirMin[m] > b.Cruising.AirMax[m] {
+					fault("cruising.air_min", "nights warmer than days in "+MonthName(m+1), "air_min at most air_max", "")
+					break
+				}
+			}
+		}
+	} else if is("cruising.ground") {
+		if _, err := climate.Find(b.Cruising.Ground); err != nil {
+			fault("cruising.ground", shorten(b.Cruising.Ground), "a known cruising ground, or own", "")
+		}
+	}
+	if is("ice.carry_limit") && is("ice.unit_size") && b.Ice.CarryLimit < b.Ice.UnitSize-slack {
+		fault("ice.carry_limit", quantity.FormatMass(b.Ice.CarryLimit, o.sys)+", less than one bag or block of "+quantity.FormatMass(b.Ice.UnitSize, o.sys), "at least one bag or block", "")
+	}
+	if is("power.max_panel") && is("power.solar") && b.Power.MaxPanelWp < b.Power.SolarWp-slack {
+		fault("power.max_panel", quantity.FormatPower(b.Power.MaxPanelWp)+", less than the "+quantity.FormatPower(b.Power.SolarWp)+" fitted", "at least what is fitted", "")
+	}
+	for _, unit := range []struct {
+		key string
+		u   economics.Unit
+	}{{"units_considered.small.", b.Small}, {"units_considered.larger.", b.Larger}} {
+		if is(unit.key+"chest_volume") && unit.u.ChestVolume > 0 && is(unit.key+"form") && unit.u.Form != economics.FreeStanding {
+			fault(unit.key+"chest_volume", quantity.FormatVolume(unit.u.ChestVolume, o.sys)+" for a unit that is built in", "form: free_standing", "")
+		}
+		if is(unit.key+"rated_box") && unit.u.RatedBox > 0 && !is(unit.key+"rated_amps") && !is(unit.key+"rated_cooling") {
+			fault(unit.key+"rated_box", "a rated box alone", "rated_amps beside it, or rated_cooling", "the brochure names an average current for that box")
+		}
+	}
+	return faults
+}

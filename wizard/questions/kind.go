@@ -1,0 +1,310 @@
+package questions
+
+import (
+	"math"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"coldreckon/economics/quantity"
+)
+
+// Kind tells how an answer is read and printed.
+type Kind string
+
+// The kinds.
+const (
+	Text                  Kind = "text"
+	Choice                Kind = "choice"
+	YesNoUnknown          Kind = "yes, no or don't know" // a quantity.Tri
+	YesNo                 Kind = "yes or no"             // a bool
+	Volume                Kind = "volume"
+	Length                Kind = "length"
+	Run                   Kind = "cable length"
+	Dimensions            Kind = "length x width x height"
+	Opening               Kind = "length x width"
+	Mass                  Kind = "mass"
+	Temperature           Kind = "temperature"
+	TemperatureDifference Kind = "temperature difference"
+	Charge                Kind = "charge"
+	Current               Kind = "current"
+	Voltage               Kind = "voltage"
+	Power                 Kind = "power"
+	Heat                  Kind = "heat"
+	WireSize              Kind = "wire size"
+	Latitude              Kind = "latitude"
+	Money                 Kind = "money"
+	PricePerMass          Kind = "price per mass"
+	Share                 Kind = "share"
+	Number                Kind = "number"
+	Whole                 Kind = "whole number"
+	Hours                 Kind = "hours"
+	Years                 Kind = "years"
+	Month                 Kind = "month"
+	Months                Kind = "nights by month"
+	MonthTemperatures     Kind = "temperature of every month" // [12]quantity.Celsius
+	MonthOverrides        Kind = "temperature of some months" // map[int]quantity.Celsius
+	Records               Kind = "list of records"
+)
+
+// way is how a scalar kind is read and printed.
+type way struct {
+	parse  func(r Row, text string, o owner) (any, error)
+	format func(r Row, v any, o owner) string
+	// units lists the units that a figure may have been meant in, for "did
+	// you mean".
+	units []string
+}
+
+// sized makes the way of a kind whose parser takes the unit system.
+func sized[T ~float64](parse func(string, quantity.System) (T, error), format func(T, quantity.System) string, units ...string) way {
+	return way{
+		func(_ Row, text string, o owner) (any, error) { return parse(text, o.sys) },
+		func(_ Row, v any, o owner) string { return format(v.(T), o.sys) },
+		units,
+	}
+}
+
+// fixed makes the way of a kind with one unit for everybody.
+func fixed[T ~float64](parse func(string) (T, error), format func(T) string) way {
+	return way{
+		func(_ Row, text string, _ owner) (any, error) { return parse(text) },
+		func(_ Row, v any, _ owner) string { return format(v.(T)) },
+		nil,
+	}
+}
+
+var ways = map[Kind]way{
+	Text:                  {parse: parseText, format: func(_ Row, v any, _ owner) string { return v.(string) }},
+	Choice:                {parse: parseChoice, format: formatChoice},
+	YesNoUnknown:          {parse: parseTri, format: formatTri},
+	YesNo:                 {parse: parseYesNo, format: formatYesNo},
+	Volume:                sized(quantity.ParseVolume, quantity.FormatVolume, "L", "cu ft", "gal", "mL"),
+	Length:                sized(quantity.ParseLength, quantity.FormatLength, "mm", "in", "cm"),
+	Run:                   sized(quantity.ParseRun, quantity.FormatRun, "m", "ft", "cm", "in"),
+	Mass:                  sized(quantity.ParseMass, quantity.FormatMass, "kg", "lb", "g"),
+	Temperature:           sized(quantity.ParseTemperature, quantity.FormatTemperature, "°C", "°F"),
+	TemperatureDifference: sized(quantity.ParseTemperatureDifference, quantity.FormatTemperatureDifference, "K", "°F"),
+	Charge:                fixed(quantity.ParseCharge, quantity.FormatCharge),
+	Current:               {fixed(quantity.ParseCurrent, quantity.FormatCurrent).parse, fixed(quantity.ParseCurrent, quantity.FormatCurrent).format, []string{"A", "mA"}},
+	Voltage:               fixed(quantity.ParseVoltage, quantity.FormatVoltage),
+	Power:                 {fixed(quantity.ParsePower, quantity.FormatPower).parse, fixed(quantity.ParsePower, quantity.FormatPower).format, []string{"W", "Btu/h"}},
+	Heat:                  fixed(quantity.ParseHeat, quantity.FormatHeat),
+	WireSize:              sized(quantity.ParseWireSize, quantity.FormatWireSize, "mm²", "AWG"),
+	Latitude:              fixed(quantity.ParseLatitude, quantity.FormatLatitude),
+	Hours:                 fixed(quantity.ParseHours, quantity.FormatHours),
+	Years:                 fixed(quantity.ParseYears, quantity.FormatYears),
+	Share:                 fixed(quantity.ParseShare, quantity.FormatShare),
+	Number:                {parse: parseNumber, format: formatNumber},
+	Whole:                 {parse: parseWhole, format: formatNumber},
+	Month:                 {parse: func(_ Row, text string, _ owner) (any, error) { return parseMonth(text) }, format: func(_ Row, v any, _ owner) string { return MonthName(v.(int)) }},
+	Money: {
+		parse:  func(_ Row, text string, o owner) (any, error) { return quantity.ParseMoney(text, o.currency) },
+		format: func(_ Row, v any, o owner) string { return quantity.FormatMoney(v.(quantity.Money), o.currency) },
+	},
+	PricePerMass: {
+		parse: func(_ Row, text string, o owner) (any, error) {
+			return quantity.ParsePricePerMass(text, o.currency, o.sys)
+		},
+		format: func(_ Row, v any, o owner) string {
+			return quantity.FormatPricePerMass(v.(quantity.MoneyPerKg), o.currency, o.sys)
+		},
+		units: []string{"/kg", "/lb"},
+	},
+	Dimensions: {
+		parse:  func(_ Row, text string, o owner) (any, error) { return quantity.ParseDimensions(text, o.sys) },
+		format: formatDimensions,
+		units:  []string{"mm", "cm", "in"},
+	},
+	Opening: {
+		parse:  func(_ Row, text string, o owner) (any, error) { return quantity.ParseOpening(text, o.sys) },
+		format: formatDimensions,
+		units:  []string{"mm", "cm", "in"},
+	},
+}
+
+// Structured reports whether answers of the kind may be lists or groups of
+// keys in the answers file.
+func (k Kind) Structured() bool {
+	switch k {
+	case Dimensions, Opening, Months, MonthTemperatures, MonthOverrides, Records:
+		return true
+	}
+	return false
+}
+
+func formatDimensions(_ Row, v any, o owner) string {
+	return quantity.FormatDimensions(v.(quantity.Dimensions), o.sys)
+}
+
+// maxName bounds free text such as the boat's name, in characters.
+const maxName = 60
+
+func parseText(r Row, text string, _ owner) (any, error) {
+	const expected = "a short text"
+	text = strings.Join(strings.Fields(text), " ")
+	switch n := utf8.RuneCountInString(text); {
+	case text == "":
+		return nil, &quantity.Error{Found: "nothing", Expected: expected}
+	case !utf8.ValidString(text) || strings.ContainsFunc(text, unicode.IsControl):
+		return nil, &quantity.Error{Found: "text with control characters", Expected: expected}
+	case n > maxName:
+		return nil, &quantity.Error{Found: quantity.FormatNumber(float64(n)) + " characters", Expected: "at most " + quantity.FormatNumber(maxName) + " characters"}
+	case r.Key == "currency" && (n > 8 || strings.ContainsAny(text, "0123456789.,/+-*()%")):
+		return nil, &quantity.Error{Found: shorten(text), Expected: "a currency's sign or code, such as $ or EUR"}
+	}
+	return text, nil
+}
+
+// shorten quotes an answer for an error sentence.
+func shorten(text string) string {
+	r := []rune(strings.TrimSpace(text))
+	if len(r) == 0 {
+		return "nothing"
+	}
+	if len(r) > 40 {
+		r = append(r[:40], '…')
+	}
+	return `"` + strings.Map(func(c rune) rune {
+		if unicode.IsControl(c) {
+			return ' '
+		}
+		return c
+	}, string(r)) + `"`
+}
+
+// loose brings words to a form in which case, hyphens, underscores and
+// apostrophes make no difference.
+func loose(text string) string {
+	text = strings.NewReplacer("_", " ", "-", " ", "’", "", "'", "", ",", " ").Replace(strings.ToLower(text))
+	return strings.TrimRight(strings.Join(strings.Fields(text), " "), ".!")
+}
+
+func parseChoice(r Row, text string, _ owner) (any, error) {
+	word := loose(text)
+	var partial []string
+	for _, o := range r.Options {
+		if word == loose(o.Value) || word == loose(o.Label) {
+			return o.Value, nil
+		}
+		for _, also := range strings.Split(o.Also, "|") {
+			if also != "" && word == loose(also) {
+				return o.Value, nil
+			}
+		}
+		if len(word) > 3 && strings.Contains(loose(o.Value+" "+o.Label), word) {
+			partial = append(partial, o.Value)
+		}
+	}
+	if len(partial) == 1 {
+		return partial[0], nil
+	}
+	e := &quantity.Error{Found: shorten(text), Expected: r.choices()}
+	if len(partial) > 1 && len(partial) < 5 {
+		e.Hint = "did you mean " + strings.Join(partial, " or ") + "?"
+		return nil, e
+	}
+	best, least := "", len(word)/3+2
+	for _, o := range r.Options {
+		if d := quantity.Distance(loose(o.Value), word); d < least {
+			best, least = o.Value, d
+		}
+	}
+	if best != "" {
+		e.Hint = "did you mean " + best + "?"
+	}
+	return nil, e
+}
+
+// choices lists the values of a choice for an error sentence.
+func (r Row) choices() string {
+	if len(r.Options) > 12 {
+		return "one of " + quantity.FormatNumber(float64(len(r.Options))) + " names, such as " + r.Options[0].Value
+	}
+	var values []string
+	for _, o := range r.Options {
+		values = append(values, o.Value)
+	}
+	return "one of: " + strings.Join(values, ", ")
+}
+
+func formatChoice(r Row, v any, _ owner) string {
+	value := stringOf(v)
+	for _, o := range r.Options {
+		if o.Value == value {
+			return o.Label
+		}
+	}
+	return value
+}
+
+func parseTri(_ Row, text string, _ owner) (any, error) {
+	if yes, ok := yesNo(text); ok {
+		if yes {
+			return string(quantity.Yes), nil
+		}
+		return string(quantity.No), nil
+	}
+	return nil, &quantity.Error{Found: shorten(text), Expected: "yes, no or unknown"}
+}
+
+func parseYesNo(_ Row, text string, _ owner) (any, error) {
+	if yes, ok := yesNo(text); ok {
+		return yes, nil
+	}
+	return nil, &quantity.Error{Found: shorten(text), Expected: "yes or no"}
+}
+
+func yesNo(text string) (yes, ok bool) {
+	switch loose(text) {
+	case "yes", "y", "true", "yep", "yeah":
+		return true, true
+	case "no", "n", "false", "nope":
+		return false, true
+	}
+	return false, false
+}
+
+func formatTri(_ Row, v any, _ owner) string {
+	switch stringOf(v) {
+	case "yes", "no":
+		return stringOf(v)
+	}
+	return "not known"
+}
+
+func formatYesNo(_ Row, v any, _ owner) string {
+	if v.(bool) {
+		return "yes"
+	}
+	return "no"
+}
+
+func parseNumber(r Row, text string, _ owner) (any, error) {
+	return quantity.ParseNumber(text, r.Words...)
+}
+
+func parseWhole(r Row, text string, _ owner) (any, error) {
+	v, err := quantity.ParseNumber(text, r.Words...)
+	if err == nil && v != math.Trunc(v) {
+		return nil, &quantity.Error{Found: shorten(text), Expected: "a whole number"}
+	}
+	return v, err
+}
+
+func formatNumber(r Row, v any, _ owner) string {
+	s := quantity.FormatNumber(floatOf(v))
+	if len(r.Words) > 0 {
+		s += " " + r.Words[0]
+	}
+	return s
+}
+
+// unsure reports whether a text says that the answer is not known.
+func unsure(text string) bool {
+	switch loose(text) {
+	case "?", "dont know", "do not know", "i dont know", "i do not know", "dk", "unknown", "not known", "not sure", "unsure", "no idea":
+		return true
+	}
+	return false
+}

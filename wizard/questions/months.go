@@ -1,0 +1,283 @@
+package questions
+
+import (
+	"math"
+	"regexp"
+	"sort"
+	"strconv"
+	"strings"
+
+	"coldreckon/economics/quantity"
+)
+
+var monthNames = [12]string{"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"}
+
+// MonthName gives "January" for 1 and so on to 12.
+func MonthName(month int) string {
+	name := monthNames[month-1]
+	return strings.ToUpper(name[:1]) + name[1:]
+}
+
+// DaysIn are the days of the months of a common year.
+var DaysIn = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
+
+// parseMonth reads "jan", "January", "sept." or "1".
+func parseMonth(text string) (int, error) {
+	word := loose(text)
+	if n, err := strconv.Atoi(word); err == nil && n >= 1 && n <= 12 {
+		return n, nil
+	}
+	for i, name := range monthNames {
+		if len(word) >= 3 && strings.HasPrefix(name, word) || word == "sept" && i == 8 {
+			return i + 1, nil
+		}
+	}
+	e := &quantity.Error{Found: shorten(text), Expected: "a month, such as june, jun or 6"}
+	for _, name := range monthNames {
+		if len(word) > 2 && quantity.Distance(name, word) <= 2 {
+			e.Hint = "did you mean " + name + "?"
+			break
+		}
+	}
+	return 0, e
+}
+
+// monthsNamed reads the month, or the span of months, that a key or a phrase
+// names: "jun", "jun-aug", "november to march", "all".
+func monthsNamed(text string) ([]int, error) {
+	word := strings.ToLower(strings.TrimSpace(text))
+	if word == "all" || word == "every month" {
+		return []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}, nil
+	}
+	for _, joint := range []string{" to ", "–", "-", " through "} {
+		a, b, ok := strings.Cut(word, joint)
+		if !ok {
+			continue
+		}
+		first, err := parseMonth(a)
+		if err != nil {
+			return nil, err
+		}
+		last, err := parseMonth(b)
+		if err != nil {
+			return nil, err
+		}
+		months := []int{first}
+		for m := first; m != last; {
+			m = m%12 + 1
+			months = append(months, m)
+		}
+		return months, nil
+	}
+	m, err := parseMonth(word)
+	return []int{m}, err
+}
+
+const nightsExpected = "nights by month, such as june: 8, or a phrase such as weekends in summer"
+
+// phrase is a short way of telling the nights of a year.
+type phrase struct {
+	match  *regexp.Regexp
+	nights func(m []string, south bool) ([12]float64, bool)
+}
+
+var counts = map[string]float64{"a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8}
+
+const inMonths = `(?: in (?:the )?(.+))?$`
+
+var phrases = []phrase{
+	{regexp.MustCompile(`^(?:i |we )?liv(?:e|ing) ?aboard$|^liveaboard$|^all year$|^full time$`), func([]string, bool) ([12]float64, bool) {
+		return DaysIn, true
+	}},
+	{regexp.MustCompile(`^(?:the )?winter in the sun$|^winters? south$`), func(_ []string, south bool) ([12]float64, bool) {
+		return whole(season("cruising winter", south)), true
+	}},
+	{regexp.MustCompile(`^(?:every |all )?weekends?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
+		if m[1] == "" {
+			m[1] = "all"
+		}
+		months, ok := monthsOrSeason(m[1], south)
+		return each(8, months), ok
+	}},
+	{regexp.MustCompile(`^(?:all|the whole|whole|every night)(?: of)?` + inMonths + `|^(?:all|the whole|whole) (summer|winter|spring|autumn|fall)$`), func(m []string, south bool) ([12]float64, bool) {
+		months, ok := monthsOrSeason(m[1]+m[2], south)
+		return whole(months), ok
+	}},
+	{regexp.MustCompile(`^(\d+|[a-z]+) (week|day|night|month)s?(?: (?:holidays?|vacation|cruise|trip|away))?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
+		n, ok := counts[m[1]]
+		if v, err := strconv.ParseFloat(m[1], 64); err == nil {
+			n, ok = v, true
+		}
+		n *= map[string]float64{"week": 7, "day": 1, "night": 1, "month": 30}[m[2]]
+		where := m[3]
+		if where == "" {
+			where = "holiday"
+		}
+		months, known := monthsOrSeason(where, south)
+		spread, fits := poured(n, months)
+		return spread, ok && known && fits
+	}},
+}
+
+// season gives the months of a season, months counted from 1. "summer" here
+// is the sailing summer, June to September in the north.
+func season(name string, south bool) []int {
+	months := map[string][]int{
+		"summer": {6, 7, 8, 9}, "winter": {12, 1, 2}, "spring": {3, 4, 5}, "autumn": {9, 10, 11}, "fall": {9, 10, 11},
+		"cruising winter": {11, 12, 1, 2, 3, 4},
+		// The month of the long holiday, and where it spills.
+		"holiday": {7, 8, 6, 9},
+	}[name]
+	if !south {
+		return months
+	}
+	turned := make([]int, len(months))
+	for i, m := range months {
+		turned[i] = (m+5)%12 + 1
+	}
+	return turned
+}
+
+func monthsOrSeason(name string, south bool) ([]int, bool) {
+	name = strings.TrimPrefix(name, "the ")
+	if s := season(name, south); s != nil {
+		return s, true
+	}
+	months, err := monthsNamed(name)
+	return months, err == nil
+}
+
+func each(n float64, months []int) (nights [12]float64) {
+	for _, m := range months {
+		nights[m-1] = n
+	}
+	return nights
+}
+
+func whole(months []int) (nights [12]float64) {
+	for _, m := range months {
+		nights[m-1] = DaysIn[m-1]
+	}
+	return nights
+}
+
+// poured puts n nights into months in their order: a stay of up to two weeks
+// goes into the first, more is spread evenly. It fails when they cannot hold n.
+func poured(n float64, months []int) (nights [12]float64, fits bool) {
+	if len(months) == 0 || n < 0 {
+		return nights, false
+	}
+	if n <= 14 {
+		nights[months[0]-1] = n
+		return nights, true
+	}
+	room := append([]int(nil), months...)
+	sort.Slice(room, func(i, j int) bool { return DaysIn[room[i]-1] < DaysIn[room[j]-1] })
+	for i, m := range room { // shortest months first, so that what they cannot hold goes on
+		share := math.Ceil(n / float64(len(room)-i))
+		nights[m-1] = math.Min(share, DaysIn[m-1])
+		n -= nights[m-1]
+	}
+	return nights, n <= 0
+}
+
+// nightsOf reads the nights of a year from a phrase ("weekends in summer and
+// two weeks' holiday") or from a list ("jun 8, jul-aug 12").
+func nightsOf(text string, south bool) ([12]float64, error) {
+	var total [12]float64
+	fail := func(part string) ([12]float64, error) {
+		e := &quantity.Error{Found: shorten(part), Expected: nightsExpected}
+		if _, err := quantity.ParseNumber(part); err == nil {
+			e.Hint = "say in which months, for example: " + strings.TrimSpace(part) + " nights in summer"
+		}
+		return total, e
+	}
+	if len(text) > 300 {
+		return fail(text)
+	}
+	parts := regexp.MustCompile(`(?i)\s*(?:[,;+&]|\band\b|\bplus\b)\s*`).Split(strings.TrimSpace(text), -1)
+	for _, part := range parts {
+		nights, ok := onePhrase(loose(part), south)
+		if !ok {
+			nights, ok = oneListing(part)
+		}
+		if !ok {
+			return fail(part)
+		}
+		for i := range total {
+			total[i] = math.Min(total[i]+nights[i], math.Max(DaysIn[i], nights[i]))
+		}
+	}
+	return total, nil
+}
+
+func onePhrase(words string, south bool) ([12]float64, bool) {
+	for _, p := range phrases {
+		if m := p.match.FindStringSubmatch(words); m != nil {
+			if nights, ok := p.nights(m, south); ok {
+				return nights, true
+			}
+		}
+	}
+	return [12]float64{}, false
+}
+
+var listing = regexp.MustCompile(`(?i)^([a-z.]+(?:\s*(?:-|–|to)\s*[a-z.]+)?)\s*[:=\s]\s*([\d.*+/]+)\s*(?:nights?)?$`)
+
+// oneListing reads "jun 8" or "jul-aug: 12".
+func oneListing(part string) (nights [12]float64, ok bool) {
+	m := listing.FindStringSubmatch(strings.TrimSpace(part))
+	if m == nil {
+		return nights, false
+	}
+	months, err := monthsNamed(m[1])
+	if err != nil {
+		return nights, false
+	}
+	n, err := quantity.ParseNumber(m[2])
+	if err != nil {
+		return nights, false
+	}
+	return each(n, months), true
+}
+
+// formatNights prints the nights of a year: "60 nights (Jun 10, Jul 25, Aug 25)".
+func formatNights(nights [12]float64) string {
+	var parts []string
+	total := 0.0
+	for i, n := range nights {
+		if n > 0 {
+			parts = append(parts, MonthName(i + 1)[:3]+" "+quantity.FormatNumber(n))
+			total += n
+		}
+	}
+	switch {
+	case total == 0:
+		return "no nights"
+	case nights == DaysIn:
+		return "all year"
+	}
+	return quantity.FormatNumber(total) + " nights (" + strings.Join(parts, ", ") + ")"
+}
+
+// eased fills the months between those given along half a cosine, so that two
+// months given, the coldest and the warmest, make a smooth year.
+func eased(given map[int]float64) (year [12]float64) {
+	var months []int
+	for m := range given {
+		months = append(months, m)
+	}
+	sort.Ints(months)
+	for i, a := range months {
+		b := months[(i+1)%len(months)]
+		gap := (b - a + 12) % 12
+		if gap == 0 {
+			gap = 12
+		}
+		for k := 0; k < gap; k++ {
+			w := (1 - math.Cos(math.Pi*float64(k)/float64(gap))) / 2
+			year[(a-1+k)%12] = given[a]*(1-w) + given[b]*w
+		}
+	}
+	return year
+}

@@ -1,0 +1,160 @@
+package questions
+
+import (
+	"reflect"
+	"strings"
+	"sync"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Row is one question and one key of the answers file.
+type Row struct {
+	Key   string
+	Group Group
+	Label string // names the figure in lists: "Ice box, inside volume"
+	Ask   string // the question, in the words of a friend
+	Help  string // begins with a typical value; then where to find one's own
+
+	Kind    Kind
+	Options []Option // of a Choice
+	None    string   // the word for zero, such as "none"; "" when zero has none
+	Words   []string // words that may follow a Number, such as "people"
+	Limits  Limits   // of a numeric kind, in base units
+
+	// Field gives the place in the boat that the answer fills.
+	Field func(*economics.Boat) Slot
+	// Default gives the value taken when there is no answer, and why. An
+	// empty why keeps it out of the assumptions: it follows from another
+	// answer or stands for "nothing".
+	Default func(Context) (value any, why string)
+	// When tells whether the question matters for a boat so far; nil is always.
+	When func(economics.Boat) bool
+
+	Essential bool // among the first questions, which lead to a first answer
+	Safety    bool // always asked before a verdict
+	Detail    bool // asked only when everything is asked
+}
+
+// Group gathers the rows that belong together on a page.
+type Group string
+
+// The groups, in order.
+const (
+	OfBoat     Group = "The boat"
+	OfCruising Group = "Where and when"
+	OfBox      Group = "The ice box"
+	OfFaces    Group = "The box, face by face"
+	OfEvidence Group = "What the box has shown"
+	OfFood     Group = "Food and drink"
+	OfIce      Group = "Buying ice"
+	OfPower    Group = "Electricity"
+	OfMoney    Group = "Money"
+	OfSmall    Group = "A small unit"
+	OfLarger   Group = "A larger unit"
+	OfSafety   Group = "Safety"
+)
+
+// Context is what a default may look at.
+type Context struct {
+	Boat economics.Boat
+	Book economics.Book
+}
+
+// Limits bound a figure in base units. Outside Min to Max it is refused;
+// outside Low to High it is unusual and worth a second look.
+type Limits struct{ Min, Low, High, Max float64 }
+
+// Option is one answer of a Choice.
+type Option struct {
+	Value string
+	Label string // in plain words
+	Also  string // other words for it, separated by |
+}
+
+// Asked reports whether the row's question matters for the boat so far.
+func (r Row) Asked(b economics.Boat) bool { return r.When == nil || r.When(b) }
+
+// Slot is the place of one answer in a Boat.
+type Slot struct {
+	Get func() any
+	Put func(any) // takes a value of the field's type, or one that converts to it
+}
+
+// at makes a slot of a field.
+func at[T any](field *T) Slot {
+	return Slot{
+		Get: func() any { return *field },
+		Put: func(v any) { *field = reflect.ValueOf(v).Convert(reflect.TypeFor[T]()).Interface().(T) },
+	}
+}
+
+// owner is what reading and printing need to know of the person.
+type owner struct {
+	sys      quantity.System
+	currency string
+	south    bool // cruises in the southern hemisphere
+}
+
+func ownerOf(b *economics.Boat) owner {
+	o := owner{b.Units, b.Currency, latitude(*b) < 0}
+	if o.sys == "" {
+		o.sys = quantity.US
+	}
+	if o.currency == "" {
+		o.currency = defaultCurrency
+	}
+	return o
+}
+
+// All gives the table, in the order of asking. The caller must not change it.
+func All() []Row { return table() }
+
+var table = sync.OnceValue(func() []Row {
+	var rows []Row
+	for _, part := range [][]Row{generalRows(), cruisingRows(), boxRows(), faceRows(), evidenceRows(), foodRows(), iceRows(),
+		powerRows(), moneyRows(), unitRows("small"), unitRows("larger"), safetyRows()} {
+		rows = append(rows, part...)
+	}
+	return rows
+})
+
+var index = sync.OnceValue(func() map[string]int {
+	m := map[string]int{}
+	for i, r := range table() {
+		m[r.Key] = i
+	}
+	return m
+})
+
+// Find gives the row of a key.
+func Find(key string) (Row, bool) {
+	i, ok := index()[key]
+	if !ok {
+		return Row{}, false
+	}
+	return table()[i], true
+}
+
+// Near gives the key or the first part of keys that most resembles a
+// misspelt one, or "".
+func Near(key string) string {
+	best, least := "", len(key)/3+2
+	try := func(known, typed string) {
+		if d := quantity.Distance(known, typed); d < least {
+			best, least = known, d
+		}
+	}
+	for _, r := range table() {
+		try(r.Key, key)
+		if head, _, ok := strings.Cut(r.Key, "."); ok {
+			try(head, key)
+		}
+		// The right last word in the wrong place: "volume" for "box.volume".
+		if strings.HasSuffix(r.Key, "."+key) && least > 1 {
+			best, least = r.Key, 1
+		}
+	}
+	return best
+}

@@ -1,0 +1,198 @@
+package questions
+
+import (
+	"math"
+
+	"coldreckon/economics"
+	"coldreckon/economics/climate"
+	"coldreckon/economics/quantity"
+)
+
+// defaultCurrency is taken where neither owner nor price book names one.
+const defaultCurrency = "$"
+
+// OwnGround is the id of a ground that the owner describes by latitude and
+// temperatures.
+const OwnGround = "own"
+
+// always is a default that looks at nothing else.
+func always(value any, why string) func(Context) (any, string) {
+	return func(Context) (any, string) { return value, why }
+}
+
+const judgement = "engineering judgement, from memory"
+
+func generalRows() []Row {
+	return []Row{
+		{
+			Key: "units", Group: OfBoat, Label: "Units", Kind: Choice, Essential: true,
+			Ask:     "Which units do you use?",
+			Help:    "Typical: us in North America, metric elsewhere. Any answer may still name its own unit, such as 90 L or 3.2 cu ft.",
+			Options: []Option{{"us", "US: cu ft, lb, in, °F", "imperial|american"}, {"metric", "Metric: L, kg, mm, °C", "si"}},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Units) },
+			Default: always(quantity.US, "no unit system was named"),
+		},
+		{
+			Key: "currency", Group: OfBoat, Label: "Currency", Kind: Text,
+			Ask:   "Which currency are your prices in?",
+			Help:  "Typical: $, € or a code such as EUR. It is printed as you write it; nothing is converted.",
+			Field: func(b *economics.Boat) Slot { return at(&b.Currency) },
+			Default: func(c Context) (any, string) {
+				if c.Book.Currency != "" {
+					return c.Book.Currency, "the currency of the price book"
+				}
+				return defaultCurrency, "no currency was named"
+			},
+		},
+		{
+			Key: "boat.name", Group: OfBoat, Label: "Name", Kind: Text,
+			Ask:     "What is the boat called?",
+			Help:    "Typical: the name on her transom. It only heads the report.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Name) },
+			Default: always("Your boat", ""),
+		},
+	}
+}
+
+func cruisingRows() []Row {
+	return []Row{
+		{
+			Key: "cruising.ground", Group: OfCruising, Label: "Cruising ground", Kind: Choice, Essential: true,
+			Ask:     "Where do you cruise most?",
+			Help:    "Typical: a name such as chesapeake-bay or ionian-islands. Pick the nearest in climate; choose own to describe it by latitude and temperatures.",
+			Options: grounds(),
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.Ground) },
+			Default: always("chesapeake-bay", "a middling summer climate, taken because no ground was named"),
+		},
+		{
+			Key: "cruising.latitude", Group: OfCruising, Label: "Latitude of your own ground", Kind: Latitude,
+			Ask:     "What is its latitude?",
+			Help:    "Typical: 44.1 N, or 17 S; any chart of the area gives it. It sets the sun and the seasons.",
+			Limits:  Limits{-75, -65, 65, 75},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.LatitudeDeg) },
+			Default: always(0.0, ""),
+			When:    ownGround,
+		},
+		{
+			Key: "cruising.air_min", Group: OfCruising, Label: "Night temperatures of your own ground", Kind: MonthTemperatures,
+			Ask:     "How cold are its nights, month by month?",
+			Help:    "Typical: january 5 °C, july 19 °C. Give the mean daily lowest of at least the coldest and the warmest month, from a pilot book or a weather page; the months between are rounded in.",
+			Limits:  Limits{-40, -20, 30, 40},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.AirMin) },
+			Default: always([12]quantity.Celsius{}, ""),
+			When:    ownGround,
+		},
+		{
+			Key: "cruising.air_max", Group: OfCruising, Label: "Day temperatures of your own ground", Kind: MonthTemperatures,
+			Ask:     "How warm are its days, month by month?",
+			Help:    "Typical: january 12 °C, july 28 °C. Give the mean daily highest of at least the coldest and the warmest month.",
+			Limits:  Limits{-30, -10, 42, 55},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.AirMax) },
+			Default: always([12]quantity.Celsius{}, ""),
+			When:    ownGround,
+		},
+		{
+			Key: "cruising.air_mean", Group: OfCruising, Label: "Air temperatures you know better", Kind: MonthOverrides, Detail: true,
+			Ask:     "Do you know the mean air temperature of some months better than a table does?",
+			Help:    "Typical: none; leave it out unless you keep a log. Otherwise july: 26 °C and so on, the mean of day and night.",
+			Limits:  Limits{-30, -10, 36, 45},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.AirOverrides) },
+			Default: always(map[int]quantity.Celsius(nil), ""),
+		},
+		{
+			Key: "cruising.nights", Group: OfCruising, Label: "Nights aboard", Kind: Months, Essential: true,
+			Ask:    "How many nights a year do you sleep aboard, and when?",
+			Help:   "Typical: june 6, july 14, august 10. Also: weekends in summer, two weeks' holiday, live aboard, winter in the sun, or several joined by and. The log book knows.",
+			Limits: Limits{0, 0, 31, 31},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Cruising.Nights) },
+			Default: func(c Context) (any, string) {
+				return each(8, season("summer", latitude(c.Boat) < 0)), "weekends in the four summer months"
+			},
+		},
+		{
+			Key: "cruising.trip_nights", Group: OfCruising, Label: "Length of a trip", Kind: Number, Words: []string{"nights", "night", "days"}, Essential: true,
+			Ask:    "How many nights from leaving home to coming back?",
+			Help:   "Typical: 2 for weekends, 7 to 14 for holidays; for a boat you live on, all the nights of the year.",
+			Limits: Limits{1, 1, 366, 366},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Cruising.TripNights) },
+			Default: func(c Context) (any, string) {
+				total := totalNights(c.Boat)
+				switch {
+				case total <= 1:
+					return 1.0, "no nights aboard were told"
+				case total <= 40:
+					return math.Min(2, total), "weekends, by the number of nights aboard"
+				case total <= 150:
+					return 7.0, "a week, by the number of nights aboard"
+				}
+				return total, "one long stay, by the number of nights aboard"
+			},
+		},
+		{
+			Key: "cruising.shop_every_days", Group: OfCruising, Label: "Days between food shops", Kind: Number, Words: []string{"days", "day"},
+			Ask:    "When away, how many days go by between places where you buy food?",
+			Help:   "Typical: 3 along a settled coast, 7 to 14 among islands.",
+			Limits: Limits{1, 1, 21, 90},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Cruising.ShopEveryDays) },
+			Default: func(c Context) (any, string) {
+				return math.Max(1, math.Min(3, c.Boat.Cruising.TripNights)), "a settled coast; " + judgement
+			},
+		},
+		{
+			Key: "cruising.shore_power_share", Group: OfCruising, Label: "Nights on shore power", Kind: Share,
+			Ask:     "What share of your nights is the boat plugged in to shore power?",
+			Help:    "Typical: 0 for anchoring, 0.3 for a mixed summer, 0.9 for marina people.",
+			Limits:  Limits{0, 0, 1, 1},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.ShorePowerShare) },
+			Default: always(0.0, "nights at anchor or on a mooring"),
+		},
+		{
+			Key: "cruising.before_trip", Group: OfCruising, Label: "Box before a trip", Kind: Choice,
+			Ask:  "When you come aboard for a trip, how is the box?",
+			Help: "Typical: warm. Choose precooled if you chill it on shore power first, running if a unit is left on by its own sun.",
+			Options: []Option{{"warm", "as warm as the cabin", "hot|shut down"}, {"precooled", "chilled beforehand on shore power", "pre-cooled|cold"},
+				{"running", "kept cold between trips by its own sun", "left running|left on"}},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.BeforeTrip) },
+			Default: always(economics.Warm, "most boats are shut down between trips"),
+		},
+		{
+			Key: "cruising.crew", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"}, Essential: true,
+			Ask:     "How many of you are aboard?",
+			Help:    "Typical: 2. Count a child as half; take the usual crew, not the fullest weekend.",
+			Limits:  Limits{0.5, 1, 6, 16},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.Crew) },
+			Default: always(2.0, "a couple"),
+		},
+	}
+}
+
+// grounds lists the cruising grounds as options, and the owner's own.
+func grounds() []Option {
+	var options []Option
+	for _, g := range climate.Grounds() {
+		options = append(options, Option{Value: g.ID, Label: g.Name})
+	}
+	return append(options, Option{OwnGround, "somewhere else, described by latitude and temperatures", "elsewhere|other"})
+}
+
+func ownGround(b economics.Boat) bool { return b.Cruising.Ground == OwnGround }
+
+// latitude gives the latitude of the boat's ground, 0 when it is not known.
+func latitude(b economics.Boat) float64 {
+	if ownGround(b) {
+		return b.Cruising.LatitudeDeg
+	}
+	g, err := climate.Find(b.Cruising.Ground)
+	if err != nil {
+		return 0
+	}
+	return g.LatDeg
+}
+
+func totalNights(b economics.Boat) float64 {
+	total := 0.0
+	for _, n := range b.Cruising.Nights {
+		total += n
+	}
+	return total
+}

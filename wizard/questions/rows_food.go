@@ -1,0 +1,168 @@
+package questions
+
+import (
+	"coldreckon/economics"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+func foodRows() []Row {
+	return []Row{
+		{
+			Key: "food.target", Group: OfFood, Label: "Food temperature aimed for", Kind: Temperature,
+			Ask:     "How cold do you want the food?",
+			Help:    "Typical: 4 °C (40 °F), which food safety agencies advise. 7 to 10 °C suits drinks, butter and vegetables only.",
+			Limits:  Limits{0, 2, 8, 15},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.Target) },
+			Default: always(quantity.Celsius(4), "at or below 4.4 °C (40 °F), advice of FDA and USDA FSIS"),
+		},
+		{
+			Key: "food.kg_per_person_day", Group: OfFood, Label: "Food and drink a person and day", Kind: Mass, Detail: true,
+			Ask:     "How much food and drink a person goes through the box or the lockers in a day?",
+			Help:    "Typical: 1.5 kg (3.3 lb), drinks included. Weigh the shopping of one trip once.",
+			Limits:  Limits{0.1, 0.5, 4, 10},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.KgPerPersonDay) },
+			Default: always(quantity.Kilogram(1.5), judgement),
+		},
+		{
+			Key: "food.must_be_cold_share", Group: OfFood, Label: "Part of it that must be cold", Kind: Share,
+			Ask:     "What share of that food would spoil without cooling?",
+			Help:    "Typical: 0.3 with fresh meat and milk; 0.1 for people who cook from the locker.",
+			Limits:  Limits{0, 0, 1, 1},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.MustBeColdShare) },
+			Default: always(quantity.Fraction(0.3), judgement),
+		},
+		{
+			Key: "food.cold_days_wanted", Group: OfFood, Label: "Days that must be cold", Kind: Share,
+			Ask:     "On what share of your days aboard must the food be cold for you to call it working?",
+			Help:    "Typical: 0.9. Take 0.5 if a warm day is an excuse to eat ashore, 1 if none may be missed.",
+			Limits:  Limits{0, 0.3, 1, 1},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.ColdDaysWanted) },
+			Default: always(quantity.Fraction(0.9), judgement),
+		},
+		{
+			Key: "food.medicine", Group: OfFood, Label: "Medicine to be kept cold", Kind: YesNoUnknown, Safety: true,
+			Ask:     "Is there medicine aboard that must stay between 2 and 8 °C (36 and 46 °F)?",
+			Help:    "Typical: no. Insulin, some eye drops and injections: the leaflet in the packet says so.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.Medicine) },
+			Default: always(quantity.Unknown, "not answered, so the caution is kept"),
+		},
+		{
+			Key: "food.vulnerable", Group: OfFood, Label: "Crew at higher risk from spoiled food", Kind: YesNoUnknown, Safety: true,
+			Ask:     "Is anyone aboard an infant, pregnant, over 65 or weak in immunity?",
+			Help:    "Typical: no, but count guests. For them warm food is a greater danger.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.Vulnerable) },
+			Default: always(quantity.Unknown, "not answered, so the caution is kept"),
+		},
+	}
+}
+
+func iceRows() []Row {
+	return []Row{
+		{
+			Key: "ice.kind", Group: OfIce, Label: "Kind of ice", Kind: Choice,
+			Ask:     "Which ice do you buy?",
+			Help:    "Typical: cubes in bags. Blocks last longer and pack tighter where they are sold.",
+			Options: []Option{{"block", "blocks", "blocks|block ice"}, {"cubes", "cubes in bags", "cube|bags|bagged"}, {"crushed", "crushed or flake ice", "flake|flakes"}},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.Kind) },
+			Default: always(heat.Cubes, "what most places sell"),
+		},
+		{
+			Key: "ice.price", Group: OfIce, Label: "Price of ice", Kind: PricePerMass, Essential: true,
+			Ask:    "What do you pay for ice where you cruise?",
+			Help:   "Typical: $0.50/lb ($1.10/kg) at a marina, half of that in a shop ashore. A bag's price also does: $5 per 10 lb.",
+			Limits: Limits{0.01, 0.05, 6, 50},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.Price) },
+			Default: func(c Context) (any, string) {
+				kind := c.Boat.Ice.Kind
+				if kind == "" {
+					kind = heat.Cubes
+				}
+				v, why := priced(c, "ice_"+string(kind), 1.10)
+				return quantity.MoneyPerKg(v), why
+			},
+		},
+		{
+			Key: "ice.unit_size", Group: OfIce, Label: "One bag or block", Kind: Mass,
+			Ask:    "How heavy is one bag or block?",
+			Help:   "Typical: 10 lb in North America, 2 kg in Europe.",
+			Limits: Limits{0.3, 0.9, 25, 100},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.UnitSize) },
+			Default: func(c Context) (any, string) {
+				if c.Boat.Units == quantity.Metric {
+					return quantity.Kilogram(2), "the usual bag in Europe; from memory"
+				}
+				return quantity.Kilogram(10 * kgPerLb), "the usual bag in North America; from memory"
+			},
+		},
+		{
+			Key: "ice.found_at_stops", Group: OfIce, Label: "Stops that sell ice", Kind: Share, Essential: true,
+			Ask:     "At what share of the places where you shop can ice be bought?",
+			Help:    "Typical: 0.9 along a settled coast, 0.3 among quiet islands.",
+			Limits:  Limits{0, 0, 1, 1},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.FoundAtStops) },
+			Default: always(quantity.Fraction(0.7), judgement),
+		},
+		{
+			Key: "ice.first_load", Group: OfIce, Label: "First ice of a trip", Kind: Choice,
+			Ask:     "Where does a trip's first ice come from?",
+			Help:    "Typical: bought on the way. Bottles and blocks from a home freezer cost nothing and are colder.",
+			Options: []Option{{"bought", "bought", "buy|shop"}, {"home", "frozen at home", "freezer|home freezer"}},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.FirstLoad) },
+			Default: always(economics.Bought, "the dearer of the two"),
+		},
+		{
+			Key: "ice.trip_cost", Group: OfIce, Label: "Cost of an extra errand for ice", Kind: Money, Detail: true,
+			Ask:    "What does an extra errand for ice cost you, in fuel, fares or your time?",
+			Help:   "Typical: $5; nothing if you pass the shop anyway, $25 for a taxi.",
+			Limits: Limits{0, 0, 60, 500},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.TripCost) },
+			Default: func(c Context) (any, string) {
+				v, why := priced(c, "ice_errand", 5)
+				return quantity.Money(v), why
+			},
+		},
+		{
+			Key: "ice.carry_limit", Group: OfIce, Label: "Ice carried at once", Kind: Mass, Detail: true,
+			Ask:    "How much ice can you carry to the boat at once?",
+			Help:   "Typical: 20 kg (40 lb) for two people and a dinghy.",
+			Limits: Limits{1, 4, 80, 400},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.CarryLimit) },
+			Default: func(c Context) (any, string) {
+				limit := quantity.Kilogram(20)
+				if c.Boat.Units != quantity.Metric {
+					limit = 40 * kgPerLb
+				}
+				return max(limit, c.Boat.Ice.UnitSize), judgement
+			},
+		},
+		{
+			Key: "ice.carry_loss", Group: OfIce, Label: "Ice melted on the way", Kind: Share, Detail: true,
+			Ask:     "How much of it melts on the way to the boat?",
+			Help:    "Typical: 0.08; 0.03 in an insulated bag, 0.2 after a hot walk.",
+			Limits:  Limits{0, 0, 0.3, 0.9},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.CarryLoss) },
+			Default: always(quantity.Fraction(0.08), "3 to 20 in 100; from memory"),
+		},
+		{
+			Key: "ice.share_of_box", Group: OfIce, Label: "Share of the box given to ice", Kind: Share, Detail: true,
+			Ask:     "How much of the box do you give to ice?",
+			Help:    "Typical: a third. More ice keeps longer and leaves less room for food.",
+			Limits:  Limits{0.02, 0.1, 0.7, 0.95},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.ShareOfBox) },
+			Default: always(quantity.Fraction(1.0/3), judgement),
+		},
+	}
+}
+
+// kgPerLb is the pound (NIST SP 811, exact).
+const kgPerLb = 0.45359237
+
+// priced gives a line of the price book, or a stated figure when the book has
+// no such line.
+func priced(c Context, id string, otherwise float64) (value float64, why string) {
+	if line, ok := c.Book.Price(id); ok {
+		return line.Price.Typical, "price book, " + line.Label
+	}
+	return otherwise, "from memory; the price book has no such line"
+}

@@ -1,0 +1,254 @@
+package questions
+
+import (
+	"reflect"
+	"regexp"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Set puts the text of one answer into the boat: read by the row's kind,
+// checked against its limits, and known from then on as told. "don't know",
+// "unknown" and "?" are answers: the row keeps its default, known as unsure.
+// The error is a Fault.
+//
+// Answers are put into a boat that has not been filled; Fill comes last.
+func Set(b *economics.Boat, key, text string) error {
+	if faults := Accept(b, key, Word(text)); len(faults) > 0 {
+		return faults[0]
+	}
+	return nil
+}
+
+// Accept is Set for an answer of any shape. It gives every fault it finds, and
+// leaves the boat alone when there is one.
+func Accept(b *economics.Boat, key string, in Input) []Fault {
+	row, ok := Find(key)
+	if !ok {
+		f := Fault{Line: in.Line, Column: in.Column, Key: key, Found: "a key that means nothing here", Expected: "a key of the answers file"}
+		if near := Near(key); near != "" {
+			f.Hint = "did you mean " + near + "?"
+		}
+		return []Fault{f}
+	}
+	if b.Known == nil {
+		b.Known = map[string]quantity.How{}
+	}
+	slot := row.Field(b)
+	if in.Shape == Scalar && unsure(in.Text) && (row.Kind != Text || strings.TrimSpace(in.Text) == "?") {
+		if row.Group != OfFaces {
+			slot.Put(reflect.Zero(reflect.TypeOf(slot.Get())).Interface())
+		}
+		b.Known[key] = quantity.Unsure
+		return nil
+	}
+	value, faults := row.read(in, ownerOf(b))
+	if len(faults) > 0 {
+		for i := range faults {
+			faults[i].Key = key
+		}
+		return faults
+	}
+	slot.Put(value)
+	b.Known[key] = quantity.Told
+	if row.Kind == Records {
+		b.Known[key] = quantity.Measured
+	}
+	return nil
+}
+
+// Print gives the boat's value of a row as its owner would write it.
+func (r Row) Print(b *economics.Boat) string {
+	return r.print(r.Field(b).Get(), ownerOf(b))
+}
+
+func (r Row) print(v any, o owner) string {
+	switch r.Kind {
+	case Months:
+		return formatNights(v.([12]float64))
+	case MonthTemperatures, MonthOverrides:
+		return formatMonthTemperatures(v, o)
+	case Records:
+		return formatRecords(v)
+	}
+	if r.None != "" && zero(v) {
+		return r.None
+	}
+	return ways[r.Kind].format(r, v, o)
+}
+
+func zero(v any) bool { return reflect.ValueOf(v).IsZero() }
+
+func stringOf(v any) string { return reflect.ValueOf(v).String() }
+
+func floatOf(v any) float64 { return reflect.ValueOf(v).Convert(reflect.TypeFor[float64]()).Float() }
+
+// read understands an input of any shape the row's kind allows.
+func (r Row) read(in Input, o owner) (any, []Fault) {
+	switch r.Kind {
+	case Months:
+		return r.readNights(in, o)
+	case MonthTemperatures, MonthOverrides:
+		return r.readTemperatures(in, o)
+	case Records:
+		return r.readRecords(in, o)
+	case Dimensions, Opening:
+		if in.Shape == Listed {
+			var sides []string
+			for _, side := range in.List {
+				if side.Shape != Scalar {
+					return nil, []Fault{side.not("a length")}
+				}
+				sides = append(sides, side.Text)
+			}
+			in.Text, in.Shape = strings.Join(sides, " x "), Scalar
+		}
+	}
+	if in.Shape != Scalar {
+		return nil, []Fault{in.not("one " + string(r.Kind))}
+	}
+	v, err := r.parse(in.Text, o)
+	if err != nil {
+		return nil, []Fault{faultOf(r.Key, in, err)}
+	}
+	return v, nil
+}
+
+// not is the fault of an input of the wrong shape.
+func (in Input) not(expected string) Fault {
+	return Fault{Line: in.Line, Column: in.Column, Found: in.Shape.String(), Expected: expected}
+}
+
+// parse reads a scalar and holds it against the row's limits.
+func (r Row) parse(text string, o owner) (any, error) {
+	if r.None != "" && (loose(text) == loose(r.None) || loose(text) == "none") {
+		return r.zeroValue(), nil
+	}
+	v, err := ways[r.Kind].parse(r, text, o)
+	if err != nil {
+		return nil, err
+	}
+	if r.None != "" && zero(v) {
+		return v, nil
+	}
+	return v, r.within(v, text, o)
+}
+
+func (r Row) zeroValue() any {
+	var b economics.Boat
+	return reflect.Zero(reflect.TypeOf(r.Field(&b).Get())).Interface()
+}
+
+// figures gives the numbers of a value that the limits apply to.
+func figures(v any) []float64 {
+	switch d := v.(type) {
+	case quantity.Dimensions:
+		if d.Height == 0 {
+			return []float64{float64(d.Length), float64(d.Width)}
+		}
+		return []float64{float64(d.Length), float64(d.Width), float64(d.Height)}
+	case int:
+		return nil // a month
+	}
+	if reflect.ValueOf(v).CanFloat() {
+		return []float64{floatOf(v)}
+	}
+	return nil
+}
+
+// slack forgives the last digit of a limit in converted units.
+const slack = 1e-9
+
+func (l Limits) holds(v float64) bool { return v >= l.Min-slack && v <= l.Max+slack }
+func (l Limits) usual(v float64) bool { return v >= l.Low-slack && v <= l.High+slack }
+
+func (l Limits) usualAll(vs []float64) bool {
+	for _, v := range vs {
+		if !l.usual(v) {
+			return false
+		}
+	}
+	return len(vs) > 0
+}
+
+// within refuses what cannot be, and looks for what may have been meant.
+func (r Row) within(v any, text string, o owner) error {
+	if r.Limits == (Limits{}) {
+		return nil
+	}
+	for _, f := range figures(v) {
+		if r.Limits.holds(f) {
+			continue
+		}
+		e := &quantity.Error{Found: shorten(text), Expected: r.span(o)}
+		if meant := r.meant(v, text, o); meant != "" {
+			e.Hint = "did you mean " + meant + "?"
+		}
+		return e
+	}
+	return nil
+}
+
+// span prints the limits: "from 10 to 1200 L".
+func (r Row) span(o owner) string {
+	low, high := r.bound(r.Limits.Min, o), r.bound(r.Limits.Max, o)
+	s := "from " + quantity.Span(low, high)
+	if r.Kind == Dimensions || r.Kind == Opening {
+		s = "sides " + s
+	}
+	if r.None != "" {
+		s += ", or " + r.None
+	}
+	return s
+}
+
+// bound prints one limit, or any figure in the row's base unit.
+func (r Row) bound(v float64, o owner) string {
+	switch r.Kind {
+	case Dimensions, Opening:
+		return quantity.FormatLength(quantity.Metre(v), o.sys)
+	case MonthTemperatures, MonthOverrides:
+		return quantity.FormatTemperature(quantity.Celsius(v), o.sys)
+	case Months:
+		return quantity.FormatNumber(v)
+	}
+	return ways[r.Kind].format(r, reflect.ValueOf(v).Convert(reflect.TypeOf(r.zeroValue())).Interface(), o)
+}
+
+var figurePart = regexp.MustCompile(`^[0-9.,/ +*()x×-]*[0-9)]`)
+
+// meant looks for a usual figure behind an impossible one: another unit, or a
+// slip of the decimal point.
+func (r Row) meant(v any, text string, o owner) string {
+	figure := figurePart.FindString(strings.TrimSpace(text))
+	if figure != "" {
+		for _, unit := range ways[r.Kind].units {
+			tried := figure + " " + unit
+			if w, err := ways[r.Kind].parse(r, tried, o); err == nil && r.Limits.usualAll(figures(w)) {
+				return tried
+			}
+		}
+	}
+	if vs := figures(v); len(vs) == 1 && !zero(v) {
+		for _, slip := range []float64{0.1, 10, 0.01, 100, 0.001} {
+			if w := vs[0] * slip; r.Limits.usual(w) {
+				return r.bound(w, o)
+			}
+		}
+	}
+	return ""
+}
+
+// Doubt gives a sentence about a told figure that is possible but unusual, ""
+// when there is nothing to say. It is meant to be shown beside the answer.
+func (r Row) Doubt(b *economics.Boat) string {
+	o, v := ownerOf(b), r.Field(b).Get()
+	vs := figures(v)
+	if r.Limits == (Limits{}) || len(vs) == 0 || r.None != "" && zero(v) || r.Limits.usualAll(vs) || !told(b, r.Key) {
+		return ""
+	}
+	usual := quantity.Span(r.bound(r.Limits.Low, o), r.bound(r.Limits.High, o))
+	return r.print(v, o) + " is unusual; most boats have " + usual + "."
+}
