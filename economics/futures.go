@@ -33,16 +33,21 @@ func trials(ps []*proposal, futures []Future, seed uint64) ([][]Trial, error) {
 		wg.Add(1)
 		go func() {
 			defer wg.Done()
-			var sims seasons
+			var air air
+			var idle idle
 			var buffer cost.Flows
 			for k := worker; k < len(futures); k += workers {
+				air.breathe(ps[0].boat, ps[0].world, &futures[k], stream{seed, futureStream + uint64(k)}, 1)
+				idle.empty()
 				for i, p := range ps {
-					trial, err := p.trial(&futures[k], seed, k, steadies[i], &sims, &buffer)
+					o, err := p.outcome(&futures[k], p.live(&futures[k], &air, &idle), steadies[i], buffer)
 					if err != nil {
 						errs[worker] = fmt.Errorf("future %d, %s: %w", k, p.option, err)
 						return
 					}
-					out[i][k] = trial
+					buffer = o.Flows
+					out[i][k] = Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present,
+						Yearly: o.Yearly, ColdShare: o.Year.coldShare, ColdDays: o.ColdDays}
 				}
 			}
 		}()
@@ -54,17 +59,6 @@ func trials(ps []*proposal, futures []Future, seed uint64) ([][]Trial, error) {
 		}
 	}
 	return out, nil
-}
-
-// trial puts the proposal to one future.
-func (p *proposal) trial(f *Future, seed uint64, index int, st *steady, sims *seasons, buffer *cost.Flows) (Trial, error) {
-	y := p.live(f, stream{seed, futureStream + uint64(index)}, 1, sims)
-	o, err := p.outcome(f, y, st, *buffer)
-	if err != nil {
-		return Trial{}, err
-	}
-	*buffer = o.Flows
-	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present, Yearly: o.Yearly, ColdShare: y.coldShare, ColdDays: o.ColdDays}, nil
 }
 
 // futureStream keeps the weather of futures apart from that of the typical years.

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"coldreckon/economics/cost"
+	"coldreckon/economics/energy"
 	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 )
@@ -39,24 +40,38 @@ func (o *Outcome) PerColdDay() (money float64, ok bool) {
 // typicalYears is the number of years of weather behind a figure "as told".
 const typicalYears = 20
 
-// seasons holds what simulating needs, for use again and again.
-type seasons struct {
-	weather season.Weather
-	tally   season.Tally
-	base    season.Tally
-}
-
-// stream names a run of weather: the years First, First + 1, ... of a seed.
+// stream names a run of weather: the years first, first + 1, ... of a seed.
 type stream struct{ seed, first uint64 }
 
-// live simulates years of weather into the tally. Weather depends on the
-// stream alone, so every proposal meets the same.
-func (p *proposal) live(f *Future, from stream, years int, w *seasons) aYear {
+// air is years of weather as the boat meets them in a future: the same for
+// every option, since it depends on stream and future alone. It is kept from
+// use to use so that a thousand futures allocate no more than one.
+type air struct {
+	years   []season.Air
+	weather season.Weather
+	random  rand.PCG
+}
+
+// breathe fills the air.
+func (a *air) breathe(b *Boat, w *world, f *Future, from stream, years int) {
+	if len(a.years) < years {
+		a.years = make([]season.Air, years)
+	}
+	a.years = a.years[:years]
+	draw := rand.New(&a.random)
+	panel := energy.Panel{Wp: 1, Mounting: b.Power.Mounting, Controller: b.Power.Controller}.Chain()
+	for year := range a.years {
+		a.random.Seed(from.seed, from.first+uint64(year))
+		w.plan.Draw(&a.weather, w.sky, draw, 1)
+		w.plan.Breathe(&a.years[year], &a.weather, &w.months, b.Box.CabinOffset+quantity.Kelvin(f.CabinK), panel, b.Power.EngineHoursPerDay)
+	}
+}
+
+// live puts the proposal through years of air. idle keeps what the boat's
+// electricity does without cooling, for the fit-outs met so far in this air.
+func (p *proposal) live(f *Future, a *air, idle *idle) aYear {
 	s := p.setup(f)
-	w.tally.Reset()
-	w.base.Reset()
-	var rng rand.PCG
-	draw := rand.New(&rng)
+	var tally season.Tally
 	var ice season.Icing
 	var fridge season.Refrigerator
 	switch {
@@ -64,29 +79,45 @@ func (p *proposal) live(f *Future, from stream, years int, w *seasons) aYear {
 		ice = p.icing(&s)
 	case p.unit != nil:
 		fridge = p.refrigerator(f)
+	default:
+		return dryYear(p.average(idle.of(p, &s, a), idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh)))
 	}
-	for year := range years {
-		rng.Seed(from.seed, from.first+uint64(year))
-		p.world.plan.Draw(&w.weather, p.world.sky, draw, 1)
-		switch {
-		case p.option == IceOnly:
-			s.Ice(&w.weather, ice, &w.tally, nil)
-		case p.unit != nil:
-			s.Unit(&w.weather, fridge, &w.tally, nil)
-			s.Stores(&w.weather, &w.base)
-		default:
-			s.Stores(&w.weather, &w.tally)
+	for year := range a.years {
+		if p.option == IceOnly {
+			s.Ice(&a.years[year], ice, &tally, nil)
+		} else {
+			s.Unit(&a.years[year], fridge, &tally, nil)
 		}
 	}
-	base := &w.base
-	if p.unit == nil {
-		base = &w.tally // ice and dry stores add nothing to the boat's electricity
+	base := &tally // ice adds nothing to the boat's electricity
+	if p.unit != nil {
+		base = idle.of(p, &s, a)
 	}
-	y := p.average(&w.tally, base, float64(years), float64(s.Power.Bank.FullWh))
-	if p.option == DryStores {
-		y = dryYear(y)
+	return p.average(&tally, base, float64(len(a.years)), float64(s.Power.Bank.FullWh))
+}
+
+// idle remembers the boat's electricity without cooling, by what panel and
+// battery were added. It must be emptied for every new air.
+type idle struct {
+	added []FitOut
+	tally []season.Tally
+}
+
+func (m *idle) empty() { m.added, m.tally = m.added[:0], m.tally[:0] }
+
+func (m *idle) of(p *proposal, s *season.Setup, a *air) *season.Tally {
+	added := FitOut{PanelWp: p.fit.PanelWp, Battery: p.fit.Battery}
+	for i := range m.added {
+		if m.added[i] == added {
+			return &m.tally[i]
+		}
 	}
-	return y
+	m.added, m.tally = append(m.added, added), append(m.tally, season.Tally{})
+	t := &m.tally[len(m.tally)-1]
+	for year := range a.years {
+		s.Stores(&a.years[year], t)
+	}
+	return t
 }
 
 // dryYear leaves of a season without cooling only what dry stores promise:

@@ -109,14 +109,14 @@ func (p *proposal) setup(f *Future) season.Setup {
 	}
 	goods := p.coldKgPerDay() * f.Use
 	return season.Setup{
-		Plan:   p.world.plan,
-		Months: p.world.months,
+		Plan:        p.world.plan,
+		Months:      &p.world.months,
+		CabinOffset: b.Box.CabinOffset + quantity.Kelvin(f.CabinK),
 		Box: season.Box{
 			Leak:        p.walls.Scale(f.Leak),
 			OpensPerDay: b.Box.OpensPerDay * f.Use,
 			SwappedL:    swap * airShare * max(0, p.volumeL-p.takenL()),
 			HeatKJPerK:  season.HeatCapacityKJPerK(quantity.Litre(p.volumeL), quantity.Kilogram(p.coldKgPerDay()*float64(p.shopEvery())/2)),
-			CabinOffset: b.Box.CabinOffset + quantity.Kelvin(f.CabinK),
 		},
 		Goods:   season.Goods{KgPerDay: goods, ShopEveryDays: p.shopEvery()},
 		TargetC: float64(b.Food.Target),

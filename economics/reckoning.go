@@ -129,7 +129,9 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	}
 	ins := inputs(&b, &book, &r.Box)
 
-	var sims seasons
+	var air air
+	var idle idle
+	air.breathe(&b, &w, &Typical, stream{set.Seed, 0}, typicalYears)
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
 	for i, id := range Options {
 		o := &r.Options[i]
@@ -137,13 +139,13 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		if told[i], err = newProposal(&b, &book, &w, scale, id, FitOut{}); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
-		if o.AsTold, err = told[i].typical(set.Seed, &sims); err != nil {
+		if o.AsTold, err = told[i].typical(&air, &idle); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
 		if o.Fit, fitted[i], err = findFit(&b, &book, &w, scale, id, ins, set); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
-		if o.Fitted, err = fitted[i].typical(set.Seed, &sims); err != nil {
+		if o.Fitted, err = fitted[i].typical(&air, &idle); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
 	}
@@ -169,9 +171,9 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	return r, nil
 }
 
-// typical reckons a proposal at typical inputs over typicalYears of weather.
-func (p *proposal) typical(seed uint64, sims *seasons) (Outcome, error) {
-	return p.outcome(&Typical, p.live(&Typical, stream{seed, 0}, typicalYears, sims), p.steady(), nil)
+// typical reckons a proposal at typical inputs over the air of typicalYears.
+func (p *proposal) typical(a *air, idle *idle) (Outcome, error) {
+	return p.outcome(&Typical, p.live(&Typical, a, idle), p.steady(), nil)
 }
 
 func worksOf100(trials []Trial) int {

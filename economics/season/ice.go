@@ -37,25 +37,24 @@ const purchaseMargin = 1.2
 // next such stop are reckoned to melt, plus the load below which the food
 // would pass the limit, less what is left: in whole portions, no more than fit
 // or can be carried. The first load of a trip is always to be had.
-func (s *Setup) Ice(w *Weather, ice Icing, t *Tally, trace *Trace) {
+func (s *Setup) Ice(air *Air, ice Icing, t *Tally, trace *Trace) {
 	t.begin(s)
-	s.eachTrip(w, func(tr *tripRun) { s.iceTrip(tr, &ice, t, trace) })
+	s.eachTrip(air, func(tr *tripRun) { s.iceTrip(tr, &ice, t, trace) })
 }
 
 func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 	b := bank{wh: float64(s.Power.Bank.FullWh)}
-	_, _, a := tr.at(0)
-	foodC := a.cabinC
+	foodC := tr.hours[0].cabinC
 	var iceKg, coldKJ float64 // ice left, and the cold of a load below freezing
-	for i := range 24 * tr.nights {
-		month, h, a := tr.at(i)
+	for i := range tr.hours {
+		a, month, h := &tr.hours[i], tr.month(i), (i+noon)%24
 		if i%24 == 0 {
 			iceKg, coldKJ = s.buy(tr, i/24, month, iceKg, coldKJ, ice, t)
 		}
 		// Openings are reckoned at the last hour's food; the rest at this one's.
 		goods := s.stowedWPerK(i, tr.nights)
-		openW := s.openingW(&a, foodC)
-		leak0W := s.leakW(&a, 0) // at a box of 0 °C
+		openW := s.openingW(a, foodC)
+		leak0W := s.leakW(a, s.Months[month].SeaC, 0) // at a box of 0 °C
 		slope := float64(s.Box.Leak.Total()) + goods
 		fixedW := leak0W + goods*a.cabinC + openW
 
@@ -93,12 +92,12 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 		t.GainWhBy[month] += gainW
 		t.MeltKgBy[month] += meltedKg
 
-		sup := s.supplyAt(&a, h, tr.shore(i, h))
-		b.step(s, sup, h, a.sunW, 0, t)
+		sup := tr.supplyAt(a, i, h)
+		b.step(&s.Power, &sup, 0, t)
 		t.hour(foodC, s.LimitC, iceKg > 0, tr.settled(i))
 		if trace != nil {
 			trace.add(Hour{Trip: tr.index, Hour: i, Clock: h, Month: month, CabinC: a.cabinC, FoodC: foodC,
-				GainW: gainW, CooledW: cooledKJ / 3.6, SunW: a.sunW, ChargeWh: b.wh, IceKg: iceKg})
+				GainW: gainW, CooledW: cooledKJ / 3.6, SunW: sup.sunW, ChargeWh: b.wh, IceKg: iceKg})
 		}
 		if i%24 == 23 {
 			t.endDay(month)

@@ -21,9 +21,9 @@ func (s *Setup) Mean(month int, boxC float64) MonthMean {
 	m := &s.Months[month]
 	out := MonthMean{SeaC: m.SeaC, SolarWh: s.sunWh(month)}
 	for h := range 24 {
-		a := s.airAt(m, h, 0, 0)
+		a := m.hour(h, 0, 0, s.CabinOffset, s.Power.Panel, s.Power.EngineHours)
 		out.CabinC += a.cabinC / 24
-		out.LeakW += s.leakW(&a, boxC) / 24
+		out.LeakW += s.leakW(&a, m.SeaC, boxC) / 24
 		out.OpeningsW += s.openingW(&a, boxC) / 24
 	}
 	out.GoodsW = s.Goods.KgPerDay * heat.GoodsKJPerKgK * (out.CabinC - boxC) / 86.4

@@ -41,7 +41,6 @@ type Box struct {
 	OpensPerDay float64
 	SwappedL    float64 // air exchanged at one opening, L
 	HeatKJPerK  float64 // liner, inner foam and the mean of the goods aboard
-	CabinOffset quantity.Kelvin
 }
 
 // Goods is the food that goes into the cold space.
@@ -60,15 +59,16 @@ type Power struct {
 	ShoreShare  float64 // of nights
 }
 
-// Setup is everything a season needs besides its weather and its way of cooling.
+// Setup is everything a season needs besides its air and its way of cooling.
 type Setup struct {
-	Plan    *Plan
-	Months  [12]Month
-	Box     Box
-	Goods   Goods
-	TargetC float64
-	LimitC  float64 // of the cold-day exam
-	Power   Power
+	Plan        *Plan
+	Months      *[12]Month
+	Box         Box
+	CabinOffset quantity.Kelvin // cabin over outdoor air
+	Goods       Goods
+	TargetC     float64
+	LimitC      float64 // of the cold-day exam
+	Power       Power
 }
 
 // ExamLimitC gives the food temperature that a cold day may pass for no more
@@ -94,47 +94,6 @@ func (s *Setup) shoreNight(night int) bool {
 	return math.Floor(float64(night+1)*share+0.5) > math.Floor(float64(night)*share+0.5)
 }
 
-// air is the state of the world around the box in one hour.
-type air struct {
-	cabinC, seaC float64
-	motoring     bool
-	openKJ       float64 // enthalpy of cabin air, kJ per kg dry air, in opening hours
-	density      float64 // kg dry air per m³ of cabin air
-	opening      bool
-	sunW         float64 // from the panel
-	irradianceW  float64
-}
-
-// airAt gives the world in clock hour h of the weather day w.
-func (s *Setup) airAt(m *Month, h int, sunKWh, airK float64) air {
-	outdoor := m.OutdoorC[h] + airK
-	a := air{
-		cabinC:   outdoor + float64(s.Box.CabinOffset),
-		seaC:     m.SeaC,
-		motoring: h >= engineFromH && float64(h) < engineFromH+s.Power.EngineHours,
-	}
-	if a.opening = h >= openFromH && h < openToH && s.Box.OpensPerDay > 0; a.opening {
-		water := min(m.Water, heat.SaturatedHumidityRatio(quantity.Celsius(a.cabinC)))
-		a.openKJ = heat.EnthalpyKJ(quantity.Celsius(a.cabinC), water)
-		a.density = 1 / heat.SpecificVolume(quantity.Celsius(a.cabinC), water)
-	}
-	if share := m.SunShare[h]; share > 0 && s.Power.Panel.Wp > 0 {
-		a.irradianceW = sunKWh * 1000 * share
-		a.sunW = float64(s.Power.Panel.PowerW(a.irradianceW, quantity.Celsius(outdoor)))
-	}
-	return a
-}
-
-// openingW gives the heat of lid openings in the hour, for a box at boxC.
-func (s *Setup) openingW(a *air, boxC float64) float64 {
-	if !a.opening {
-		return 0
-	}
-	swapsPerHour := s.Box.OpensPerDay / (openToH - openFromH)
-	kJ := swapsPerHour * s.Box.SwappedL / 1000 * a.density * (a.openKJ - heat.SaturatedEnthalpyKJ(quantity.Celsius(boxC)))
-	return kJ / 3.6
-}
-
 // stowed gives the goods' exchange with the box, W per kelvin of cabin over
 // box, in trip hour i of a trip of the given nights.
 func (s *Setup) stowedWPerK(i, nights int) float64 {
@@ -150,6 +109,15 @@ func (s *Setup) stowedWPerK(i, nights int) float64 {
 }
 
 // leakW gives the heat through the walls for a box at boxC.
-func (s *Setup) leakW(a *air, boxC float64) float64 {
-	return float64(s.Box.Leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(a.seaC), a.motoring))
+func (s *Setup) leakW(a *hourAir, seaC, boxC float64) float64 {
+	return float64(s.Box.Leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(seaC), a.motoring))
+}
+
+// openingW gives the heat of lid openings in the hour, for a box at boxC.
+func (s *Setup) openingW(a *hourAir, boxC float64) float64 {
+	if a.density == 0 {
+		return 0
+	}
+	litresPerHour := s.Box.OpensPerDay / (openToH - openFromH) * s.Box.SwappedL
+	return litresPerHour / 3600 * a.density * (a.openKJ - heat.SaturatedEnthalpyKJ(quantity.Celsius(boxC)))
 }

@@ -35,14 +35,13 @@ type Refrigerator struct {
 // A box left running on its own sun starts cold, with a full bank, in months
 // whose mean day of sun covers the closed box and the fan; in the others it
 // starts warm with the bank at its restart level.
-func (s *Setup) Unit(w *Weather, r Refrigerator, t *Tally, trace *Trace) {
+func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 	t.begin(s)
-	s.eachTrip(w, func(tr *tripRun) { s.unitTrip(tr, r, t, trace) })
+	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, r, t, trace) })
 }
 
 func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
-	month, _, a := tr.at(0)
-	boxC, b := s.startUnit(month, &a, r, t)
+	boxC, b := s.startUnit(tr.month(0), &tr.hours[0], &r, t)
 	heatKJPerK := s.Box.HeatKJPerK
 	frozenKJ := 0.0
 	if boxC <= s.TargetC {
@@ -50,15 +49,16 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	}
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
 	guess := quantity.Celsius(boxC)
-	for i := range 24 * tr.nights {
-		month, h, a := tr.at(i)
-		gainW := s.leakW(&a, boxC) + s.openingW(&a, boxC) + s.stowedWPerK(i, tr.nights)*(a.cabinC-boxC)
-		work := r.work(guess, boxC, &a, frozenKJ)
+	for i := range tr.hours {
+		a, month, h := &tr.hours[i], tr.month(i), (i+noon)%24
+		seaC := s.Months[month].SeaC
+		gainW := s.leakW(a, seaC, boxC) + s.openingW(a, boxC) + s.stowedWPerK(i, tr.nights)*(a.cabinC-boxC)
+		work := r.work(guess, boxC, a.cabinC, seaC, frozenKJ)
 		guess = work.Te
 		capacityW := float64(work.CapacityW)
 		needW := max(0, gainW+heatKJPerK*(boxC-s.TargetC)/3.6)
-		sup := s.supplyAt(&a, h, tr.shore(i, h))
-		powerW := max(0, work.COP*(b.availableW(sup)-fanW))
+		sup := tr.supplyAt(a, i, h)
+		powerW := max(0, work.COP*(b.availableW(&sup)-fanW))
 
 		var cooledW, pumpedW float64
 		if r.StoreKJ > 0 {
@@ -82,7 +82,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 		storedKJ := 3.6 * (gainW - cooledW)
 		boxC += storedKJ / heatKJPerK
 
-		b.step(s, sup, h, a.sunW, unitW, t)
+		b.step(&s.Power, &sup, unitW, t)
 		t.GainWhBy[month] += gainW
 		t.UnitWhBy[month] += unitW
 		t.GainKJ += 3.6 * gainW
@@ -92,7 +92,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 		if trace != nil {
 			trace.add(Hour{Trip: tr.index, Hour: i, Clock: h, Month: month, CabinC: a.cabinC, FoodC: boxC,
 				GainW: gainW, CooledW: cooledW, EvaporatorC: float64(work.Te), CapacityW: capacityW, COP: work.COP,
-				SunW: a.sunW, UnitW: unitW, ChargeWh: b.wh})
+				SunW: sup.sunW, UnitW: unitW, ChargeWh: b.wh})
 		}
 		if i%24 == 23 {
 			t.endDay(month)
@@ -103,10 +103,9 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 
 // work gives how the unit works in the hour: freezing its plate while that is
 // not all frozen, else on the box itself.
-func (r *Refrigerator) work(guess quantity.Celsius, boxC float64, a *air, frozenKJ float64) energy.Work {
-	coolantC := a.cabinC
+func (r *Refrigerator) work(guess quantity.Celsius, boxC, coolantC, seaC, frozenKJ float64) energy.Work {
 	if r.SeaCooled {
-		coolantC = a.seaC
+		coolantC = seaC
 	}
 	if r.StoreKJ > 0 && frozenKJ < r.StoreKJ {
 		return r.Cycle.Storing(quantity.Celsius(coolantC))
@@ -115,13 +114,13 @@ func (r *Refrigerator) work(guess quantity.Celsius, boxC float64, a *air, frozen
 }
 
 // startUnit gives box temperature and bank at a trip's start.
-func (s *Setup) startUnit(month int, a *air, r Refrigerator, t *Tally) (boxC float64, b bank) {
+func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (boxC float64, b bank) {
 	b = bank{wh: float64(s.Power.Bank.FullWh)}
 	boxC = a.cabinC
 	if boxC <= s.TargetC {
 		return boxC, b
 	}
-	work := r.work(quantity.Celsius(s.TargetC), s.TargetC, a, r.StoreKJ)
+	work := r.work(quantity.Celsius(s.TargetC), s.TargetC, a.cabinC, s.Months[month].SeaC, r.StoreKJ)
 	switch r.Start {
 	case StartOnShore:
 		kJ := s.Box.HeatKJPerK*(boxC-s.TargetC) + r.StoreKJ
@@ -138,14 +137,18 @@ func (s *Setup) startUnit(month int, a *air, r Refrigerator, t *Tally) (boxC flo
 
 // closedBoxWh gives what a unit takes in a mean day of the month to hold the
 // target with the lid shut.
-func (s *Setup) closedBoxWh(month int, r Refrigerator, cop float64) float64 {
-	m := &s.Months[month]
+func (s *Setup) closedBoxWh(month int, r *Refrigerator, cop float64) float64 {
+	mean := s.meanAir(month)
+	return 24 * (max(0, s.leakW(&mean, s.Months[month].SeaC, s.TargetC))/cop + float64(r.Cycle.Standby))
+}
+
+// meanAir gives the cabin of a month's mean day, lid shut.
+func (s *Setup) meanAir(month int) hourAir {
 	var mean float64
-	for _, c := range m.OutdoorC {
+	for _, c := range s.Months[month].OutdoorC {
 		mean += c / 24
 	}
-	a := air{cabinC: mean + float64(s.Box.CabinOffset), seaC: m.SeaC}
-	return 24 * (max(0, s.leakW(&a, s.TargetC))/cop + float64(r.Cycle.Standby))
+	return hourAir{cabinC: mean + float64(s.CabinOffset)}
 }
 
 // sunWh gives the panel's yield on a mean day of the month.

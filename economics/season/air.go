@@ -1,0 +1,65 @@
+package season
+
+import (
+	"math"
+
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// Air is the world around the box through a year aboard, hour by hour: what
+// all options share. It is made once and read by every run.
+type Air struct {
+	hours []hourAir
+	trips []int // index of each trip's first hour
+}
+
+// hourAir is the world in one hour.
+type hourAir struct {
+	cabinC   float64
+	openKJ   float64 // enthalpy of cabin air, kJ per kg dry air; in opening hours
+	density  float64 // kg dry air per m³ of cabin air; 0 outside opening hours
+	wPerWp   float64 // yield of one watt of panel
+	motoring bool
+}
+
+// Breathe fills the air of a year's weather. The cabin is warmer than outdoor
+// air by the offset; the panel's own yield is that of one watt of it. It
+// allocates only when the air is too small.
+func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.Kelvin, panel energy.Chain, engineHours float64) {
+	n := 24 * len(p.Nights)
+	if cap(air.hours) < n {
+		air.hours = make([]hourAir, n)
+	}
+	air.hours, air.trips = air.hours[:n], air.trips[:0]
+	panel.Wp = 1
+	at := 0
+	for i, trip := range p.Trips {
+		air.trips = append(air.trips, at)
+		for k := range 24 * trip.Nights {
+			day := trip.First + i + (k+noon)/24
+			m := &months[p.Nights[trip.First+k/24].Month]
+			air.hours[at] = m.hour((k+noon)%24, w.SunKWh[day], w.AirK[day], offset, panel, engineHours)
+			at++
+		}
+	}
+}
+
+// hour gives the world in clock hour h.
+func (m *Month) hour(h int, sunKWh, airK float64, offset quantity.Kelvin, panel energy.Chain, engineHours float64) hourAir {
+	outdoorC := m.OutdoorC[h] + airK
+	a := hourAir{
+		cabinC:   outdoorC + float64(offset),
+		motoring: h >= engineFromH && float64(h) < engineFromH+engineHours,
+	}
+	if h >= openFromH && h < openToH {
+		cabin := quantity.Celsius(a.cabinC)
+		a.openKJ = math.Min(heat.EnthalpyKJ(cabin, m.Water), heat.SaturatedEnthalpyKJ(cabin))
+		a.density = 1 / heat.SpecificVolume(cabin, m.Water)
+	}
+	if share := m.SunShare[h]; share > 0 {
+		a.wPerWp = float64(panel.PowerW(sunKWh*1000*share, quantity.Celsius(outdoorC)))
+	}
+	return a
+}
