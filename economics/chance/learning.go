@@ -152,12 +152,10 @@ func orthonormal(scores []float64) [][]float64 {
 		for i, previous := range curves[len(curves)-1] {
 			next[i] = previous * scores[i]
 		}
-		for range 2 { // the second pass takes out what rounding left in the first
-			for _, curve := range curves {
-				share := dot(next, curve) / n
-				for i := range next {
-					next[i] -= float64(share * curve[i])
-				}
+		for _, curve := range curves {
+			share := dot(next, curve) / n
+			for i := range next {
+				next[i] -= float64(share * curve[i])
 			}
 		}
 		size := math.Sqrt(dot(next, next) / n)

@@ -25,9 +25,8 @@ func gaussian(n int, seed uint64) (j Judgement, z1, z2 []float64) {
 // decision turns where 100 + 240·z1 = 0 and 100 + 180·z2 = 0, with Φ(-0.41667)
 // = 0.33846 and Φ(-0.55556) = 0.28926 of futures beyond.
 //
-// Guards the whole of learning.go: with the curves left out, the score in
-// normalScores not centred, or rivals not taken relative to the preferred
-// option, rows fail.
+// Guards takeCurve (with the steps alone the switching values are too coarse)
+// and the taking of rivals relative to the preferred option in prefer.
 func TestWorthOfKnowingOneInput(t *testing.T) {
 	const n = 100000
 	j, z1, z2 := gaussian(n, 11)
@@ -106,6 +105,65 @@ func TestWorthOfKnowingYesOrNo(t *testing.T) {
 	}
 	j := benefitTable(benefit).Judge()
 	near(t, "EVPPI", float64(j.EVPPI(input)), 10, 1e-9)
+}
+
+// Where nothing is uncertain nothing is worth knowing.
+//
+// Guards the test of between in takeSteps: without it the worth is not a number.
+func TestNothingToLearn(t *testing.T) {
+	input, benefit := make([]float64, 400), make([]float64, 400)
+	for i := range input {
+		input[i], benefit[i] = float64(i), 60
+	}
+	j := benefitTable(benefit).Judge()
+	if worth := j.EVPPI(input); worth != 0 {
+		t.Errorf("EVPPI %v", worth)
+	}
+	if s, ok := j.SwitchingValue(input); ok {
+		t.Errorf("switch %+v", s)
+	}
+}
+
+// Of two switching values the one nearer the median is given: the benefit
+// (z-0.3)² - 1.5 crosses zero at -0.92474 and 1.52474, with Φ(-0.92474) =
+// 0.17756 of futures below the first (by hand and a table).
+func TestNearestSwitch(t *testing.T) {
+	const n = 5000
+	input, benefit := make([]float64, n), make([]float64, n)
+	for i := range input {
+		input[i] = NormalQuantile((float64(i) + 0.5) / n)
+		benefit[i] = (input[i]-0.3)*(input[i]-0.3) - 1.5
+	}
+	j := benefitTable(benefit).Judge()
+	s, ok := j.SwitchingValue(input)
+	if !ok || s.Above {
+		t.Errorf("switch %+v, %v", s, ok)
+	}
+	near(t, "switching value", s.At, -0.92474, 0.002)
+	near(t, "chance beyond", float64(s.Beyond), 0.17756, 0.001)
+}
+
+// An input behind one hundredth of the variance is still told from scatter by
+// 2,000 futures: 30·L(5/30) = 9.634, L the unit normal loss (by hand and a
+// table). A benefit so near even scatters, hence the wide bound.
+//
+// Guards the standard error in takeCurve: three times as large, the mean is
+// near nothing.
+func TestWeakInputIsSeen(t *testing.T) {
+	const n, runs = 2000, 200
+	random := rand.New(rand.NewPCG(15, 15))
+	worth := make([]float64, runs)
+	benefit, input := make([]float64, n), make([]float64, n)
+	for run := range runs {
+		for i := range n {
+			input[i] = random.NormFloat64()
+			benefit[i] = 5 + 30*input[i] + 300*random.NormFloat64()
+		}
+		j := benefitTable(benefit).Judge()
+		worth[run] = float64(j.EVPPI(input))
+	}
+	mean, _ := Mean(worth)
+	near(t, "mean EVPPI", mean, 9.634, 1.5)
 }
 
 // An input of no account is worth nothing to know, even where the options are

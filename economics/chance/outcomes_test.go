@@ -56,12 +56,12 @@ func TestTextbookDecisionTables(t *testing.T) {
 		{"storage sheds, thousands", []int{1, 1}, negate([][]float64{{200, -180}, {100, -20}, {0, 0}}),
 			[]float64{-10, -40, 0}, -100, 1, 60, "Render and Stair, Quantitative Analysis for Management"},
 		{"three costs", []int{2, 4, 4}, [][]float64{{50, 60, 70}, {45, 55, 65}, {40, 60, 85}},
-			[]float64{62, 57, 66}, 56, 1, 1, "textbook exercise on a cost table: expected costs as published, the rest worked by hand"},
+			[]float64{62, 57, 66}, 56, 1, 1, "exercise with a table of costs at solvely.ai/973690977: expected costs as published, the rest worked by hand"},
 		{"three projects, thousands", []int{2, 5, 3}, negate([][]float64{{300, 400, 500}, {-100, 900, 1000}, {-400, 300, 3000}}),
-			[]float64{-410, -730, -970}, -1410, 2, 440, "textbook exercise, inputs as published, answers worked by hand"},
+			[]float64{-410, -730, -970}, -1410, 2, 440, "inputs of exercise brainmass.com/130024, answers worked by hand"},
 		{"books at 20, sold at 30, returned at 4", []int{20, 35, 25, 20}, negate([][]float64{
 			{500, 500, 500, 500}, {-300, 1000, 1000, 1000}, {-1100, 200, 1500, 1500}, {-1900, -600, 700, 2000}}),
-			[]float64{-500, -740, -525, 15}, -1225, 1, 485, "textbook exercise, inputs as published, answers worked by hand"},
+			[]float64{-500, -740, -525, 15}, -1225, 1, 485, "inputs of a bookshop exercise at homeworkmarket.com, answers worked by hand"},
 	} {
 		j := tableOf(row.weights, row.losses).Judge()
 		if j.Preferred != row.preferred {

@@ -29,6 +29,12 @@ func TestCrossing(t *testing.T) {
 		{"exactly in the middle", func(x float64) float64 { return x - 2 }, 0, 4, 2, true, "definition"},
 		{"never", func(x float64) float64 { return 1 + x }, 0, 4, 0, false, "definition"},
 		{"not a number at an end", func(x float64) float64 { return math.Log(x) }, -1, 4, 0, false, "definition"},
+		{"not a number at one end only", func(x float64) float64 {
+			if x == 0 {
+				return math.NaN()
+			}
+			return -1
+		}, 0, 4, 0, false, "definition"},
 		{"not a number on the way", func(x float64) float64 { return 1 / (x - 2) * math.Sqrt((x-1)*(x-3)) }, 0, 4, 0, false, "definition"},
 	} {
 		got, ok := Crossing(row.f, row.lo, row.hi)

@@ -52,7 +52,7 @@ func (c Comparison) SavingsToInvestment() (ratio float64, ok bool) {
 		return 0, false
 	}
 	ratio = float64(c.OperatingSavings / c.ExtraInvestment)
-	if math.IsInf(ratio, 0) || math.IsNaN(ratio) {
+	if math.IsInf(ratio, 0) { // an investment of next to nothing
 		return 0, false
 	}
 	return ratio, true

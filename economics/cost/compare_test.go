@@ -47,8 +47,9 @@ func TestAdjustedReturnOfDocumentedFlows(t *testing.T) {
 	}
 }
 
-// Guards payback: without the part of the year, without the renewals, or with
-// the undiscounted balance in both, rows fail.
+// Guards payback: with a straight line within the year, without the renewals
+// and the sale, undiscounted in both or without the allowance for rounding,
+// rows fail.
 func TestPayback(t *testing.T) {
 	const closed = "closed form -ln(1-I·d/S)/ln(1+d), ASTM E1121, from memory"
 	const hand = "worked by hand"
@@ -65,6 +66,7 @@ func TestPayback(t *testing.T) {
 		{"interest eats it", Line{Yearly: 400}, Line{First: 8000}, 100, 0.05, 20, 0, closed},
 		{"within the first year", Line{Yearly: 100}, Line{First: 50}, 5, 0, 0.5, 0.5, hand},
 		{"with a renewal", Line{Yearly: 40}, Line{First: 100, Life: 2, Renewal: 31}, 10, 0, 4.05, 4.05, "by hand: owed 60, 51, 11, 2 at the ends of years 1 to 4, then 2 of 40"},
+		{"to the cent, by the end", Line{Yearly: 0.1}, Line{First: 0.7}, 7, 0, 7, 7, "by hand; in binary 0.7 less seven times 0.1 leaves a little"},
 		{"by the sale", Line{Yearly: 10}, Line{First: 100, SeenAtSale: 80}, 5, 0, 5, 5, hand},
 		{"costs no more at first", Line{First: 10, Yearly: 2}, Line{First: 10}, 5, 0.05, 0, 0, "nothing to pay back"},
 		{"never saves", Line{}, Line{First: 10, Yearly: 1}, 5, 0.05, 0, 0, hand},

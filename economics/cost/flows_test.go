@@ -27,8 +27,8 @@ func gains(incomes ...float64) Flows {
 	return flows
 }
 
-// Guards the recurrence in PresentCost: started from year 0 instead of the
-// last, or with step = 1+d, every row fails.
+// Guards the recurrence in PresentCost: with year 0 discounted too, run from
+// year 0 instead of the last, or with step = 1+d, rows fail.
 func TestPresentCost(t *testing.T) {
 	const (
 		a94      = "OMB Circular A-94 (1992) appendix B, sample table, from memory"
@@ -94,11 +94,11 @@ func TestYearlyEquivalent(t *testing.T) {
 		tolerance float64
 		source    string
 	}{
-		{"M1", Line{First: 20000, Yearly: 8500, SeenAtSale: 5000}, 3, 0.15, 15820, 0.5, "engineering economy textbook problem, two machines at 15 %"},
-		{"M2", Line{First: 15000, Yearly: 7000, SeenAtSale: 3000}, 2, 0.15, 14831.2, 0.5, "engineering economy textbook problem, two machines at 15 % (printed with rounded factors)"},
-		{"A", Line{First: 15000, Yearly: 1500, SeenAtSale: 3000}, 2, 0.10, 8714.4, 0.5, "engineering economy textbook problem, machine A at 10 % (printed with rounded factors)"},
-		{"A", Line{First: 7000, Yearly: 2000, SeenAtSale: 3000}, 5, 0.08, 3241.83, 0.005, "inputs and choice of A: engineering economy textbook problem at 8 %; answer worked by hand"},
-		{"B", Line{First: 9000, Yearly: 2400, SeenAtSale: 1600}, 10, 0.08, 3630.82, 0.005, "inputs and choice of A: engineering economy textbook problem at 8 %; answer worked by hand"},
+		{"M1", Line{First: 20000, Yearly: 8500, SeenAtSale: 5000}, 3, 0.15, 15820, 0.5, "textbook problem, two machines at 15 %, as worked at wizedu.com/questions/1097152"},
+		{"M2", Line{First: 15000, Yearly: 7000, SeenAtSale: 3000}, 2, 0.15, 14831.2, 0.5, "as above, printed with rounded factors"},
+		{"A", Line{First: 15000, Yearly: 1500, SeenAtSale: 3000}, 2, 0.10, 8714.4, 0.5, "textbook problem, machine A at 10 %, as worked at techwhiff.com/72677, printed with rounded factors"},
+		{"A", Line{First: 7000, Yearly: 2000, SeenAtSale: 3000}, 5, 0.08, 3241.83, 0.005, "inputs and choice of A: textbook problem at justaaa.com/240549; figures worked by hand"},
+		{"B", Line{First: 9000, Yearly: 2400, SeenAtSale: 1600}, 10, 0.08, 3630.82, 0.005, "inputs and choice of A: textbook problem at justaaa.com/240549; figures worked by hand"},
 	} {
 		flows := Schedule([]Line{row.line}, row.years, nil)
 		near(t, row.name+" ("+row.source+")", float64(flows.YearlyEquivalent(row.d)), row.want, row.tolerance)

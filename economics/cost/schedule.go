@@ -60,9 +60,7 @@ func (l *Line) enter(owning, running Flows) {
 	owning[last] -= l.SeenAtSale
 }
 
-// wornOut counts the lives that have run out by the end of a year. The small
-// addition keeps a life such as 0.1 year, which binary cannot hold exactly,
-// from running out a year late.
+// wornOut counts the lives that have run out by the end of a year.
 func wornOut(life quantity.Year, year int) float64 {
-	return math.Floor(float64(year)/float64(life) + 1e-9)
+	return math.Floor(float64(year) / float64(life))
 }

@@ -8,8 +8,9 @@ import (
 )
 
 // Guards each rule of Schedule: year < last in enter (the row of a life equal
-// to the horizon), rounding up to the year's end and the tolerance in wornOut
-// (the rows of fractional lives), the sign of the residual.
+// to the horizon), Floor in wornOut (the rows of fractional lives; with Ceil
+// they are renewed a year early), the sign of the residual, the clearing of
+// the buffer.
 // Source: NIST Handbook 135 and ASTM E917, from memory, for the timing; rows
 // laid out by hand.
 func TestSchedule(t *testing.T) {
