@@ -13,8 +13,10 @@ type Outcome struct {
 	Loss quantity.Money
 	// Works tells whether the option does what is wanted of it.
 	Works bool
-	// Wasted, 0 or above, is the money spent in vain when it does not work. It
-	// is not looked at when the option works.
+	// Wasted, 0 or above, is the money spent in vain when it does not work: its
+	// first cost and what it ran up until it was given up. An option for which
+	// nothing is wasted costs nothing to try, and so is preferred however
+	// seldom it works. It is not looked at when the option works.
 	Wasted quantity.Money
 }
 
