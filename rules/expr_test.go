@@ -54,30 +54,32 @@ func with(facts economics.Facts, changes economics.Facts) economics.Facts {
 func TestConditions(t *testing.T) {
 	facts := with(calm(economics.SmallUnit), economics.Facts{"crew": 2.0, "trip_nights": 14.0, "medicine": "unknown", "fitted": true})
 	for text, want := range map[string]bool{
-		"true":                                   true,
-		"fitted":                                 true,
-		"!fitted":                                false,
-		"!(fitted && crew > 3)":                  true,
-		"crew > 1 && trip_nights < 15":           true,
-		"crew>-1":                                true, // the evaluator alone reads >- as one sign
-		"trip_nights - crew - 2 >= 10":           true, // 14 - 2 - 2, from the left
-		"trip_nights - crew - 2 > 10":            false,
-		"trip_nights / 2 / 7 <= 1":               true, // from the left: (14/2)/7
-		"trip_nights / 2 * 7 > 48":               true,
-		"crew + 3 * 4 > 13":                      true,
-		"(crew + 3) * 4 > 13 && !false":          true,
-		"-crew + 3 > 0":                          true,
-		"3 > -crew":                              true,
-		"medicine == 'unknown'":                  true,
-		`"unknown" == medicine`:                  true,
-		"medicine != 'no' || false":              true,
-		"fitted == true":                         true,
-		"fitted != (crew > 1)":                   false,
-		"fitted || false && false":               true, // && binds closer
-		"crew\n  > 1\n&& fitted":                 true,
-		"0.5 * crew < 1.000001":                  true,
-		"crew * 10 < 20 || crew * 010 > 19":      true, // ten, not eight
-		"option == 'small' && unit_form=='none'": true,
+		"true":                                        true,
+		"fitted":                                      true,
+		"!fitted":                                     false,
+		"!(fitted && crew > 3)":                       true,
+		"crew > 1 && trip_nights < 15":                true,
+		"crew>-1":                                     true, // the evaluator alone reads >- as one sign
+		"trip_nights - crew - 2 >= 10":                true, // 14 - 2 - 2, from the left
+		"trip_nights - crew - 2 > 10":                 false,
+		"trip_nights / 2 / 7 <= 1":                    true, // from the left: (14/2)/7
+		"trip_nights / 2 * 7 > 48":                    true,
+		"crew + 3 * 4 > 13":                           true,
+		"(crew + 3) * 4 > 13 && !false":               true,
+		"-crew + 3 > 0":                               true,
+		"3 > -crew":                                   true,
+		"medicine == 'unknown'":                       true,
+		`"unknown" == medicine`:                       true,
+		"medicine != 'no' || false":                   true,
+		"fitted == true":                              true,
+		"fitted != (crew > 1)":                        false,
+		"fitted || false && false":                    true, // && binds closer
+		"crew\n  > 1\n&& fitted":                      true,
+		"0.5 * crew < 1.000001":                       true,
+		"crew / (2) < 1.000001":                       true,
+		strings.Repeat("(fitted) && ", 20) + "fitted": true, // many brackets, none inside another
+		"crew * 10 < 20 || crew * 010 > 19":           true, // ten, not eight
+		"option == 'small' && unit_form=='none'":      true,
 	} {
 		c, err := compileCondition(text)
 		if err != nil {
@@ -277,6 +279,14 @@ func randomTest(r *rand.Rand, facts economics.Facts, depth int) (string, bool) {
 		return left + " > " + right, a > b
 	}
 	return left + " >= " + right, a >= b
+}
+
+// No panic of the old evaluator reaches a caller.
+func TestEvaluatorPanicsBecomeErrors(t *testing.T) {
+	broken := &expression{text: "broken"} // without a program the evaluator dereferences nil
+	if _, err := broken.evaluate(nil); err == nil || !strings.Contains(err.Error(), "broken") {
+		t.Errorf("got %v; want an error that names the expression", err)
+	}
 }
 
 // One compiled expression serves every core.

@@ -218,7 +218,6 @@ func (c *checker) bracket() (part, error) {
 		return part{}, mistake("no closing bracket", ")")
 	}
 	c.depth--
-	p.written = false
 	return p, nil
 }
 

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -52,6 +53,12 @@ func TestJudgePrintsStopsFirst(t *testing.T) {
 	again, err := pack.Judge(sets...)
 	if err != nil || !slices.Equal(ids(findings), ids(again)) {
 		t.Errorf("other order: %v, %v\nwant %v", ids(again), err, ids(findings))
+	}
+	for range 20 {
+		again, err := pack.Judge(sets...)
+		if err != nil || !reflect.DeepEqual(again, findings) {
+			t.Fatalf("another run differs: %v, %v", ids(again), err)
+		}
 	}
 	if f, ok := find(findings, "lithium"); !ok || !slices.Equal(f.Options, economics.Options[:]) {
 		t.Errorf("lithium: %v, %v; expected all four options", f.Options, ok)

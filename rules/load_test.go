@@ -95,33 +95,36 @@ criteria:
 // A hostile file is read or refused in a moment, and never more than maxFaults
 // are told.
 func TestHostileFilesAreBounded(t *testing.T) {
-	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\", reason: \"y\"}\n", 6000)
-	for name, text := range map[string]string{
-		"huge":            strings.Repeat("a", 10<<20),
-		"flow":            strings.Repeat("[", 200000),
-		"flow mapping":    strings.Repeat("{a: ", 60000),
-		"dashes":          strings.Repeat("- ", 120000),
-		"questions":       strings.Repeat("? ", 120000),
-		"many entries":    many,
-		"many faults":     "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a}\n", 400),
-		"many keys":       "kind: criteria\n" + strings.Repeat("a: b\n", 40000),
-		"long key":        strings.Repeat("k", 200000) + ": 1\n",
-		"laughs":          "a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]\n",
-		"self alias":      "a: &a\n  - *a\n",
-		"nul":             "kind: criteria\x00",
-		"not utf-8":       "kind: \xff\xfe",
-		"byte order mark": "\ufeffkind: nothing\n",
-		"comments":        strings.Repeat("# \n", 80000),
-		"directive":       "%YAML 9.9\n---\nkind: criteria\n",
+	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\"}\n", 6000)
+	for name, file := range map[string]struct{ text, want string }{
+		"huge":            {strings.Repeat("a", 10<<20), "10485760 bytes"},
+		"flow":            {strings.Repeat("[", 200000), "not YAML"},
+		"flow mapping":    {strings.Repeat("{a: ", 60000), ""},
+		"dashes":          {strings.Repeat("- ", 120000), ""},
+		"questions":       {strings.Repeat("? ", 120000), ""},
+		"many entries":    {many, "6000 entries"},
+		"many faults":     {"kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a}\n", 400), ""},
+		"many keys":       {"kind: criteria\n" + strings.Repeat("a: b\n", 40000), ""},
+		"long key":        {strings.Repeat("k", 200000) + ": 1\n", "not YAML"},
+		"laughs":          {"a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]\n", "the anchor"},
+		"self alias":      {"a: &a\n  - *a\n", "the anchor"},
+		"nul":             {"kind: criteria\x00", ""},
+		"not utf-8":       {"kind: \xff\xfe", "bytes that are not UTF-8"},
+		"byte order mark": {"\ufeffkind: nothing\n", "kind:"},
+		"comments":        {strings.Repeat("# \n", 80000), "empty file"},
+		"directive":       {"%YAML 9.9\n---\nkind: criteria\n", "not YAML"},
 	} {
 		start := time.Now()
-		_, err := Read("hostile.yaml", []byte(text))
+		_, err := Read("hostile.yaml", []byte(file.text))
 		if err == nil {
 			t.Errorf("%s: accepted", name)
 			continue
 		}
 		if faults, ok := err.(Faults); !ok || len(faults) > maxFaults {
 			t.Errorf("%s: %d faults of type %T", name, len(faults), err)
+		}
+		if !strings.Contains(err.Error(), file.want) {
+			t.Errorf("%s: got %s; want %q", name, clip(err.Error()), file.want)
 		}
 		if longest := len(err.Error()); longest > 60000 {
 			t.Errorf("%s: a message of %d bytes", name, longest)
