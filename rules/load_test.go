@@ -73,6 +73,28 @@ func TestOwnPricesOfOneCurrency(t *testing.T) {
 	}
 }
 
+// Windows line ends and a byte order mark change nothing.
+func TestWindowsFiles(t *testing.T) {
+	for _, name := range packNames {
+		data, err := embedded.ReadFile("packs/" + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		plain, err := Read(name, data)
+		if err != nil {
+			t.Fatal(err)
+		}
+		windows, err := Read(name, []byte("\ufeff"+strings.ReplaceAll(string(data), "\n", "\r\n")))
+		if err != nil {
+			t.Fatal(err)
+		}
+		plain.Book.Identity, windows.Book.Identity = "", ""
+		if plain.Listing() != windows.Listing() {
+			t.Errorf("%s reads differently with Windows line ends", name)
+		}
+	}
+}
+
 // All faults of a file are told at once, in its order.
 func TestAllFaultsAreGathered(t *testing.T) {
 	_, err := Read("x.yaml", []byte(`kind: criteria

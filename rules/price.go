@@ -42,7 +42,7 @@ func (p *Pack) readPrices(r *reader, root *yaml.Node) {
 	seen := map[string]bool{}
 	r.entries(top, "prices", func(n *yaml.Node) {
 		rec, ok := r.mapping(n, "", "id", "label", "unit", "low", "typical", "high", "billing", "life",
-			"options", "when", "quantity", "grade", "source", "examples")
+			"work", "options", "when", "quantity", "grade", "source", "examples")
 		if !ok {
 			return
 		}
@@ -61,6 +61,7 @@ func (p *Pack) readPrices(r *reader, root *yaml.Node) {
 		}
 		r.inBounds(rec, line)
 		line.Life = r.life(rec, line.Billing)
+		line.Work = rec.fields["work"] != nil && r.oneOf(rec, "work", "yes", "no") == "yes"
 		p.readQuantity(r, rec, &line)
 		p.Book.Prices = append(p.Book.Prices, line)
 	})
