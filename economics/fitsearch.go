@@ -104,13 +104,13 @@ type fitter struct {
 	leakScale float64
 	option    OptionID
 	steps     []step
-	futures   []Future
-	seed      uint64
-	seen      map[string]grade
+	ground    *trialGround
+	glances   map[string]grade // over the first quarter of the futures
+	looks     map[string]grade // over all of them
 	failed    error
 }
 
-// grade is how a fit-out did over the search's futures.
+// grade is how a fit-out did over some futures.
 type grade struct {
 	share     float64 // of futures in which it works
 	shortfall float64 // mean of what cold days lack, 0 when none lacks any
@@ -120,29 +120,43 @@ type grade struct {
 
 func (g grade) reaches() bool { return g.possible && g.share >= fitShare-1e-9 }
 
-// try grades the fit-out of the given sizes.
-func (s *fitter) try(sizes []byte) grade {
-	if g, ok := s.seen[string(sizes)]; ok {
+// hopeful tells whether a glance leaves a chance that a look will reach.
+func (g grade) hopeful() bool { return g.possible && g.share >= fitShare-0.1 }
+
+// look grades the fit-out of the given sizes over all the search's futures.
+func (s *fitter) look(sizes []byte) grade {
+	return s.grade(sizes, s.looks, len(s.ground.futures))
+}
+
+// glance grades it over a quarter of them.
+func (s *fitter) glance(sizes []byte) grade {
+	return s.grade(sizes, s.glances, (len(s.ground.futures)+3)/4)
+}
+
+func (s *fitter) grade(sizes []byte, seen map[string]grade, count int) grade {
+	if g, ok := seen[string(sizes)]; ok {
 		return g
 	}
 	g := grade{}
 	if p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.fitOut(sizes)); err == nil {
 		g.possible = true
-		rows, err := trials([]*proposal{p}, s.futures, s.seed)
+		rows, err := s.ground.run(p, count)
 		if err != nil {
 			s.failed = err
 			return g
 		}
-		wanted, n := float64(s.boat.Food.ColdDaysWanted), float64(len(s.futures))
-		for _, t := range rows[0] {
+		wanted, n := float64(s.boat.Food.ColdDaysWanted), float64(count)
+		works := 0
+		for _, t := range rows {
 			if t.Works {
-				g.share += 1 / n
+				works++
 			}
 			g.shortfall += max(0, wanted-t.ColdShare) / n
 			g.present += t.Present / n
 		}
+		g.share = float64(works) / n
 	}
-	s.seen[string(sizes)] = g
+	seen[string(sizes)] = g
 	return g
 }
 
@@ -154,66 +168,90 @@ func (s *fitter) fitOut(sizes []byte) FitOut {
 	return f
 }
 
-// search goes the way a yard would: pieces are added in order, each to the
-// size that still helps, until the option works in nine of ten futures. Then
-// what turned out not to be needed is taken off again, dearest last word
-// first, and what pays for itself is added, as long as the present cost falls.
+// search goes the way a yard would: pieces are added in order, each in the size
+// that helps most, until the option works in nine of ten futures. Then each
+// piece in turn is given the size, none included, at which the option still
+// works and the present cost is least, until no change lowers it. A quarter of
+// the futures sorts out what is clearly behind; all of them decide.
 func (s *fitter) search() (sizes []byte, reached bool) {
 	sizes = make([]byte, len(s.steps))
-	now := s.try(sizes)
-	for i := range s.steps {
-		for !now.reaches() && int(sizes[i]) < s.steps[i].sizes {
-			sizes[i]++
-			next := s.try(sizes)
-			if !next.possible || next.shortfall >= now.shortfall && next.share <= now.share {
-				sizes[i]--
-				break
-			}
-			now = next
-		}
+	reached = s.look(sizes).reaches()
+	for i := 0; i < len(s.steps) && !reached; i++ {
+		reached = s.help(sizes, i)
 	}
-	if !now.reaches() {
-		return sizes, false
-	}
-	for improved := true; improved; {
+	for improved := reached; improved; {
 		improved = false
 		for i := len(s.steps) - 1; i >= 0; i-- {
-			for _, change := range [2]int{-1, 1} {
-				for n := int(sizes[i]) + change; n >= 0 && n <= s.steps[i].sizes; n += change {
-					was := sizes[i]
-					sizes[i] = byte(n)
-					next := s.try(sizes)
-					if !next.reaches() || next.present >= now.present {
-						sizes[i] = was
-						break
-					}
-					now, improved = next, true
-				}
-			}
+			improved = s.save(sizes, i) || improved
 		}
 	}
-	return sizes, true
+	return sizes, reached
 }
 
-// findFit searches the work for an option and prepares the option with it.
-func findFit(b *Boat, book *Book, w *world, scale float64, id OptionID, ins []Input, set Settings) (Fit, *proposal, error) {
+// help gives piece i the least size with which the option works, or else the
+// size with which it lacks fewest cold days.
+func (s *fitter) help(sizes []byte, i int) (reached bool) {
+	now, best := s.glance(sizes), sizes[i]
+	for n := 1; n <= s.steps[i].sizes; n++ {
+		sizes[i] = byte(n)
+		next := s.glance(sizes)
+		if next.hopeful() && s.look(sizes).reaches() {
+			return true
+		}
+		if next.possible && (next.shortfall < now.shortfall-1e-9 || next.shortfall < now.shortfall+1e-9 && next.share > now.share) {
+			now, best = next, sizes[i]
+		}
+	}
+	sizes[i] = best
+	return false
+}
+
+// save gives piece i the size that costs least among those with which the
+// option works. Panel and battery never save money by being larger.
+func (s *fitter) save(sizes []byte, i int) (saved bool) {
+	was := sizes[i]
+	best, most := was, s.steps[i].sizes
+	if s.steps[i].piece == PanelPiece || s.steps[i].piece == BatteryPiece {
+		most = int(was)
+	}
+	glance, look := s.glance(sizes), s.look(sizes)
+	for n := 0; n <= most; n++ {
+		sizes[i] = byte(n)
+		first := s.glance(sizes)
+		if !first.hopeful() || first.present >= glance.present {
+			continue
+		}
+		if next := s.look(sizes); next.reaches() && next.present < look.present-1e-6 {
+			glance, look, best = first, next, sizes[i]
+		}
+	}
+	sizes[i] = best
+	return best != was
+}
+
+// searchCount gives the number of futures that a search looks at.
+func searchCount(w *world, set Settings) int {
 	count := searchFutures
 	if hours := 24 * len(w.plan.Nights); hours > 0 {
 		count = max(leastSearchFutures, min(count, searchHours/hours))
 	}
-	count = min(count, set.Futures)
-	s := fitter{boat: b, book: book, world: w, leakScale: scale, option: id, steps: steps(b, id),
-		futures: draw(ins, count, set.Seed+1), seed: set.Seed + 1, seen: map[string]grade{}}
+	return min(count, set.Futures)
+}
+
+// findFit searches the work for an option and prepares the option with it.
+func findFit(b *Boat, book *Book, w *world, scale float64, id OptionID, ground *trialGround) (Fit, *proposal, error) {
+	s := fitter{boat: b, book: book, world: w, leakScale: scale, option: id, steps: steps(b, id), ground: ground,
+		glances: map[string]grade{}, looks: map[string]grade{}}
 	sizes, reached := s.search()
-	found := s.try(sizes)
-	fit := Fit{Out: s.fitOut(sizes), Reached: reached, SearchFutures: count, SearchWorks: found.share}
+	found := s.look(sizes)
+	fit := Fit{Out: s.fitOut(sizes), Reached: reached, SearchFutures: len(ground.futures), SearchWorks: found.share}
 	for i, st := range s.steps {
 		if sizes[i] == 0 {
 			continue
 		}
 		size := sizes[i]
 		sizes[i] = 0
-		without := s.try(sizes)
+		without := s.look(sizes)
 		sizes[i] = size
 		fit.Items = append(fit.Items, FitItem{
 			Piece: st.piece, Size: pieceSize(st.piece, int(size)),

@@ -30,6 +30,8 @@ func dunlin() Boat {
 		Money:  Money{Years: 10, Discount: 0.03, FittedBy: Self, WillSell: quantity.No},
 		Small:  Unit{Form: BuiltIn, Price: 900, Fitting: 350, RatedCooling: 50, CooledBy: energy.Fins, Plate: energy.Thin, Life: 12, Upkeep: 18},
 		Larger: Unit{Form: BuiltIn, Price: 2800, Fitting: 1200, RatedCooling: 100, CooledBy: energy.Fan, Plate: energy.Thin, Life: 14, Upkeep: 56},
-		Known:  map[string]quantity.How{},
+		Safety: Safety{FuelVapourSpace: quantity.No, COAlarm: quantity.Yes, Lithium: quantity.No, DrainTo: ToBilge, Children: quantity.No,
+			LatchOpensInside: quantity.Unknown, DryIce: quantity.No, Fish: quantity.No, Eggs: WashedEggs, WiringKnown: quantity.Unknown, LeftUnattended: quantity.No},
+		Known: map[string]quantity.How{},
 	}
 }

@@ -1,6 +1,7 @@
 package economics
 
 import (
+	"errors"
 	"fmt"
 	"runtime"
 	"sync"
@@ -15,10 +16,12 @@ type Trial struct {
 	ColdShare, ColdDays             float64
 }
 
+// futureStream keeps the weather of futures apart from that of the typical years.
+const futureStream = 1 << 32
+
 // trials puts every proposal to every future, each with its own year of
-// weather, which depends on seed and future alone. The work is shared among
-// the machine's cores; who does what cannot change a result. Rows are
-// proposals, columns futures.
+// weather, which depends on seed and future alone. Rows are proposals, columns
+// futures.
 func trials(ps []*proposal, futures []Future, seed uint64) ([][]Trial, error) {
 	out := make([][]Trial, len(ps))
 	steadies := make([]*steady, len(ps))
@@ -26,40 +29,82 @@ func trials(ps []*proposal, futures []Future, seed uint64) ([][]Trial, error) {
 		out[i] = make([]Trial, len(futures))
 		steadies[i] = p.steady()
 	}
-	workers := min(runtime.GOMAXPROCS(0), len(futures))
+	err := share(len(futures), func() func(int) error {
+		var air air
+		var idle idle
+		var buffer cost.Flows
+		return func(k int) error {
+			f := &futures[k]
+			air.breathe(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, 1)
+			idle.empty()
+			for i, p := range ps {
+				var err error
+				if out[i][k], err = p.trial(f, &air, &idle, steadies[i], &buffer); err != nil {
+					return fmt.Errorf("future %d, %s: %w", k, p.option, err)
+				}
+			}
+			return nil
+		}
+	})
+	return out, err
+}
+
+// trial puts the proposal to one future, whose air and idle boat are given.
+func (p *proposal) trial(f *Future, a *air, idle *idle, st *steady, buffer *cost.Flows) (Trial, error) {
+	o, err := p.outcome(f, p.live(f, a, idle), st, *buffer)
+	if err != nil {
+		return Trial{}, err
+	}
+	*buffer = o.Flows
+	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present,
+		Yearly: o.Yearly, ColdShare: o.Year.coldShare, ColdDays: o.ColdDays}, nil
+}
+
+// trialGround holds a few futures, their air and what the boat does there
+// without cooling, for use again and again.
+type trialGround struct {
+	futures []Future
+	airs    []air
+	idles   []idle
+}
+
+func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGround {
+	g := &trialGround{futures: futures, airs: make([]air, len(futures)), idles: make([]idle, len(futures))}
+	for k := range futures {
+		g.airs[k].breathe(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, 1)
+	}
+	return g
+}
+
+// run puts a proposal to the first futures of the ground.
+func (g *trialGround) run(p *proposal, count int) ([]Trial, error) {
+	out := make([]Trial, count)
+	st := p.steady()
+	err := share(count, func() func(int) error {
+		var buffer cost.Flows
+		return func(k int) (err error) {
+			out[k], err = p.trial(&g.futures[k], &g.airs[k], &g.idles[k], st, &buffer)
+			return err
+		}
+	})
+	return out, err
+}
+
+// share runs a job for 0 to n-1 on all the machine's cores. Each core has a
+// job of its own, made by start, whose scratch space no other sees; who does
+// what cannot change a result. It gives the first error of the lowest core.
+func share(n int, start func() func(int) error) error {
+	workers := min(runtime.GOMAXPROCS(0), n)
 	errs := make([]error, workers)
 	var wg sync.WaitGroup
 	for worker := range workers {
-		wg.Add(1)
-		go func() {
-			defer wg.Done()
-			var air air
-			var idle idle
-			var buffer cost.Flows
-			for k := worker; k < len(futures); k += workers {
-				air.breathe(ps[0].boat, ps[0].world, &futures[k], stream{seed, futureStream + uint64(k)}, 1)
-				idle.empty()
-				for i, p := range ps {
-					o, err := p.outcome(&futures[k], p.live(&futures[k], &air, &idle), steadies[i], buffer)
-					if err != nil {
-						errs[worker] = fmt.Errorf("future %d, %s: %w", k, p.option, err)
-						return
-					}
-					buffer = o.Flows
-					out[i][k] = Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present,
-						Yearly: o.Yearly, ColdShare: o.Year.coldShare, ColdDays: o.ColdDays}
-				}
+		wg.Go(func() {
+			job := start()
+			for k := worker; k < n && errs[worker] == nil; k += workers {
+				errs[worker] = job(k)
 			}
-		}()
+		})
 	}
 	wg.Wait()
-	for _, err := range errs {
-		if err != nil {
-			return nil, err
-		}
-	}
-	return out, nil
+	return errors.Join(errs...)
 }
-
-// futureStream keeps the weather of futures apart from that of the typical years.
-const futureStream = 1 << 32

@@ -62,7 +62,7 @@ func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, opti
 	for k := range futures {
 		for i := range options {
 			t := &fitted[i][k]
-			out := chance.Outcome{Loss: quantity.Money(t.Present), Works: t.Works, Wasted: quantity.Money(t.First)}
+			out := chance.Outcome{Loss: quantity.Money(t.Present), Works: t.Works, Wasted: quantity.Money(t.First + t.PerYear)}
 			byMoney.Set(k, i, out)
 			out.Loss = loss(b, t, &futures[k])
 			byWorth.Set(k, i, out)

@@ -132,6 +132,7 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	var air air
 	var idle idle
 	air.breathe(&b, &w, &Typical, stream{set.Seed, 0}, typicalYears)
+	search := newTrialGround(&b, &w, draw(ins, searchCount(&w, set), set.Seed+1), set.Seed+1)
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
 	for i, id := range Options {
 		o := &r.Options[i]
@@ -142,7 +143,7 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		if o.AsTold, err = told[i].typical(&air, &idle); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
-		if o.Fit, fitted[i], err = findFit(&b, &book, &w, scale, id, ins, set); err != nil {
+		if o.Fit, fitted[i], err = findFit(&b, &book, &w, scale, id, search); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
 		if o.Fitted, err = fitted[i].typical(&air, &idle); err != nil {

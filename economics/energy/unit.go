@@ -64,7 +64,7 @@ func (c Cycle) Working(box, coolant quantity.Celsius) Work {
 // WorkingFrom is Working started from a guess of the evaporating temperature,
 // such as last hour's. The answer is the same to better than 1e-9 whatever
 // the guess; a good one saves time.
-func (c Cycle) WorkingFrom(guess, box, coolant quantity.Celsius) Work {
+func (c *Cycle) WorkingFrom(guess, box, coolant quantity.Celsius) Work {
 	tc := c.condensing(coolant)
 	te := c.evaporating(float64(guess), float64(box), float64(c.Plate), tc)
 	if te == plateCeilingC {
@@ -92,22 +92,22 @@ func Carnot(te, tc quantity.Celsius) float64 {
 	return (float64(te) + kelvinAt0C) / float64(tc-te)
 }
 
-func (c Cycle) condensing(coolant quantity.Celsius) float64 {
+func (c *Cycle) condensing(coolant quantity.Celsius) float64 {
 	return max(condenserFloorC, float64(coolant)+float64(c.Rise))
 }
 
 // capacity is the cooling in watts between two saturation temperatures.
-func (c Cycle) capacity(te, tc float64) float64 {
+func (c *Cycle) capacity(te, tc float64) float64 {
 	return c.atRatedPlate(tc) * math.Exp(capacityGrowth*(te-ratingPlateC))
 }
 
-func (c Cycle) atRatedPlate(tc float64) float64 {
+func (c *Cycle) atRatedPlate(tc float64) float64 {
 	return float64(c.Rated) * (1 - capacityFall*(tc-ratingCondenserC))
 }
 
-func (c Cycle) work(te, tc float64) Work { return c.working(te, tc, c.capacity(te, tc)) }
+func (c *Cycle) work(te, tc float64) Work { return c.working(te, tc, c.capacity(te, tc)) }
 
-func (c Cycle) working(te, tc, capacityW float64) Work {
+func (c *Cycle) working(te, tc, capacityW float64) Work {
 	return Work{
 		Te:        quantity.Celsius(te),
 		Tc:        quantity.Celsius(tc),
@@ -123,7 +123,7 @@ func (c Cycle) working(te, tc, capacityW float64) Work {
 // step is below 1e-4 of w, what is left is below 1e-12 for every w < 10. From
 // w = 0 that takes at most five steps for any k up to 60, the value of a
 // 500 W unit on a thin plate in a box of 40 °C; from last hour's value, two.
-func (c Cycle) evaporating(guess, source, conductanceWPerK, tc float64) float64 {
+func (c *Cycle) evaporating(guess, source, conductanceWPerK, tc float64) float64 {
 	k := capacityGrowth * c.atRatedPlate(tc) / conductanceWPerK
 	x := capacityGrowth * (source - ratingPlateC)
 	w := max(0, capacityGrowth*(source-guess))
