@@ -58,9 +58,16 @@ func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	return r
 }
 
-// compressor gives the unit itself.
+// compressor gives the unit itself: as told, or as the maker's average current
+// and box size let one infer.
 func (p *proposal) compressor(f *Future) energy.Unit {
 	u := energy.Unit{RatedW: p.unit.RatedCooling, Eta: energy.Eta().Typical, CooledBy: p.condenser(), Plate: p.unit.Plate}
+	if p.rating != nil {
+		u.RatedW = quantity.Watt(p.rating.Cooling.Typical)
+		if p.rating.Fits {
+			u.Eta = p.rating.Eta.Typical
+		}
+	}
 	u.RatedW *= quantity.Watt(f.Capacity)
 	u.Eta *= f.Eta
 	return u

@@ -7,6 +7,7 @@ import (
 	"sync"
 
 	"coldreckon/economics/cost"
+	"coldreckon/economics/quantity"
 )
 
 // Trial is one proposal in one future.
@@ -21,15 +22,17 @@ const futureStream = 1 << 32
 
 // trials puts every proposal to every future, each with its own year of
 // weather, which depends on seed and future alone. Rows are proposals, columns
-// futures.
-func trials(ps []*proposal, futures []Future, seed uint64) ([][]Trial, error) {
-	out := make([][]Trial, len(ps))
+// futures. paid holds, for each proposal, what has been paid by each year's
+// end: one run of years + 1 figures for each future.
+func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid [][]float64, err error) {
+	out, paid = make([][]Trial, len(ps)), make([][]float64, len(ps))
 	steadies := make([]*steady, len(ps))
+	ends := int(ps[0].boat.Money.Years) + 1
 	for i, p := range ps {
-		out[i] = make([]Trial, len(futures))
+		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)
 		steadies[i] = p.steady()
 	}
-	err := share(len(futures), func() func(int) error {
+	err = share(len(futures), func() func(int) error {
 		var air air
 		var idle idle
 		var buffer cost.Flows
@@ -42,11 +45,16 @@ func trials(ps []*proposal, futures []Future, seed uint64) ([][]Trial, error) {
 				if out[i][k], err = p.trial(f, &air, &idle, steadies[i], &buffer); err != nil {
 					return fmt.Errorf("future %d, %s: %w", k, p.option, err)
 				}
+				var sum quantity.Money
+				for year, flow := range buffer {
+					sum += flow
+					paid[i][k*ends+year] = float64(sum)
+				}
 			}
 			return nil
 		}
 	})
-	return out, err
+	return out, paid, err
 }
 
 // trial puts the proposal to one future, whose air and idle boat are given.

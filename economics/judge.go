@@ -19,9 +19,8 @@ type FuturesFigures struct {
 	// as a present cost, with its standard error.
 	EVPI, EVPIError float64
 	Inputs          []InputFigures // in the order of inputs
-	// CumulativeLow, -Typical and -High give, for each fitted option, the 10th,
-	// 50th and 90th percentile of what has been paid by each year's end.
-	CumulativeLow, CumulativeTypical, CumulativeHigh [4][]float64
+	// Paid gives, for each fitted option, what has been paid by each year's end.
+	Paid [4][]quantity.Range
 }
 
 // InputFigures is what one uncertain input does to the decision.
@@ -151,4 +150,22 @@ func ascending(values []float64) []int {
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(values[a], values[b]) })
 	return order
+}
+
+// paidBands reads the 10th, 50th and 90th percentile of what has been paid by
+// each year's end.
+func paidBands(paid [][]float64, ends int) (bands [4][]quantity.Range) {
+	column := make([]float64, 0)
+	for i, runs := range paid {
+		for year := range ends {
+			column = column[:0]
+			for at := year; at < len(runs); at += ends {
+				column = append(column, runs[at])
+			}
+			slices.Sort(column)
+			n := float64(len(column) - 1)
+			bands[i] = append(bands[i], quantity.Range{Low: column[int(0.1*n)], Typical: column[int(0.5*n)], High: column[int(0.9*n)]})
+		}
+	}
+	return bands
 }

@@ -36,7 +36,8 @@ type proposal struct {
 	volumeL   float64
 	leakScale float64 // measured over drawn
 	foamM2    float64
-	swap      float64 // part of the free air that one opening exchanges
+	swap      float64         // part of the free air that one opening exchanges
+	rating    *energy.Meaning // what the maker's words mean; nil when not told
 }
 
 // newProposal prepares an option. It fails when the foam leaves no room.
@@ -47,6 +48,9 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 		p.unit = &b.Small
 	case LargerUnit:
 		p.unit = &b.Larger
+	}
+	if p.unit != nil {
+		p.rating = p.readRating()
 	}
 	spec, foamM2, err := fit.apply(b.Box)
 	if err != nil {

@@ -17,6 +17,8 @@ type Reckoning struct {
 	Months []MonthFigures // those with nights aboard
 	// Options holds the four in the order of Options.
 	Options [4]OptionFigures
+	// Units are the small and the larger one, as told.
+	Units [2]UnitFigures
 	// BreakEven gives the nights a year at which a unit costs the same as ice.
 	BreakEven [2]BreakEven
 	Verdict   Verdict
@@ -70,6 +72,7 @@ type OptionFigures struct {
 	AsToldYearlyLow  float64
 	AsToldYearlyHigh float64
 	ExpectedRegret   float64
+	Fortnight        Fortnight // the worst of the fitted case
 }
 
 // Fit is the work found for an option.
@@ -151,14 +154,19 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		}
 	}
 	r.Months = monthFigures(told[0], told[2], told[3])
+	r.Units = [2]UnitFigures{told[2].unitFigures(), told[3].unitFigures()}
+	for i := range r.Options {
+		r.Options[i].Fortnight = fitted[i].worstFortnight(&air)
+	}
 
 	futures := draw(ins, set.Futures, set.Seed)
-	rows, err := trials(append(fitted, told...), futures, set.Seed)
+	rows, paid, err := trials(append(fitted, told...), futures, set.Seed)
 	if err != nil {
 		return nil, err
 	}
 	r.Futures, _ = judgeFutures(&b, ins, futures, rows[:4], &r.Options)
 	r.Futures.Seed = set.Seed
+	r.Futures.Paid = paidBands(paid[:4], int(b.Money.Years)+1)
 	for i := range r.Options {
 		o := &r.Options[i]
 		o.AsToldWorksOf100 = worksOf100(rows[4+i])

@@ -30,6 +30,17 @@ func (s *Setup) Mean(month int, boxC float64) MonthMean {
 	return out
 }
 
+// Gain gives a month's mean heat gain as a straight line in the temperature of
+// the box, with openings and goods as they are at boxC.
+func (s *Setup) Gain(month int, boxC float64) energy.Gain {
+	mean, leak := s.Mean(month, boxC), s.Box.Leak.Total()
+	return energy.Gain{
+		Leak: leak,
+		Out:  quantity.Celsius(boxC + mean.LeakW/float64(leak)),
+		Use:  quantity.Watt(mean.OpeningsW + mean.GoodsW),
+	}
+}
+
 // Duty gives a unit's mean day of a month with the box at boxC, or as near to
 // it as its capacity allows.
 func (s *Setup) Duty(month int, r Refrigerator, boxC float64) energy.Duty {
@@ -38,11 +49,5 @@ func (s *Setup) Duty(month int, r Refrigerator, boxC float64) energy.Duty {
 	if r.SeaCooled {
 		coolantC = mean.SeaC
 	}
-	leak := s.Box.Leak.Total()
-	gain := energy.Gain{
-		Leak: leak,
-		Out:  quantity.Celsius(boxC + mean.LeakW/float64(leak)),
-		Use:  quantity.Watt(mean.OpeningsW + mean.GoodsW),
-	}
-	return r.Cycle.Duty(gain, quantity.Celsius(boxC), quantity.Celsius(coolantC))
+	return r.Cycle.Duty(s.Gain(month, boxC), quantity.Celsius(boxC), quantity.Celsius(coolantC))
 }
