@@ -1,0 +1,81 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+
+	"coldreckon/rules"
+	"coldreckon/wizard/questions"
+)
+
+// The exit codes. More may be added; these keep their meaning.
+const (
+	exitDone        = 0
+	exitFailed      = 1   // the machine or its disk did not play along
+	exitBadInput    = 2   // bad usage, or a bad file
+	exitInterrupted = 130 // stopped by a signal or by the person asked
+)
+
+// A complaint is an error ready to be printed: a line for each fault, at most
+// one hint, and the exit code.
+type complaint struct {
+	code  int
+	lines []string
+	hint  string
+}
+
+func (c complaint) Error() string { return strings.Join(c.lines, "\n") }
+
+// misuse is a complaint about arguments or input.
+func misuse(hint, format string, args ...any) error {
+	return complaint{exitBadInput, []string{fmt.Sprintf(format, args...)}, hint}
+}
+
+// failure is a complaint about the world around the program.
+func failure(hint, format string, args ...any) error {
+	return complaint{exitFailed, []string{fmt.Sprintf(format, args...)}, hint}
+}
+
+// complaintOf gives any error its lines, hint and code.
+func complaintOf(err error) complaint {
+	var c complaint
+	var ofRules rules.Faults
+	var ofAnswer questions.Fault
+	switch {
+	case errors.As(err, &c):
+		return c
+	case errors.As(err, &ofRules):
+		return complaint{exitBadInput, strings.Split(ofRules.Error(), "\n"),
+			"'coldreckon rules show' lists what the built-in rules look like."}
+	case errors.As(err, &ofAnswer):
+		return complaint{exitBadInput, []string{ofAnswer.Error()}, ofAnswer.Hint}
+	case errors.Is(err, context.Canceled):
+		return complaint{exitInterrupted, []string{"interrupted; nothing was written"}, ""}
+	}
+	return complaint{exitFailed, []string{err.Error()}, ""}
+}
+
+// print writes the complaint to standard error. There is nobody left to tell
+// when that fails.
+func (c complaint) print(w io.Writer) {
+	for _, line := range c.lines {
+		fmt.Fprintln(w, "error: "+oneLine(line))
+	}
+	if c.hint != "" {
+		fmt.Fprintln(w, "hint: "+oneLine(c.hint))
+	}
+}
+
+// oneLine keeps control characters in names and files from reaching the
+// terminal, and a fault on its one line.
+func oneLine(s string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 {
+			return ' '
+		}
+		return r
+	}, strings.TrimSpace(s))
+}

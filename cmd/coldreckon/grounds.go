@@ -1,0 +1,155 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+	"text/tabwriter"
+
+	"github.com/spf13/cobra"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/quantity"
+)
+
+// groundsCommand lists the cruising grounds, or shows the year of one.
+func groundsCommand(out surroundings) *cobra.Command {
+	var units string
+	cmd := &cobra.Command{
+		Use:   "grounds [NAME]",
+		Short: "List the cruising grounds, or show the year of one",
+		Long: `Lists the cruising grounds, one a line, the name first; the sun is in kWh/m² a
+day on a level surface. With a NAME it shows that ground's usual year, month by
+month, and where each figure comes from.`,
+		Example: `  coldreckon grounds
+  coldreckon grounds chesapeake-bay --units us`,
+		Args: arguments(0, 1, "the name of at most one ground"),
+		RunE: func(_ *cobra.Command, args []string) error {
+			sys, err := unitSystem(units)
+			if err != nil {
+				return err
+			}
+			if len(args) == 0 {
+				return out.result(groundList(climate.Grounds(), sys))
+			}
+			g, err := climate.Find(args[0])
+			if err != nil {
+				return misuse("'coldreckon grounds' lists them all.", "%v", err)
+			}
+			return out.result(groundYear(g, sys))
+		},
+		ValidArgsFunction: completeFirst(groundIDs),
+	}
+	cmd.Flags().StringVar(&units, "units", string(quantity.Metric), "metric or us")
+	return cmd
+}
+
+// unitSystem reads a --units flag.
+func unitSystem(text string) (quantity.System, error) {
+	switch sys := quantity.System(strings.ToLower(text)); sys {
+	case quantity.Metric, quantity.US:
+		return sys, nil
+	}
+	return "", misuse("", "--units: found %q, expected metric or us", text)
+}
+
+// groundIDs lists the names that the command takes.
+func groundIDs() []string {
+	var ids []string
+	for _, g := range climate.Grounds() {
+		ids = append(ids, g.ID)
+	}
+	return ids
+}
+
+// groundList is one line a ground: its id, how warm and sunny its months are
+// from the least to the most, and what it is called.
+func groundList(grounds []climate.Ground, sys quantity.System) []byte {
+	var b bytes.Buffer
+	w := tabwriter.NewWriter(&b, 0, 0, 2, ' ', 0)
+	for _, g := range grounds {
+		air := func(m climate.Month) quantity.Celsius { return m.AirMean }
+		sun := func(m climate.Month) quantity.KWhPerM2Day { return m.Sun }
+		coldest, warmest := monthlyRange(g, air)
+		dullest, sunniest := monthlyRange(g, sun)
+		fmt.Fprintf(w, "%s\t%s\tair %s to %s\tsun %.1f to %.1f\t%s\n", g.ID, quantity.FormatLatitude(g.LatDeg),
+			quantity.FormatTemperature(coldest, sys), quantity.FormatTemperature(warmest, sys), dullest, sunniest, g.Name)
+	}
+	w.Flush()
+	return b.Bytes()
+}
+
+// monthlyRange gives the least and the greatest of a figure over the year.
+func monthlyRange[T quantity.Celsius | quantity.KWhPerM2Day](g climate.Ground, of func(climate.Month) T) (least, greatest T) {
+	least, greatest = of(g.Months[0]), of(g.Months[0])
+	for _, m := range g.Months[1:] {
+		least, greatest = min(least, of(m)), max(greatest, of(m))
+	}
+	return least, greatest
+}
+
+var monthNames = [12]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}
+
+// groundYear is a table of a ground's usual year, its sun also as bars, and
+// the origin of its figures.
+func groundYear(g climate.Ground, sys quantity.System) []byte {
+	var b bytes.Buffer
+	fmt.Fprintf(&b, "%s (%s), %s\n\n", g.Name, g.ID, quantity.FormatLatitude(g.LatDeg))
+	w := tabwriter.NewWriter(&b, 0, 0, 2, ' ', tabwriter.AlignRight)
+	fmt.Fprintln(w, "month\tlowest\tmean air\thighest\tsea\tsun\t  kWh/m² a day, level")
+	for i, m := range g.Months {
+		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%s\t%.1f\t  %s\n", monthNames[i],
+			quantity.FormatTemperature(m.AirMin, sys), quantity.FormatTemperature(m.AirMean, sys),
+			quantity.FormatTemperature(m.AirMax, sys), quantity.FormatTemperature(m.Sea, sys),
+			m.Sun, sunBar(m.Sun))
+	}
+	w.Flush()
+	b.WriteString("\nLowest and highest are means of each day's. Where the figures come from:\n")
+	for _, figure := range []struct {
+		label string
+		of    func(climate.Provenance) string
+	}{
+		{"mean air", func(p climate.Provenance) string { return p.Air }},
+		{"lowest and highest", func(p climate.Provenance) string { return p.AirRange }},
+		{"sea", func(p climate.Provenance) string { return p.Sea }},
+		{"sun", func(p climate.Provenance) string { return p.Sun }},
+	} {
+		for _, origin := range origins(g, figure.of) {
+			fmt.Fprintf(&b, "  %s: %s\n", figure.label, origin)
+		}
+	}
+	return b.Bytes()
+}
+
+// sunBar draws a month's sun, four characters to the kWh/m² a day.
+func sunBar(sun quantity.KWhPerM2Day) string { return strings.Repeat("#", int(4*sun+0.5)) }
+
+// origins gives where one figure comes from, in plain words: once when all
+// months agree, else with the months of each.
+func origins(g climate.Ground, of func(climate.Provenance) string) []string {
+	var codes []string
+	months := make(map[string][]string)
+	for i, m := range g.Months {
+		code := of(m.Provenance)
+		if !slices.Contains(codes, code) {
+			codes = append(codes, code)
+		}
+		months[code] = append(months[code], monthNames[i])
+	}
+	var lines []string
+	for _, code := range codes {
+		line := climate.Explain(code)
+		if line == "memory" {
+			line = "from memory, not from an archive"
+		}
+		if archive, isRead := strings.CutPrefix(code, "read: "); isRead {
+			line += " (" + strings.ReplaceAll(archive, "+", ", ") + ")"
+		}
+		if len(codes) > 1 {
+			line += ", in " + strings.Join(months[code], ", ")
+		}
+		lines = append(lines, line)
+	}
+	return lines
+}

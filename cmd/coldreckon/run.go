@@ -1,0 +1,152 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"syscall"
+
+	"github.com/spf13/cobra"
+	"golang.org/x/term"
+)
+
+// surroundings are everything outside the program that a command may touch.
+type surroundings struct {
+	env    func(string) string
+	stdin  io.Reader
+	stdout io.Writer // results
+	stderr io.Writer // messages and prompts
+}
+
+// Main runs the program and gives its exit code: 0 done, 1 failed, 2 bad usage
+// or bad input, 130 interrupted. Arguments are those after the program's name;
+// env looks up a variable of the environment.
+func Main(args []string, env func(string) string, stdin io.Reader, stdout, stderr io.Writer) int {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
+	defer stop()
+	root := commands(surroundings{env, stdin, stdout, stderr})
+	root.SetArgs(args)
+	err := contained(func() error { return root.ExecuteContext(ctx) })
+	if err == nil {
+		return exitDone
+	}
+	c := complaintOf(err)
+	c.print(stderr)
+	return c.code
+}
+
+// commands builds the tree of commands afresh.
+func commands(out surroundings) *cobra.Command {
+	root := &cobra.Command{
+		Use:   "coldreckon",
+		Short: "Should this boat have refrigeration?",
+		Long: `coldreckon asks about a small cruising boat and her ice box, reckons heat,
+electricity and money over the years for four ways to eat aboard (ice, dry
+stores, a small unit, a larger unit), and writes a report to print.
+
+Without a command it asks its questions. FILE is an answers file, "-" for
+standard input, or sample:NAME for a built-in example. Results go to standard
+output, messages to standard error; nothing is sent over any network.
+
+Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
+		SilenceErrors: true,
+		SilenceUsage:  true,
+		Args:          knownCommand,
+
+		SuggestionsMinimumDistance: 2,
+		RunE:                       func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
+	}
+	root.SetIn(out.stdin)
+	root.SetOut(out.stdout)
+	root.SetErr(out.stderr)
+	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
+		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
+	})
+	root.AddCommand(groundsCommand(out), rulesCommand(out), versionCommand(out))
+	return root
+}
+
+// knownCommand refuses whatever follows a command that has others under it:
+// had it been one of them, it would have been run.
+func knownCommand(cmd *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	hint := helpHint(cmd)
+	if near := cmd.SuggestionsFor(args[0]); len(near) > 0 {
+		hint = fmt.Sprintf("Did you mean '%s %s'?", cmd.CommandPath(), near[0])
+	}
+	return misuse(hint, "%s: found %q, expected a command", cmd.CommandPath(), args[0])
+}
+
+// arguments accepts between low and high arguments, and says what was expected
+// when there are fewer or more.
+func arguments(low, high int, expected string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
+		if len(args) >= low && len(args) <= high {
+			return nil
+		}
+		found := "nothing"
+		if len(args) > 0 {
+			found = fmt.Sprintf("%d arguments, the last %q", len(args), args[len(args)-1])
+		}
+		return misuse(helpHint(cmd), "%s: found %s, expected %s", cmd.CommandPath(), found, expected)
+	}
+}
+
+// helpHint points to a command's help.
+func helpHint(cmd *cobra.Command) string {
+	return fmt.Sprintf("'%s --help' shows how it is used.", cmd.CommandPath())
+}
+
+// contained runs work and turns a panic in it into an error: a fault of the
+// program must not reach its user as a page of Go.
+func contained(work func() error) (err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			err = failure("Please report it, with the answers file.", "found a fault in the program itself: %v", p)
+		}
+	}()
+	return work()
+}
+
+// aside runs work in a goroutine of its own, so that a signal need not wait
+// for it: when ctx is cancelled the work is left behind, its result unused.
+func aside[T any](ctx context.Context, work func() (T, error)) (T, error) {
+	type outcome struct {
+		value T
+		err   error
+	}
+	done := make(chan outcome, 1)
+	go func() {
+		var value T
+		err := contained(func() (err error) {
+			value, err = work()
+			return err
+		})
+		done <- outcome{value, err}
+	}()
+	select {
+	case o := <-done:
+		return o.value, o.err
+	case <-ctx.Done():
+		var none T
+		return none, ctx.Err()
+	}
+}
+
+// result sends the whole of a command's result to standard output.
+func (out surroundings) result(data []byte) error {
+	if _, err := out.stdout.Write(data); err != nil {
+		return failure("", "standard output: found that it takes no more (%v), expected room for %d bytes", cause(err), len(data))
+	}
+	return nil
+}
+
+// toTerminal reports whether results are shown on a screen.
+func (out surroundings) toTerminal() bool {
+	f, ok := out.stdout.(*os.File)
+	return ok && term.IsTerminal(int(f.Fd()))
+}

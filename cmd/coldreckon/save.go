@@ -1,0 +1,118 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+)
+
+// save puts data under the name path, whole or not at all. The bytes go to a
+// new file in the same folder, are forced to the disk, and only then take the
+// name; a file already there stays as it was until that moment, and keeps its
+// permissions. After a failure nothing is left behind. This is the only place
+// where the program writes to the file system.
+//
+// A symbolic link is followed. What is neither a file nor a folder, such as a
+// device or a named pipe, cannot be replaced and is written to.
+func save(path string, data []byte) error {
+	target, mode, err := saveTarget(path)
+	if err != nil {
+		return err
+	}
+	if mode&fs.ModeType != 0 {
+		return explainSave(path, os.WriteFile(target, data, 0))
+	}
+	aside, err := createAside(filepath.Dir(target))
+	if err != nil {
+		return explainSave(path, err)
+	}
+	if err := fill(aside, data, mode); err != nil {
+		return explainSave(path, errors.Join(err, os.Remove(aside.Name())))
+	}
+	if err := os.Rename(aside.Name(), target); err != nil {
+		return explainSave(path, errors.Join(err, os.Remove(aside.Name())))
+	}
+	syncFolder(filepath.Dir(target))
+	return nil
+}
+
+// saveTarget finds what a path stands for and the mode of what is there, 0
+// when nothing is.
+func saveTarget(path string) (string, fs.FileMode, error) {
+	target, err := filepath.EvalSymlinks(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		target, err = path, nil // new, or a link to nowhere, which is replaced
+	}
+	if err != nil {
+		return "", 0, explainSave(path, err)
+	}
+	info, err := os.Stat(target)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return target, 0, nil
+	case err != nil:
+		return "", 0, explainSave(path, err)
+	case info.IsDir():
+		return "", 0, misuse("Give the name of a file in it.", "%s: found a folder, expected a file name", path)
+	}
+	return target, info.Mode(), nil
+}
+
+// createAside opens a new file with the permissions that any new file gets.
+// The names are tried in turn, so that one left by a crash is in nobody's way.
+func createAside(folder string) (*os.File, error) {
+	for n := 0; ; n++ {
+		name := filepath.Join(folder, fmt.Sprintf(".coldreckon-%d.part", n))
+		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+		if !errors.Is(err, fs.ErrExist) {
+			return f, err
+		}
+	}
+}
+
+// fill writes, syncs and closes f, giving it the permissions of the file it
+// will replace.
+func fill(f *os.File, data []byte, mode fs.FileMode) error {
+	_, err := f.Write(data)
+	if err == nil && mode != 0 {
+		err = f.Chmod(mode.Perm())
+	}
+	if err == nil {
+		err = f.Sync()
+	}
+	return errors.Join(err, f.Close())
+}
+
+// syncFolder forces the new name to the disk. Not every file system can; the
+// file is whole either way, so a refusal is no failure.
+func syncFolder(folder string) {
+	if d, err := os.Open(folder); err == nil {
+		d.Sync()
+		d.Close()
+	}
+}
+
+// explainSave puts an operating system's error in the words of the program.
+func explainSave(path string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return failure("Choose another folder with -o, or make room there.",
+		"%s: found that it cannot be written (%v), expected a folder that can take it", path, cause(err))
+}
+
+// cause strips from an operating system's error what the message says anyway:
+// the call and the name.
+func cause(err error) error {
+	var onPath *fs.PathError
+	var onLink *os.LinkError
+	switch {
+	case errors.As(err, &onPath):
+		return onPath.Err
+	case errors.As(err, &onLink):
+		return onLink.Err
+	}
+	return err
+}

@@ -1,0 +1,141 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"os"
+	"path/filepath"
+	"runtime"
+	"testing"
+)
+
+func TestSaveReplacesWhole(t *testing.T) {
+	folder := t.TempDir()
+	path := filepath.Join(folder, "report.pdf")
+	for _, data := range [][]byte{[]byte("first, and longer than the second"), []byte("second"), {}} {
+		if err := save(path, data); err != nil {
+			t.Fatal(err)
+		}
+		if got, err := os.ReadFile(path); err != nil || !bytes.Equal(got, data) {
+			t.Fatalf("found %q, %v; expected %q", got, err, data)
+		}
+	}
+	expectOnly(t, folder, "report.pdf")
+}
+
+func TestSaveKeepsPermissions(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("permissions there are no bits")
+	}
+	path := filepath.Join(t.TempDir(), "boat.yaml")
+	if err := os.WriteFile(path, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := save(path, []byte("units: us\n")); err != nil {
+		t.Fatal(err)
+	}
+	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o600 {
+		t.Errorf("found mode %v, %v; expected 0600", info.Mode(), err)
+	}
+}
+
+func TestSaveFollowsLinks(t *testing.T) {
+	folder := t.TempDir()
+	real, link := filepath.Join(folder, "real.yaml"), filepath.Join(folder, "link.yaml")
+	if err := os.WriteFile(real, []byte("old"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink("real.yaml", link); err != nil {
+		t.Skip(err)
+	}
+	if err := save(link, []byte("new")); err != nil {
+		t.Fatal(err)
+	}
+	if got, _ := os.ReadFile(real); string(got) != "new" {
+		t.Errorf("the linked file holds %q", got)
+	}
+	if info, _ := os.Lstat(link); info.Mode()&os.ModeSymlink == 0 {
+		t.Error("the link was replaced by a file")
+	}
+}
+
+func TestSaveLeavesDevicesAlone(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("no /dev/null there")
+	}
+	if err := save("/dev/null", []byte("gone")); err != nil {
+		t.Fatal(err)
+	}
+	if info, err := os.Stat("/dev/null"); err != nil || info.Mode().IsRegular() {
+		t.Fatalf("/dev/null has become %v, %v", info.Mode(), err)
+	}
+	if err := save("/dev/full", []byte("x")); err == nil {
+		t.Error("a full device took the data")
+	}
+}
+
+func TestSavePassesByWhatACrashLeft(t *testing.T) {
+	folder := t.TempDir()
+	left := filepath.Join(folder, ".coldreckon-0.part")
+	if err := os.WriteFile(left, []byte("half"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := save(filepath.Join(folder, "a"), []byte("whole")); err != nil {
+		t.Fatal(err)
+	}
+	expectOnly(t, folder, ".coldreckon-0.part", "a")
+	if got, _ := os.ReadFile(left); string(got) != "half" {
+		t.Errorf("the other file now holds %q", got)
+	}
+}
+
+func TestSaveFailsClean(t *testing.T) {
+	for name, path := range map[string]func(folder string) string{
+		"a folder":          func(folder string) string { return folder },
+		"no such folder":    func(folder string) string { return filepath.Join(folder, "no", "report.pdf") },
+		"a file as folder":  func(folder string) string { return filepath.Join(folder, "old", "report.pdf") },
+		"a name too long":   func(folder string) string { return filepath.Join(folder, string(bytes.Repeat([]byte("x"), 300))) },
+		"a link to itself":  func(folder string) string { return filepath.Join(folder, "loop") },
+		"a name with a NUL": func(folder string) string { return filepath.Join(folder, "a\x00b") },
+	} {
+		t.Run(name, func(t *testing.T) {
+			folder := t.TempDir()
+			if err := os.WriteFile(filepath.Join(folder, "old"), []byte("old"), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.Symlink("loop", filepath.Join(folder, "loop")); err != nil {
+				t.Skip(err)
+			}
+			err := save(path(folder), []byte("new"))
+			var c complaint
+			if !errors.As(err, &c) || len(c.lines) != 1 || c.code == exitDone {
+				t.Errorf("found %v, expected a complaint of one line", err)
+			}
+			expectOnly(t, folder, "loop", "old")
+			if got, _ := os.ReadFile(filepath.Join(folder, "old")); string(got) != "old" {
+				t.Errorf("the old file now holds %q", got)
+			}
+		})
+	}
+}
+
+// expectOnly fails unless a folder holds exactly the named files.
+func expectOnly(t *testing.T, folder string, names ...string) {
+	t.Helper()
+	entries, err := os.ReadDir(folder)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var found []string
+	for _, e := range entries {
+		found = append(found, e.Name())
+	}
+	if len(found) != len(names) {
+		t.Fatalf("found %q, expected %q", found, names)
+	}
+	for i, name := range names {
+		if found[i] != name {
+			t.Errorf("found %q, expected %q", found, names)
+		}
+	}
+}

@@ -1,0 +1,56 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"runtime"
+	"runtime/debug"
+
+	"github.com/spf13/cobra"
+
+	"coldreckon/rules"
+)
+
+// versionCommand prints what this build is made of.
+func versionCommand(out surroundings) *cobra.Command {
+	return &cobra.Command{
+		Use:     "version",
+		Short:   "Print the build and the rule book it holds",
+		Example: `  coldreckon version`,
+		Args:    arguments(0, 0, "nothing more"),
+		RunE: func(*cobra.Command, []string) error {
+			pack, err := rules.Load()
+			if err != nil {
+				return err
+			}
+			info, _ := debug.ReadBuildInfo()
+			return out.result(versionText(info, pack.Book.Identity))
+		},
+	}
+}
+
+// versionText describes a build. The tool chain stamps the revision into a
+// build from a repository; info may be nil.
+func versionText(info *debug.BuildInfo, bookIdentity string) []byte {
+	version, settings := "", map[string]string{}
+	if info != nil {
+		version = info.Main.Version
+		for _, s := range info.Settings {
+			settings[s.Key] = s.Value
+		}
+	}
+	if version == "" {
+		version = "(devel)"
+	}
+	var b bytes.Buffer
+	fmt.Fprintf(&b, "coldreckon %s\n", version)
+	if revision := settings["vcs.revision"]; revision != "" {
+		fmt.Fprintf(&b, "revision %s, %s", revision, settings["vcs.time"])
+		if settings["vcs.modified"] == "true" {
+			b.WriteString(", with changes")
+		}
+		b.WriteByte('\n')
+	}
+	fmt.Fprintf(&b, "built with %s for %s/%s\nrule book %s\n", runtime.Version(), runtime.GOOS, runtime.GOARCH, bookIdentity)
+	return b.Bytes()
+}
