@@ -103,10 +103,12 @@ func unitNamed(name string, want dimension) (unit, bool) {
 	return other, found
 }
 
+var unitMarks = strings.NewReplacer(".", " ", "^", "", "-hour", " hour")
+
 // unitName brings a unit's name to the form the table holds: lower case, no
 // points, single spaces, exponents as plain digits.
 func unitName(name string) string {
-	name = strings.ToLower(strings.NewReplacer(".", " ", "^", "", "-hour", " hour").Replace(name))
+	name = unitMarks.Replace(strings.ToLower(name))
 	name = strings.Join(strings.Fields(name), " ")
 	if rest, ok := strings.CutPrefix(name, "° "); ok {
 		name = "°" + rest

@@ -173,10 +173,12 @@ func shorten(text string) string {
 	}, string(r)) + `"`
 }
 
+var looseMarks = strings.NewReplacer("_", " ", "-", " ", "’", "", "'", "", ",", " ")
+
 // loose brings words to a form in which case, hyphens, underscores and
 // apostrophes make no difference.
 func loose(text string) string {
-	text = strings.NewReplacer("_", " ", "-", " ", "’", "", "'", "", ",", " ").Replace(strings.ToLower(text))
+	text = looseMarks.Replace(strings.ToLower(text))
 	return strings.TrimRight(strings.Join(strings.Fields(text), " "), ".!")
 }
 

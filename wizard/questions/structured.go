@@ -384,3 +384,82 @@ func PrintRecords(b *economics.Boat, key string) [][]Pair {
 	}
 	return printed
 }
+
+// Expand turns the text of a list of records into the list itself, so that it
+// can be written part by part; every other input is given back as it is.
+func Expand(key string, in Input) Input {
+	row, ok := Find(key)
+	if !ok || row.Kind != Records || in.Shape != Scalar || unsure(in.Text) {
+		return in
+	}
+	list := Input{Shape: Listed, Line: in.Line, Column: in.Column}
+	for _, text := range strings.Split(in.Text, "|") {
+		part := in
+		part.Text = text
+		pairs, f := paired(part, "")
+		if f != nil {
+			return in
+		}
+		list.List = append(list.List, Input{Shape: Paired, Pairs: pairs, Line: in.Line, Column: in.Column})
+	}
+	return list
+}
+
+// Given gives a boat's answer to a key in a shape that Accept takes back. ok
+// is false when the boat has no answer of its own.
+func Given(b *economics.Boat, key string) (in Input, ok bool) {
+	row, found := Find(key)
+	if !found {
+		return in, false
+	}
+	switch b.Known[key] {
+	case quantity.Unsure:
+		return Word("don't know"), true
+	case quantity.Told, quantity.Measured:
+	default:
+		return in, false
+	}
+	v := row.Field(b).Get()
+	pair := func(month int, text string) {
+		in.Pairs = append(in.Pairs, Pair{Word(strings.ToLower(MonthName(month))), Word(text)})
+	}
+	o := ownerOf(b)
+	switch t := v.(type) {
+	case [12]float64:
+		if t == DaysIn {
+			return Word("live aboard"), true
+		}
+		for i, n := range t {
+			if n > 0 {
+				pair(i+1, quantity.FormatNumber(n))
+			}
+		}
+		if len(in.Pairs) == 0 {
+			pair(6, "0")
+		}
+	case [12]quantity.Celsius:
+		for i, c := range t {
+			pair(i+1, quantity.FormatTemperature(c, o.sys))
+		}
+	case map[int]quantity.Celsius:
+		for month := 1; month <= 12; month++ {
+			if c, ok := t[month]; ok {
+				pair(month, quantity.FormatTemperature(c, o.sys))
+			}
+		}
+	default:
+		if row.Kind == Records {
+			in.Shape = Listed
+			for _, pairs := range PrintRecords(b, key) {
+				in.List = append(in.List, Input{Shape: Paired, Pairs: pairs})
+			}
+			return in, true
+		}
+		if row.Kind == Choice || row.Kind == YesNoUnknown {
+			return Word(stringOf(v)), true
+		}
+		return Word(row.Print(b)), true
+	}
+	in.Shape = Paired
+	return in, true
+}

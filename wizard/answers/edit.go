@@ -1,0 +1,393 @@
+package answers
+
+import (
+	"fmt"
+	"maps"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics"
+	"coldreckon/wizard/questions"
+)
+
+// Set answers a key with a text, as questions.Set reads it, and rewrites its
+// lines. The error is a Fault, and the file is then as before. Whether the
+// answers fit each other is for Check to say.
+func (f *File) Set(key, text string) error { return f.Accept(key, questions.Word(text)) }
+
+// Accept is Set for an answer of any shape.
+func (f *File) Accept(key string, in questions.Input) error {
+	in = questions.Expand(key, in)
+	changed := &File{name: f.name, inputs: maps.Clone(f.inputs)}
+	changed.inputs[key] = in
+	_, faults := changed.told()
+	for _, fault := range faults {
+		if fault.Key == key {
+			return fault
+		}
+	}
+	if len(faults) > 0 {
+		return faults[0] // units or a currency that other answers cannot bear
+	}
+	return f.become(f.with(key, in), changed.inputs)
+}
+
+// Remove takes an answer away. A key without an answer is left alone.
+func (f *File) Remove(key string) error {
+	if _, ok := f.inputs[key]; !ok {
+		return nil
+	}
+	left := maps.Clone(f.inputs)
+	delete(left, key)
+	return f.become(f.without(key), left)
+}
+
+// become takes the edited text on, after making sure that it says what it
+// should and nothing else.
+func (f *File) become(text string, inputs map[string]questions.Input) error {
+	edited, faults := parse(f.name, text)
+	if len(faults) > 0 {
+		return faults[0]
+	}
+	if len(edited.inputs) != len(inputs) {
+		return Fault{File: f.name, Found: "a layout that cannot be edited in place", Expected: "one key a line"}
+	}
+	for key, in := range inputs {
+		if !same(in, edited.inputs[key]) {
+			return Fault{File: f.name, Key: key, Found: "a layout that cannot be edited in place", Expected: "one key a line"}
+		}
+	}
+	f.text, f.root, f.inputs = edited.text, edited.root, edited.inputs
+	return nil
+}
+
+// same compares inputs without their places.
+func same(a, b questions.Input) bool {
+	if a.Shape != b.Shape || a.Text != b.Text || len(a.List) != len(b.List) || len(a.Pairs) != len(b.Pairs) {
+		return false
+	}
+	for i := range a.List {
+		if !same(a.List[i], b.List[i]) {
+			return false
+		}
+	}
+	for i := range a.Pairs {
+		if !same(a.Pairs[i].Name, b.Pairs[i].Name) || !same(a.Pairs[i].Value, b.Pairs[i].Value) {
+			return false
+		}
+	}
+	return true
+}
+
+// entry is one key of a block mapping and the lines it takes.
+type entry struct {
+	path        string
+	name, value *yaml.Node
+	first, end  int // lines, from 0; end is one past the last
+	siblings    int // keys in the same mapping
+}
+
+// entries lists the keys of all block mappings down to the rows, in order.
+// What lies inside braces is part of the entry that holds them.
+func (f *File) entries(lines []string) []entry {
+	var list []entry
+	var walk func(path string, n *yaml.Node, end int)
+	walk = func(path string, n *yaml.Node, end int) {
+		for i := 0; i+1 < len(n.Content); i += 2 {
+			e := entry{name: n.Content[i], value: n.Content[i+1], siblings: len(n.Content) / 2, end: end}
+			e.path = strings.TrimPrefix(path+"."+e.name.Value, ".")
+			e.first = e.name.Line - 1
+			if i+2 < len(n.Content) {
+				e.end = n.Content[i+2].Line - 1
+			}
+			for e.end > e.first+1 && blank(lines[e.end-1]) {
+				e.end--
+			}
+			list = append(list, e)
+			if _, row := questions.Find(e.path); !row && e.value.Kind == yaml.MappingNode && e.value.Style&yaml.FlowStyle == 0 {
+				walk(e.path, e.value, e.end)
+			}
+		}
+	}
+	if f.root != nil && f.root.Style&yaml.FlowStyle == 0 {
+		end := len(lines)
+		for end > 0 && (blank(lines[end-1]) || strings.HasPrefix(lines[end-1], "...")) {
+			end--
+		}
+		walk("", f.root, end)
+	}
+	return list
+}
+
+// blank reports whether a line is empty or only a comment.
+func blank(line string) bool {
+	line = strings.TrimSpace(line)
+	return line == "" || strings.HasPrefix(line, "#")
+}
+
+func (f *File) lines() []string {
+	return strings.Split(strings.TrimSuffix(f.text, "\n"), "\n")
+}
+
+func joined(lines []string) string { return strings.Join(lines, "\n") + "\n" }
+
+// splice puts lines in place of lines[first:end].
+func splice(lines []string, first, end int, put ...string) []string {
+	out := append([]string{}, lines[:first]...)
+	return append(append(out, put...), lines[end:]...)
+}
+
+// with gives the text with one answer put in.
+func (f *File) with(key string, in questions.Input) string {
+	if f.root != nil && f.root.Style&yaml.FlowStyle != 0 {
+		// Everything stands in one pair of braces: write it out in lines.
+		return joined(append(comments(f.root, 0), render(put(inputOf(f.root), key, in), 0)...))
+	}
+	lines := f.lines()
+	if f.root == nil && strings.TrimSpace(f.text) == "" {
+		lines = nil
+	}
+	var parent *entry // the nearest group there is
+	list := f.entries(lines)
+	for i, e := range list {
+		indent := e.name.Column - 1
+		switch {
+		case e.path == key:
+			block := named(e.name.Value, in, indent)
+			block[0] = withComment(block[0], lineComment(e))
+			return joined(splice(lines, e.first, e.end, block...))
+		case strings.HasPrefix(key, e.path+".") && e.value.Style&yaml.FlowStyle != 0:
+			within := put(inputOf(e.value), strings.TrimPrefix(key, e.path+"."), in)
+			block := append(comments(e.value, indent), named(e.name.Value, within, indent)...)
+			return joined(splice(lines, e.first, e.end, block...))
+		case strings.HasPrefix(key, e.path+"."):
+			parent = &list[i]
+		}
+	}
+	path, at, indent := "", -1, 0
+	if parent != nil {
+		path, at = parent.path, parent.first+1
+		indent = parent.value.Content[0].Column - 1
+	}
+	// After the last sibling that comes before it in the table; else first.
+	rest := strings.TrimPrefix(strings.TrimPrefix(key, path), ".")
+	first := len(lines)
+	for _, e := range list {
+		if tail := strings.TrimPrefix(strings.TrimPrefix(e.path, path), "."); strings.HasPrefix(e.path, path) && e.path != path && !strings.Contains(tail, ".") {
+			first = min(first, e.first)
+			if rank(e.path) < rank(key) {
+				at = max(at, e.end)
+			}
+		}
+	}
+	if at < 0 {
+		at = first
+	}
+	head, tail, nested := strings.Cut(rest, ".")
+	value := in
+	if nested {
+		value = put(questions.Input{Shape: questions.Paired}, tail, in)
+	}
+	block := named(head, value, indent)
+	note(block, key)
+	if path == "" {
+		block = append(heading(key), block...)
+		// Groups stand apart; single keys at the top stand together.
+		if at > first && (nested || strings.HasPrefix(lines[at-1], " ")) || at == len(lines) && at > 0 && blank(lines[at-1]) {
+			block = append([]string{""}, block...)
+		}
+	}
+	return joined(splice(lines, at, at, block...))
+}
+
+// heading gives the comment above a new group of keys.
+func heading(key string) []string {
+	row, _ := questions.Find(key)
+	if !strings.Contains(key, ".") {
+		return nil
+	}
+	if strings.HasPrefix(key, "units_considered.") {
+		return []string{"# The units considered"}
+	}
+	if row.Group == questions.OfFaces {
+		return []string{"# " + string(questions.OfBox)}
+	}
+	return []string{"# " + string(row.Group)}
+}
+
+// note adds what the answer is to the line of a new key, where it fits.
+func note(block []string, key string) {
+	row, _ := questions.Find(key)
+	last := key[strings.LastIndex(key, ".")+1:]
+	for i, line := range block {
+		name, value, _ := strings.Cut(strings.TrimSpace(line), ":")
+		if name != last || value == "" {
+			continue
+		}
+		text := row.Label
+		if row.Kind == questions.Choice && len(row.Options) <= 6 {
+			var values []string
+			for _, o := range row.Options {
+				values = append(values, o.Value)
+			}
+			text = strings.Join(values, ", ")
+		}
+		if noted := withComment(line, "# "+text); len(noted) <= 100 {
+			block[i] = noted
+		}
+	}
+}
+
+// rank gives a key's or a group's place in the table of questions.
+func rank(path string) int {
+	for i, row := range questions.All() {
+		if row.Key == path || strings.HasPrefix(row.Key, path+".") {
+			return i
+		}
+	}
+	return len(questions.All())
+}
+
+// without gives the text with one answer taken out, and with it every group
+// that it leaves empty.
+func (f *File) without(key string) string {
+	if f.root.Style&yaml.FlowStyle != 0 {
+		left := cut(inputOf(f.root), key)
+		return joined(append(comments(f.root, 0), render(left, 0)...))
+	}
+	lines := f.lines()
+	list := f.entries(lines)
+	victim := -1
+	for i, e := range list {
+		inside := strings.HasPrefix(key, e.path+".")
+		switch {
+		case inside && e.value.Style&yaml.FlowStyle != 0:
+			left := cut(inputOf(e.value), strings.TrimPrefix(key, e.path+"."))
+			if len(left.Pairs) > 0 {
+				indent := e.name.Column - 1
+				return joined(splice(lines, e.first, e.end, append(comments(e.value, indent), named(e.name.Value, left, indent)...)...))
+			}
+			victim = later(list, victim, i)
+		case inside || e.path == key:
+			victim = later(list, victim, i)
+		}
+	}
+	return joined(splice(lines, list[victim].first, list[victim].end))
+}
+
+// later picks the entry to delete: the inner one, unless the outer would be
+// left empty.
+func later(list []entry, outer, inner int) int {
+	if outer >= 0 && list[inner].siblings == 1 {
+		return outer
+	}
+	return inner
+}
+
+// put sets a dotted path within nested pairs.
+func put(in questions.Input, path string, value questions.Input) questions.Input {
+	head, tail, nested := strings.Cut(path, ".")
+	pairs := append([]questions.Pair{}, in.Pairs...)
+	in.Shape = questions.Paired
+	for i, p := range pairs {
+		if p.Name.Text != head {
+			continue
+		}
+		if nested {
+			value = put(p.Value, tail, value)
+		}
+		pairs[i].Value = value
+		in.Pairs = pairs
+		return in
+	}
+	if nested {
+		value = put(questions.Input{Shape: questions.Paired}, tail, value)
+	}
+	in.Pairs = append(pairs, questions.Pair{Name: questions.Word(head), Value: value})
+	return in
+}
+
+// cut removes a dotted path from nested pairs, with the groups left empty.
+func cut(in questions.Input, path string) questions.Input {
+	head, tail, nested := strings.Cut(path, ".")
+	var pairs []questions.Pair
+	for _, p := range in.Pairs {
+		if p.Name.Text == head {
+			if !nested {
+				continue
+			}
+			if p.Value = cut(p.Value, tail); len(p.Value.Pairs) == 0 {
+				continue
+			}
+		}
+		pairs = append(pairs, p)
+	}
+	in.Pairs = pairs
+	return in
+}
+
+// inputOf turns a sound node into an input.
+func inputOf(n *yaml.Node) questions.Input {
+	w := &walker{inputs: map[string]questions.Input{}}
+	in, _ := w.input(n, "", 0)
+	return in
+}
+
+// comments gathers the comments inside a node that is about to be rewritten,
+// as lines of their own.
+func comments(n *yaml.Node, indent int) []string {
+	var lines []string
+	var walk func(*yaml.Node)
+	walk = func(n *yaml.Node) {
+		for _, c := range []string{n.HeadComment, n.LineComment, n.FootComment} {
+			for _, line := range strings.Split(c, "\n") {
+				if line = strings.TrimSpace(line); line != "" {
+					lines = append(lines, strings.Repeat(" ", indent)+line)
+				}
+			}
+		}
+		for _, part := range n.Content {
+			walk(part)
+		}
+	}
+	walk(n)
+	return lines
+}
+
+func lineComment(e entry) string {
+	if e.value.LineComment != "" {
+		return e.value.LineComment
+	}
+	return e.name.LineComment
+}
+
+func withComment(line, comment string) string {
+	if comment == "" || strings.Contains(comment, "\n") {
+		return line
+	}
+	return line + " " + comment
+}
+
+// Fresh makes a file from the answers of a boat, with a comment for every
+// group and key. What was only assumed is left out.
+func Fresh(b economics.Boat) (*File, error) {
+	f := &File{name: "new answers", inputs: map[string]questions.Input{}}
+	f.text = strings.TrimLeft(`
+# Answers about one boat, for coldreckon.
+# Change what you like; a line left out takes a usual value, and "don't know"
+# is an answer. A figure may name its own unit: 90 L, 3.2 cu ft, 1 1/2 in.
+`, "\n")
+	for _, row := range questions.All() {
+		in, ok := questions.Given(&b, row.Key)
+		if !ok {
+			continue
+		}
+		inputs := maps.Clone(f.inputs)
+		inputs[row.Key] = in
+		if err := f.become(f.with(row.Key, in), inputs); err != nil {
+			return nil, fmt.Errorf("writing %s: %w", row.Key, err)
+		}
+	}
+	return f, nil
+}
