@@ -58,15 +58,20 @@ type Work struct {
 // become w = k·exp(-w), the equation of Lambert's function (Corless et al.
 // 1996), solved by Halley's method.
 func (c Cycle) Working(box, coolant quantity.Celsius) Work {
-	return c.WorkingFrom(box, box, coolant)
+	var none Last
+	return c.WorkingAfter(&none, box, coolant)
 }
 
-// WorkingFrom is Working started from a guess of the evaporating temperature,
-// such as last hour's. The answer is the same to better than 1e-9 whatever
-// the guess; a good one saves time.
-func (c *Cycle) WorkingFrom(guess, box, coolant quantity.Celsius) Work {
+// Last is how the plate's equation came out an hour ago; the zero value is for
+// a first hour. It only saves time: the answer is the same to better than 1e-9
+// whatever it holds.
+type Last struct{ w, k, x float64 }
+
+// WorkingAfter is Working that starts from the last hour's answer and leaves
+// its own there. It is meant for hourly loops.
+func (c *Cycle) WorkingAfter(last *Last, box, coolant quantity.Celsius) Work {
 	tc := c.condensing(coolant)
-	te := c.evaporating(float64(guess), float64(box), float64(c.Plate), tc)
+	te := c.evaporating(last, float64(box), float64(c.Plate), tc)
 	if te == plateCeilingC {
 		return c.work(te, tc)
 	}
@@ -120,20 +125,26 @@ func (c *Cycle) working(te, tc, capacityW float64) Work {
 //
 // Halley's step keeps w positive for any positive start, and the error after
 // a step is at most a twelfth of the cube of the error before it. So once a
-// step is below 1e-4 of w, what is left is below 1e-12 for every w < 10. From
-// w = 0 that takes at most five steps for any k up to 60, the value of a
-// 500 W unit on a thin plate in a box of 40 °C; from last hour's value, two.
-func (c *Cycle) evaporating(guess, source, conductanceWPerK, tc float64) float64 {
+// step is below 2e-4, what is left is below 1e-12. From w = 0 that takes at
+// most five steps for any k up to 60, the value of a 500 W unit on a thin
+// plate in a box of 40 °C; from last hour's value, two.
+func (c *Cycle) evaporating(last *Last, source, conductanceWPerK, tc float64) float64 {
 	k := capacityGrowth * c.atRatedPlate(tc) / conductanceWPerK
 	x := capacityGrowth * (source - ratingPlateC)
-	w := max(0, capacityGrowth*(source-guess))
-	e := k * math.Exp(x-w)
+	w, e := 0.0, 0.0
+	if dx := x - last.x; last.k > 0 && math.Abs(dx) < 0.1 {
+		// An hour ago k·exp(x-w) was w itself.
+		w = last.w
+		e = w * k / last.k * expOfSmall(dx)
+	} else {
+		e = k * math.Exp(x)
+	}
 	for range 12 {
 		off := w - e
 		slope := 1 + e
 		step := 2 * off * slope / (2*slope*slope + off*e)
 		w -= step
-		if math.Abs(step) <= 1e-4*w {
+		if math.Abs(step) <= 2e-4 {
 			break
 		}
 		if math.Abs(step) < 0.1 {
@@ -142,6 +153,7 @@ func (c *Cycle) evaporating(guess, source, conductanceWPerK, tc float64) float64
 			e = k * math.Exp(x-w)
 		}
 	}
+	*last = Last{w, k, x}
 	return min(plateCeilingC, source-w/capacityGrowth)
 }
 

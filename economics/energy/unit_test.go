@@ -202,15 +202,18 @@ func TestPlateBalances(t *testing.T) {
 	near(t, "omega", capacityGrowth*float64(-10-c.Working(-10, 25).Te), 0.5671432904097838, 1e-12)
 }
 
-// Guards the break at "1e-4*w" in evaporating: 1e-1 fails.
-func TestAnyGuessGivesTheSameAnswer(t *testing.T) {
+// Guards the break at "2e-4" and the start from the last hour in evaporating:
+// 1e-1, leaving out "/ last.k" or "expOfSmall(dx)" each fails.
+func TestAnyLastHourGivesTheSameAnswer(t *testing.T) {
 	eachSituation(func(u Unit, box, coolant quantity.Celsius) {
 		c := u.Cycle()
 		want := c.Working(box, coolant)
-		for _, guess := range []quantity.Celsius{-80, -40, want.Te - 1, want.Te, want.Te + 1, 5, 30, 90} {
-			got := c.WorkingFrom(guess, box, coolant)
+		for _, before := range [][2]quantity.Celsius{{box, coolant}, {box + 1, coolant + 0.5}, {box - 1.5, coolant - 3}, {box + 2, coolant + 9}, {40, 40}, {-20, 10}} {
+			var last Last
+			c.WorkingAfter(&last, before[0], before[1])
+			got := c.WorkingAfter(&last, box, coolant)
 			if math.Abs(float64(got.Te-want.Te)) > 1e-9 || math.Abs(float64(got.CapacityW/want.CapacityW-1)) > 1e-9 {
-				t.Fatalf("%+v box %v coolant %v from %v: %+v, want %+v", u, box, coolant, guess, got, want)
+				t.Fatalf("%+v box %v coolant %v after %v: %+v, want %+v", u, box, coolant, before, got, want)
 			}
 		}
 	})
@@ -267,21 +270,22 @@ func TestHourlyUseAllocatesNothing(t *testing.T) {
 	c := typicalUnit(40, Fan, Thin).Cycle()
 	p := Panel{Wp: 100, Mounting: Arch, Controller: Tracking}.Chain()
 	w := c.Working(4, 25)
+	var last Last
 	var sum quantity.Watt
 	if n := testing.AllocsPerRun(100, func() {
-		w = c.WorkingFrom(w.Te, 5, 27)
+		w = c.WorkingAfter(&last, 5, 27)
 		sum += c.PowerW(w) + p.PowerW(600, 27)
 	}); n != 0 {
 		t.Errorf("%v allocations an hour", n)
 	}
 }
 
-func BenchmarkWorkingFromLastHour(b *testing.B) {
+func BenchmarkWorkingAfterLastHour(b *testing.B) {
 	c := typicalUnit(40, Fan, Thin).Cycle()
-	w := c.Working(4, 25)
+	var last Last
 	b.ReportAllocs()
 	for i := 0; b.Loop(); i++ {
-		w = c.WorkingFrom(w.Te, 4, 24+quantity.Celsius(i&7)/2)
+		c.WorkingAfter(&last, 4, 24+quantity.Celsius(i&7)/2)
 	}
 }
 

@@ -16,15 +16,15 @@ type supply struct {
 	shoreEnds     bool // shore power leaves the bank full at the end of this hour
 }
 
-// supplyAt gives the sources and house loads of trip hour i at clock hour h.
-func (tr *tripRun) supplyAt(a *hourAir, i, h int) supply {
-	p := &tr.s.Power
+// supplyAt gives the sources and house loads of clock hour h, on a night with
+// or without shore power.
+func (p *Power) supplyAt(a *hourAir, h int, shoreNight bool) supply {
 	sup := supply{sunW: float64(p.Panel.Wp) * a.wPerWp}
 	if a.motoring {
 		sup.engineW = p.EngineW * min(1, p.EngineHours-float64(h-engineFromH))
 	}
 	sup.surplusW = sup.sunW + sup.engineW - p.HouseW
-	if p.ShoreShare > 0 && (h >= shoreFromH || h < shoreToH) && tr.s.shoreNight(tr.first+i/24) {
+	if shoreNight && (h >= shoreFromH || h < shoreToH) {
 		sup.shore, sup.shoreEnds = true, h == shoreToH-1
 	}
 	return sup
@@ -91,13 +91,13 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 	t.begin(s)
 	s.eachTrip(air, func(tr *tripRun) {
 		b := bank{wh: float64(s.Power.Bank.FullWh)}
-		for i := range tr.hours {
-			h := (i + noon) % 24
-			sup := tr.supplyAt(&tr.hours[i], i, h)
-			b.step(&s.Power, &sup, 0, t)
-			if i%24 == 23 {
-				t.endDay(tr.month(i))
+		for day := range tr.nights {
+			d := tr.day(day)
+			for i := range d.hours {
+				sup := s.Power.supplyAt(&d.hours[i], clock(i), d.shore)
+				b.step(&s.Power, &sup, 0, t)
 			}
+			t.endDay(d.month)
 		}
 		t.endTrip()
 	})
@@ -122,9 +122,36 @@ func (s *Setup) eachTrip(air *Air, f func(*tripRun)) {
 	}
 }
 
-// month gives the month of trip hour i, 0 for January.
-func (tr *tripRun) month(i int) int { return tr.s.Plan.Nights[tr.first+i/24].Month }
+// dayRun is one noon-to-noon day of a trip.
+type dayRun struct {
+	month   int // 0 for January
+	seaC    float64
+	shore   bool // whether the night is spent on shore power
+	settled bool // whether its hours count for the warmest food
+	// stowWPerK is the goods' exchange with the box, W per kelvin of cabin
+	// over box, in the first stowHours.
+	stowWPerK float64
+	hours     []hourAir // 24
+}
 
-// settled tells whether trip hour i counts for the warmest food: all hours but
-// a longer trip's first day, which belongs to the pull-down.
-func (tr *tripRun) settled(i int) bool { return i >= 24 || tr.nights == 1 }
+// day gives a day of the trip. A longer trip's first day belongs to the
+// pull-down and does not count for the warmest food.
+func (tr *tripRun) day(day int) dayRun {
+	s := tr.s
+	month := s.Plan.Nights[tr.first+day].Month
+	return dayRun{
+		month: month, seaC: s.Months[month].SeaC,
+		shore:     s.Power.ShoreShare > 0 && s.shoreNight(tr.first+day),
+		settled:   day > 0 || tr.nights == 1,
+		stowWPerK: s.stowedWPerK(day, tr.nights),
+		hours:     tr.hours[24*day : 24*day+24],
+	}
+}
+
+// clock gives the clock hour at which hour i of a boat's day starts.
+func clock(i int) int {
+	if i < 24-noon {
+		return i + noon
+	}
+	return i + noon - 24
+}

@@ -45,63 +45,62 @@ func (s *Setup) Ice(air *Air, ice Icing, t *Tally, trace *Trace) {
 func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 	b := bank{wh: float64(s.Power.Bank.FullWh)}
 	foodC := tr.hours[0].cabinC
+	heatKJPerK, leakWPerK := s.Box.HeatKJPerK, float64(s.Box.Leak.Total())
 	var iceKg, coldKJ float64 // ice left, and the cold of a load below freezing
-	for i := range tr.hours {
-		a, month, h := &tr.hours[i], tr.month(i), (i+noon)%24
-		if i%24 == 0 {
-			iceKg, coldKJ = s.buy(tr, i/24, month, iceKg, coldKJ, ice, t)
-		}
-		// Openings are reckoned at the last hour's food; the rest at this one's.
-		goods := s.stowedWPerK(i, tr.nights)
-		openW := s.openingW(a, foodC)
-		leak0W := s.leakW(a, s.Months[month].SeaC, 0) // at a box of 0 °C
-		slope := float64(s.Box.Leak.Total()) + goods
-		fixedW := leak0W + goods*a.cabinC + openW
+	for day := range tr.nights {
+		d := tr.day(day)
+		iceKg, coldKJ = s.buy(tr, day, d.month, iceKg, coldKJ, ice, t)
+		var gainWh, meltKg float64
+		for i := range d.hours {
+			a, h := &d.hours[i], clock(i)
+			// Openings are reckoned at the last hour's food; the rest at this one's.
+			goods := 0.0
+			if i < stowHours {
+				goods = d.stowWPerK
+			}
+			slope := leakWPerK + goods
+			fixedW := s.leakW(a, d.seaC, 0) + goods*a.cabinC + s.openingW(a, foodC)
+			wasC := foodC
 
-		meltedKg, cooledKJ, wasC := 0.0, 0.0, foodC
-		if iceKg > 0 {
-			surface := float64(ice.Surface.WPerK(quantity.Kilogram(iceKg)))
-			foodC = fixedW / (slope + surface)
-			leavesC := heat.DrainCelsius
-			if ice.WaterKept {
-				leavesC = quantity.Celsius(max(0, foodC))
-			}
-			perKgKJ := heat.MeltKJPerKg(leavesC)
-			gainKJ := 3.6 * (fixedW - slope*foodC)
-			cooledKJ = max(0, gainKJ-s.Box.HeatKJPerK*(foodC-wasC))
-			if held := coldKJ + iceKg*perKgKJ; cooledKJ > held {
+			cooledKJ, meltedKg := 0.0, 0.0
+			if iceKg > 0 {
+				surface := float64(ice.Surface.WPerK(quantity.Kilogram(iceKg)))
+				foodC = fixedW / (slope + surface)
+				leavesC := heat.DrainCelsius
+				if ice.WaterKept {
+					leavesC = quantity.Celsius(max(0, foodC))
+				}
+				perKgKJ := heat.MeltKJPerKg(leavesC)
+				cooledKJ = max(0, 3.6*(fixedW-slope*foodC)-heatKJPerK*(foodC-wasC))
 				// The last of the ice: the box takes the rest of the hour's heat.
-				cooledKJ = held
-			}
-			fromCold := min(coldKJ, cooledKJ)
-			coldKJ -= fromCold
-			meltedKg = min(iceKg, (cooledKJ-fromCold)/perKgKJ)
-			iceKg -= meltedKg
-			if iceKg < 1e-9 {
-				iceKg = 0
+				cooledKJ = min(cooledKJ, coldKJ+iceKg*perKgKJ)
+				fromCold := min(coldKJ, cooledKJ)
+				coldKJ -= fromCold
+				meltedKg = min(iceKg, (cooledKJ-fromCold)/perKgKJ)
+				if iceKg -= meltedKg; iceKg < 1e-9 {
+					iceKg = 0
+				}
 			}
 			// The balance of the hour decides where the food really ends.
-			foodC = (s.Box.HeatKJPerK*wasC + 3.6*fixedW - cooledKJ) / (s.Box.HeatKJPerK + 3.6*slope)
-		} else {
-			foodC = (s.Box.HeatKJPerK*wasC + 3.6*fixedW) / (s.Box.HeatKJPerK + 3.6*slope)
-		}
-		gainW := fixedW - slope*foodC
-		t.GainKJ += 3.6 * gainW
-		t.CooledKJ += cooledKJ
-		t.StoredKJ += s.Box.HeatKJPerK * (foodC - wasC)
-		t.GainWhBy[month] += gainW
-		t.MeltKgBy[month] += meltedKg
+			foodC = (heatKJPerK*wasC + 3.6*fixedW - cooledKJ) / (heatKJPerK + 3.6*slope)
+			gainW := fixedW - slope*foodC
+			t.CooledKJ += cooledKJ
+			t.StoredKJ += heatKJPerK * (foodC - wasC)
+			gainWh += gainW
+			meltKg += meltedKg
 
-		sup := tr.supplyAt(a, i, h)
-		b.step(&s.Power, &sup, 0, t)
-		t.hour(foodC, s.LimitC, iceKg > 0, tr.settled(i))
-		if trace != nil {
-			trace.add(Hour{Trip: tr.index, Hour: i, Clock: h, Month: month, CabinC: a.cabinC, FoodC: foodC,
-				GainW: gainW, CooledW: cooledKJ / 3.6, SunW: sup.sunW, ChargeWh: b.wh, IceKg: iceKg})
+			sup := s.Power.supplyAt(a, h, d.shore)
+			b.step(&s.Power, &sup, 0, t)
+			t.hour(foodC, s.LimitC, iceKg > 0, d.settled)
+			if trace != nil {
+				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: foodC,
+					GainW: gainW, CooledW: cooledKJ / 3.6, SunW: sup.sunW, ChargeWh: b.wh, IceKg: iceKg})
+			}
 		}
-		if i%24 == 23 {
-			t.endDay(month)
-		}
+		t.GainWhBy[d.month] += gainWh
+		t.MeltKgBy[d.month] += meltKg
+		t.GainKJ += 3.6 * gainWh
+		t.endDay(d.month)
 	}
 	t.IceLostKg += iceKg
 	t.endTrip()

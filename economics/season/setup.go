@@ -94,14 +94,11 @@ func (s *Setup) shoreNight(night int) bool {
 	return math.Floor(float64(night+1)*share+0.5) > math.Floor(float64(night)*share+0.5)
 }
 
-// stowed gives the goods' exchange with the box, W per kelvin of cabin over
-// box, in trip hour i of a trip of the given nights.
-func (s *Setup) stowedWPerK(i, nights int) float64 {
-	if s.Goods.KgPerDay == 0 {
-		return 0
-	}
-	day, hour := i/24, i%24
-	if hour >= stowHours || day%s.Goods.ShopEveryDays != 0 {
+// stowedWPerK gives the goods' exchange with the box, W per kelvin of cabin
+// over box, while they give up their heat: what is stowed at noon of a shop
+// day, for the days until the next or the trip's end.
+func (s *Setup) stowedWPerK(day, nights int) float64 {
+	if day%s.Goods.ShopEveryDays != 0 {
 		return 0
 	}
 	days := min(s.Goods.ShopEveryDays, nights-day)

@@ -41,76 +41,82 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 }
 
 func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
-	boxC, b := s.startUnit(tr.month(0), &tr.hours[0], &r, t)
-	heatKJPerK := s.Box.HeatKJPerK
+	boxC, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r, t)
 	frozenKJ := 0.0
 	if boxC <= s.TargetC {
 		frozenKJ = r.StoreKJ
 	}
+	heatKJPerK := s.Box.HeatKJPerK
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
-	guess := quantity.Celsius(boxC)
-	for i := range tr.hours {
-		a, month, h := &tr.hours[i], tr.month(i), (i+noon)%24
-		seaC := s.Months[month].SeaC
-		gainW := s.leakW(a, seaC, boxC) + s.openingW(a, boxC) + s.stowedWPerK(i, tr.nights)*(a.cabinC-boxC)
-		work := r.work(guess, boxC, a.cabinC, seaC, frozenKJ)
-		guess = work.Te
-		capacityW := float64(work.CapacityW)
-		needW := max(0, gainW+heatKJPerK*(boxC-s.TargetC)/3.6)
-		sup := tr.supplyAt(a, i, h)
-		powerW := max(0, work.COP*(b.availableW(&sup)-fanW))
+	var last energy.Last
+	for day := range tr.nights {
+		d := tr.day(day)
+		var gainWh, unitWh, runHours float64
+		for i := range d.hours {
+			a, h := &d.hours[i], clock(i)
+			gainW := s.leakW(a, d.seaC, boxC) + s.openingW(a, boxC)
+			if i < stowHours {
+				gainW += d.stowWPerK * (a.cabinC - boxC)
+			}
+			work := r.work(&last, boxC, a.cabinC, d.seaC, frozenKJ)
+			capacityW := float64(work.CapacityW)
+			needW := max(0, gainW+heatKJPerK*(boxC-s.TargetC)/3.6)
+			sup := s.Power.supplyAt(a, h, d.shore)
+			powerW := max(0, work.COP*(b.availableW(&sup)-fanW))
 
-		var cooledW, pumpedW float64
-		if r.StoreKJ > 0 {
-			pumpedW = min(capacityW, powerW, (r.StoreKJ-frozenKJ)/3.6+needW)
-			carryW := max(0, float64(r.Cycle.Plate)*(boxC-float64(work.Te)))
-			cooledW = min(needW, carryW, pumpedW+frozenKJ/3.6)
-			frozenKJ = min(r.StoreKJ, frozenKJ+(pumpedW-cooledW)*3.6)
-		} else {
-			pumpedW = min(needW, capacityW, powerW)
-			cooledW = pumpedW
-		}
-		unitW := 0.0
-		if pumpedW > 0 {
-			run := pumpedW / capacityW
-			unitW = pumpedW/work.COP + fanW*run
-			t.RunHoursBy[month] += run
-		}
-		if !b.off {
-			unitW += standbyW
-		}
-		storedKJ := 3.6 * (gainW - cooledW)
-		boxC += storedKJ / heatKJPerK
+			var cooledW, pumpedW float64
+			if r.StoreKJ > 0 {
+				pumpedW = min(capacityW, powerW, (r.StoreKJ-frozenKJ)/3.6+needW)
+				carryW := max(0, float64(r.Cycle.Plate)*(boxC-float64(work.Te)))
+				cooledW = min(needW, carryW, pumpedW+frozenKJ/3.6)
+				frozenKJ = min(r.StoreKJ, frozenKJ+(pumpedW-cooledW)*3.6)
+			} else {
+				pumpedW = min(needW, capacityW, powerW)
+				cooledW = pumpedW
+			}
+			unitW := 0.0
+			if pumpedW > 0 {
+				run := pumpedW / capacityW
+				unitW = pumpedW/work.COP + fanW*run
+				runHours += run
+			}
+			if !b.off {
+				unitW += standbyW
+			}
+			storedKJ := 3.6 * (gainW - cooledW)
+			boxC += storedKJ / heatKJPerK
 
-		b.step(&s.Power, &sup, unitW, t)
-		t.GainWhBy[month] += gainW
-		t.UnitWhBy[month] += unitW
-		t.GainKJ += 3.6 * gainW
-		t.CooledKJ += 3.6 * cooledW
-		t.StoredKJ += storedKJ
-		t.hour(boxC, s.LimitC, cooledW > 0 || needW == 0, tr.settled(i))
-		if trace != nil {
-			trace.add(Hour{Trip: tr.index, Hour: i, Clock: h, Month: month, CabinC: a.cabinC, FoodC: boxC,
-				GainW: gainW, CooledW: cooledW, EvaporatorC: float64(work.Te), CapacityW: capacityW, COP: work.COP,
-				SunW: sup.sunW, UnitW: unitW, ChargeWh: b.wh})
+			b.step(&s.Power, &sup, unitW, t)
+			gainWh += gainW
+			unitWh += unitW
+			t.CooledKJ += 3.6 * cooledW
+			t.StoredKJ += storedKJ
+			t.hour(boxC, s.LimitC, cooledW > 0 || needW == 0, d.settled)
+			if trace != nil {
+				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: boxC,
+					GainW: gainW, CooledW: cooledW, EvaporatorC: float64(work.Te), CapacityW: capacityW, COP: work.COP,
+					SunW: sup.sunW, UnitW: unitW, ChargeWh: b.wh})
+			}
 		}
-		if i%24 == 23 {
-			t.endDay(month)
-		}
+		t.GainWhBy[d.month] += gainWh
+		t.UnitWhBy[d.month] += unitWh
+		t.RunHoursBy[d.month] += runHours
+		t.GainKJ += 3.6 * gainWh
+		t.endDay(d.month)
 	}
 	t.endTrip()
 }
 
 // work gives how the unit works in the hour: freezing its plate while that is
 // not all frozen, else on the box itself.
-func (r *Refrigerator) work(guess quantity.Celsius, boxC, coolantC, seaC, frozenKJ float64) energy.Work {
+func (r *Refrigerator) work(last *energy.Last, boxC, coolantC, seaC, frozenKJ float64) energy.Work {
 	if r.SeaCooled {
 		coolantC = seaC
 	}
 	if r.StoreKJ > 0 && frozenKJ < r.StoreKJ {
 		return r.Cycle.Storing(quantity.Celsius(coolantC))
 	}
-	return r.Cycle.WorkingFrom(guess, quantity.Celsius(boxC), quantity.Celsius(coolantC))
+	return r.Cycle.WorkingAfter(last, quantity.Celsius(boxC), quantity.Celsius(coolantC))
 }
 
 // startUnit gives box temperature and bank at a trip's start.
@@ -120,7 +126,7 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 	if boxC <= s.TargetC {
 		return boxC, b
 	}
-	work := r.work(quantity.Celsius(s.TargetC), s.TargetC, a.cabinC, s.Months[month].SeaC, r.StoreKJ)
+	work := r.work(new(energy.Last), s.TargetC, a.cabinC, s.Months[month].SeaC, r.StoreKJ)
 	switch r.Start {
 	case StartOnShore:
 		kJ := s.Box.HeatKJPerK*(boxC-s.TargetC) + r.StoreKJ
