@@ -1,0 +1,181 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"coldreckon/economics"
+	"coldreckon/rules"
+	"coldreckon/wizard/answers"
+	"coldreckon/wizard/questions"
+)
+
+// samplePrefix marks the name of a built-in boat where a FILE may stand.
+const samplePrefix = "sample:"
+
+// A reckoner holds the flags that figures and report share: what is reckoned
+// besides the answers file.
+type reckoner struct {
+	sets     []string
+	prices   string
+	settings economics.Settings
+}
+
+// addFlags gives a command the shared flags.
+func (r *reckoner) addFlags(cmd *cobra.Command) {
+	r.settings = economics.DefaultSettings
+	flags := cmd.Flags()
+	flags.StringArrayVar(&r.sets, "set", nil, "answer one question differently, as `KEY=VALUE`; may be repeated")
+	flags.StringVar(&r.prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
+	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "how many futures to draw")
+	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "where the drawing of futures starts")
+	cmd.RegisterFlagCompletionFunc("set", completeKeys)
+	cmd.ValidArgsFunction = completeFile
+}
+
+// A finding is one boat reckoned, with the rules it was judged by.
+type finding struct {
+	reckoning *economics.Reckoning
+	pack      rules.Pack
+}
+
+// reckon reads FILE and works it out.
+func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (finding, error) {
+	if n := r.settings.Futures; n < leastFutures || n > mostFutures {
+		return finding{}, misuse("", "--futures: found %d, expected %d to %d", n, leastFutures, mostFutures)
+	}
+	pack, err := out.pack(r.prices)
+	if err != nil {
+		return finding{}, err
+	}
+	boat, err := aside(ctx, func() (economics.Boat, error) { return out.boat(file, r.sets, pack.Book) })
+	if err != nil {
+		return finding{}, err
+	}
+	ground, err := boat.Ground()
+	if err != nil {
+		return finding{}, misuse("'coldreckon grounds' lists them all.", "%s: %v", file, err)
+	}
+	reckoning, err := aside(ctx, func() (*economics.Reckoning, error) {
+		return economics.Reckon(boat, pack.Book, ground, r.settings)
+	})
+	return finding{reckoning, pack}, err
+}
+
+// The futures that may be asked for: fewer say nothing, more take minutes.
+const (
+	leastFutures = 20
+	mostFutures  = 1_000_000
+)
+
+// pack is the built-in rules, with a file's prices laid over them.
+func (out surroundings) pack(prices string) (rules.Pack, error) {
+	pack, err := rules.Load()
+	if err != nil || prices == "" {
+		return pack, err
+	}
+	data, err := out.read(prices)
+	if err != nil {
+		return rules.Pack{}, err
+	}
+	return pack.WithPrices(prices, data)
+}
+
+// boat reads the boat that FILE stands for, with single answers laid over it,
+// every question answered or assumed.
+func (out surroundings) boat(name string, sets []string, book economics.Book) (economics.Boat, error) {
+	text, err := out.answersText(name)
+	if err != nil {
+		return economics.Boat{}, err
+	}
+	file, faults := answers.Read(name, bytes.NewReader(text))
+	if len(faults) > 0 {
+		return economics.Boat{}, answersComplaint(faults)
+	}
+	for _, set := range sets {
+		key, value, ok := strings.Cut(set, "=")
+		if !ok {
+			faults = append(faults, answers.Fault{File: "--set", Found: fmt.Sprintf("%q", set), Expected: "KEY=VALUE"})
+			continue
+		}
+		if err := file.Set(strings.TrimSpace(key), strings.TrimSpace(value)); err != nil {
+			faults = append(faults, setFault(err))
+		}
+	}
+	if len(faults) > 0 {
+		return economics.Boat{}, answersComplaint(faults)
+	}
+	boat, faults := file.Boat(book)
+	return boat, answersComplaint(faults)
+}
+
+// answersText gives the text of a FILE.
+func (out surroundings) answersText(name string) ([]byte, error) {
+	sample, isSample := strings.CutPrefix(name, samplePrefix)
+	if !isSample {
+		return out.read(name)
+	}
+	s, err := sampleNamed(sample)
+	return []byte(s.Text), err
+}
+
+// answersComplaint gathers faults of answers, with the first hint among them;
+// nil for none.
+func answersComplaint(faults []answers.Fault) error {
+	if len(faults) == 0 {
+		return nil
+	}
+	c := complaint{code: exitBadInput}
+	for _, f := range faults {
+		c.lines = append(c.lines, f.Error())
+		if c.hint == "" {
+			c.hint = f.Hint
+		}
+	}
+	return c
+}
+
+// setFault tells where a fault of a single answer stands.
+func setFault(err error) answers.Fault {
+	if f, ok := err.(questions.Fault); ok {
+		f.File, f.Line, f.Column = "--set", 0, 0
+		return f
+	}
+	return answers.Fault{File: "--set", Found: err.Error()}
+}
+
+// completeFile offers the built-in boats besides the files of the folder.
+func completeFile(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+	if len(args) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	var names []string
+	for _, s := range answers.Samples() {
+		names = append(names, samplePrefix+s.Name+"\t"+s.Summary)
+	}
+	return names, cobra.ShellCompDirectiveDefault
+}
+
+// completeKeys offers the keys of the answers file.
+func completeKeys(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+	var keys []string
+	for _, row := range questions.All() {
+		keys = append(keys, row.Key+"=\t"+row.Label)
+	}
+	return keys, cobra.ShellCompDirectiveNoSpace | cobra.ShellCompDirectiveNoFileComp
+}
+
+// same reports whether two names stand for one existing file.
+func same(a, b string) bool {
+	first, err := os.Stat(a)
+	if err != nil {
+		return false
+	}
+	second, err := os.Stat(b)
+	return err == nil && os.SameFile(first, second)
+}

@@ -1,0 +1,45 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"strconv"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+)
+
+var update = flag.Bool("update", false, "rewrite the expected output in testdata/script")
+
+// TestMain lets the scripts run this test's own binary, so that they meet the
+// real Main in a process of its own: as coldreckon, and as "exits CODE ARG...",
+// which succeeds when Main gives that code.
+func TestMain(m *testing.M) {
+	run := func(args []string) int { return Main(args, os.Getenv, os.Stdin, os.Stdout, os.Stderr) }
+	testscript.Main(m, map[string]func(){
+		"coldreckon": func() { os.Exit(run(os.Args[1:])) },
+		"exits": func() {
+			expected, err := strconv.Atoi(os.Args[1])
+			if code := run(os.Args[2:]); err != nil || code != expected {
+				fmt.Fprintf(os.Stderr, "found exit code %d, expected %s\n", code, os.Args[1])
+				os.Exit(1)
+			}
+		},
+	})
+}
+
+// TestScripts runs the stories of testdata/script: what a user types, what
+// comes back on which stream, and with which exit code.
+func TestScripts(t *testing.T) {
+	testscript.Run(t, testscript.Params{
+		Dir:                 "testdata/script",
+		UpdateScripts:       *update,
+		RequireExplicitExec: true,
+		RequireUniqueNames:  true,
+		Setup: func(env *testscript.Env) error {
+			env.Setenv("SOURCE_DATE_EPOCH", "1750000000") // 15 June 2025
+			return nil
+		},
+	})
+}
