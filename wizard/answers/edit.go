@@ -47,16 +47,13 @@ func (f *File) Remove(key string) error {
 // should and nothing else.
 func (f *File) become(text string, inputs map[string]questions.Input) error {
 	edited, faults := parse(f.name, text)
-	if len(faults) > 0 {
-		return faults[0]
-	}
-	if len(edited.inputs) != len(inputs) {
-		return Fault{File: f.name, Found: "a layout that cannot be edited in place", Expected: "one key a line"}
-	}
+	as := len(faults) == 0 && len(edited.inputs) == len(inputs)
 	for key, in := range inputs {
-		if !same(in, edited.inputs[key]) {
-			return Fault{File: f.name, Key: key, Found: "a layout that cannot be edited in place", Expected: "one key a line"}
-		}
+		as = as && same(in, edited.inputs[key])
+	}
+	if !as {
+		return Fault{File: f.name, Found: "a layout that cannot be edited in place", Expected: "each key on a line of its own",
+			Hint: "edit the file by hand, or begin a new one"}
 	}
 	f.text, f.root, f.inputs = edited.text, edited.root, edited.inputs
 	return nil
@@ -196,6 +193,9 @@ func (f *File) with(key string, in questions.Input) string {
 		// Groups stand apart; single keys at the top stand together.
 		if at > first && (nested || strings.HasPrefix(lines[at-1], " ")) || at == len(lines) && at > 0 && blank(lines[at-1]) {
 			block = append([]string{""}, block...)
+		}
+		if nested && at < len(lines) && !blank(lines[at]) {
+			block = append(block, "")
 		}
 	}
 	return joined(splice(lines, at, at, block...))

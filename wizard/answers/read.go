@@ -48,7 +48,8 @@ func Read(name string, r io.Reader) (*File, []Fault) {
 	}
 	text := strings.TrimPrefix(string(raw), "\uFEFF")
 	crlf := strings.Contains(text, "\r\n")
-	f, faults := parse(name, strings.ReplaceAll(text, "\r\n", "\n"))
+	text = strings.ReplaceAll(strings.ReplaceAll(text, "\r\n", "\n"), "\r", "\n")
+	f, faults := parse(name, text)
 	if len(faults) > 0 {
 		return nil, faults
 	}
@@ -96,6 +97,10 @@ func (f *File) decode() (fault *Fault) {
 			}
 		}
 		return fail(line, "text that is not UTF-8", "save the file as UTF-8")
+	}
+	// YAML counts these as ends of lines, editors do not: lines would be miscounted.
+	if i := strings.IndexAny(f.text, "\u0085\u2028\u2029\r"); i >= 0 {
+		return fail(1+strings.Count(f.text[:i], "\n"), "an unusual character that ends a line", "type the line anew")
 	}
 	// The parser answers most bad input with an error; what it answers with a
 	// panic must not reach the owner either.

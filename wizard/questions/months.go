@@ -99,8 +99,8 @@ var phrases = []phrase{
 		months, ok := monthsOrSeason(m[1], south)
 		return each(8, months), ok
 	}},
-	{regexp.MustCompile(`^(?:all|the whole|whole|every night)(?: of)?` + inMonths + `|^(?:all|the whole|whole) (summer|winter|spring|autumn|fall)$`), func(m []string, south bool) ([12]float64, bool) {
-		months, ok := monthsOrSeason(m[1]+m[2], south)
+	{regexp.MustCompile(`^(?:all|the whole|whole|every night)(?: of| in)? (.+)$`), func(m []string, south bool) ([12]float64, bool) {
+		months, ok := monthsOrSeason(m[1], south)
 		return whole(months), ok
 	}},
 	{regexp.MustCompile(`^(\d+|[a-z]+) (week|day|night|month)s?(?: (?:holidays?|vacation|cruise|trip|away))?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
@@ -196,8 +196,16 @@ func nightsOf(text string, south bool) ([12]float64, error) {
 		return fail(text)
 	}
 	parts := regexp.MustCompile(`(?i)\s*(?:[,;+&]|\band\b|\bplus\b)\s*`).Split(strings.TrimSpace(text), -1)
+	stem := "" // "weekends in ", for "weekends in july and august"
 	for _, part := range parts {
-		nights, ok := onePhrase(loose(part), south)
+		words := loose(part)
+		if _, err := monthsNamed(words); err == nil && stem != "" {
+			words = stem + words
+		}
+		if i := strings.Index(words, " in "); i >= 0 {
+			stem = words[:i] + " in "
+		}
+		nights, ok := onePhrase(words, south)
 		if !ok {
 			nights, ok = oneListing(part)
 		}

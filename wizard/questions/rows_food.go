@@ -161,8 +161,13 @@ const kgPerLb = 0.45359237
 // priced gives a line of the price book, or a stated figure when the book has
 // no such line.
 func priced(c Context, id string, otherwise float64) (value float64, why string) {
-	if line, ok := c.Book.Price(id); ok {
-		return line.Price.Typical, "price book, " + line.Label
+	line, ok := c.Book.Price(id)
+	if !ok {
+		return otherwise, "from memory, in US dollars; the price book has no such line"
 	}
-	return otherwise, "from memory; the price book has no such line"
+	why = "price book: " + line.Label
+	if c.Boat.Currency != "" && c.Boat.Currency != c.Book.Currency {
+		why += "; a figure in " + c.Book.Currency + ", taken as it stands"
+	}
+	return line.Price.Typical, why
 }
