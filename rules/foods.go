@@ -1,0 +1,250 @@
+package rules
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics"
+)
+
+// kindFoods is the kind of a file of foods that keep without cooling.
+const kindFoods = "foods"
+
+// Band says in words how long a food keeps. It is a matter of quality and
+// planning, never a promise that food is safe.
+type Band string
+
+// The bands, shortest first.
+const (
+	NotAtAll   Band = "not at all"
+	UnderAWeek Band = "under a week"
+	Weeks      Band = "one to three weeks"
+	Months     Band = "a month or more"
+)
+
+// The first day of the longer bands.
+const (
+	weeksFrom  = 7
+	monthsFrom = 28
+)
+
+// bandOf gives the band of a cautious number of days.
+func bandOf(days float64) Band {
+	switch {
+	case days <= 0:
+		return NotAtAll
+	case days < weeksFrom:
+		return UnderAWeek
+	case days < monthsFrom:
+		return Weeks
+	}
+	return Months
+}
+
+// bands lists the bands in printing order.
+var bands = []Band{NotAtAll, UnderAWeek, Weeks, Months}
+
+// warmth is a range of locker temperatures, the coolest first.
+type warmth int
+
+// warmths names the ranges as foods.yaml does; each but the last has its upper
+// end in warmthEndsC.
+var (
+	warmths     = [...]string{"to_15", "to_20", "to_25", "over_25"}
+	warmthEndsC = [...]float64{15, 20, 25}
+)
+
+// warmthOf gives the range of a temperature in °C. One that is no number
+// counts as the warmest.
+func warmthOf(storeC float64) warmth {
+	for i, end := range warmthEndsC {
+		if storeC <= end {
+			return warmth(i)
+		}
+	}
+	return warmth(len(warmthEndsC))
+}
+
+// food is one row of the file.
+type food struct {
+	id, name               string
+	eggs                   economics.Eggs // of an egg rule; "" for everything else
+	days                   [len(warmths)]float64
+	judged                 [len(warmths)]bool
+	advice, limits, weight string
+	grade, source          string
+}
+
+// CannotDo is one thing that stores without cooling cannot do, told as what
+// follows "Dry stores cannot".
+type CannotDo struct {
+	ID, Text      string
+	Grade, Source string // as in Keeping
+}
+
+// Foods is what is known of eating well without cooling.
+type Foods struct {
+	foods  []food
+	cannot []CannotDo
+}
+
+// Keeping is how one food does in a locker of some temperature.
+type Keeping struct {
+	ID, Name string
+	Band     Band
+	// Judged tells that the band at this temperature is judgement, not the source's.
+	Judged bool
+	// OutlastsGap tells that it surely lasts from one shop to the next. What
+	// does not is for the first days.
+	OutlastsGap bool
+	Advice      string // what to do
+	Limits      string // "" when there are none
+	Weight      string // a note on its weight; "" when there is none
+	Grade       string // provenance of the row: "a" read in an official source, "b" read elsewhere, "c" from memory
+	Source      string
+}
+
+// Keeping lists the foods in a locker of storeC °C, shops gapDays days apart:
+// by band, the shortest first, then by name. Of the egg rules it gives the one
+// for how eggs are sold, and none for a boat without eggs.
+func (f Foods) Keeping(storeC, gapDays float64, eggs economics.Eggs) []Keeping {
+	at := warmthOf(storeC)
+	var out []Keeping
+	for _, row := range f.foods {
+		if row.eggs != "" && row.eggs != eggs {
+			continue
+		}
+		out = append(out, Keeping{
+			ID: row.id, Name: row.name, Band: bandOf(row.days[at]), Judged: row.judged[at],
+			OutlastsGap: row.days[at] >= gapDays && row.days[at] > 0,
+			Advice:      row.advice, Limits: row.limits, Weight: row.weight,
+			Grade: row.grade, Source: row.source,
+		})
+	}
+	slices.SortFunc(out, func(a, b Keeping) int {
+		return cmp.Or(slices.Index(bands, a.Band)-slices.Index(bands, b.Band), cmp.Compare(a.Name, b.Name))
+	})
+	return out
+}
+
+// CannotDo lists what stores without cooling cannot do, the gravest first.
+func (f Foods) CannotDo() []CannotDo { return slices.Clone(f.cannot) }
+
+// LoadFoods reads the embedded file. An error is a Faults; in a tested build
+// there is none.
+func LoadFoods() (Foods, error) {
+	const name = "foods.yaml"
+	data, err := embedded.ReadFile("packs/" + name)
+	if err != nil {
+		return Foods{}, err
+	}
+	return readFoods(name, data)
+}
+
+func readFoods(file string, data []byte) (Foods, error) {
+	var f Foods
+	r := &reader{file: file}
+	if root, kind := r.open(data, kindFoods); kind == kindFoods {
+		f.read(r, root)
+	}
+	if err := r.inOrder().orNil(); err != nil {
+		return Foods{}, err
+	}
+	return f, nil
+}
+
+func (f *Foods) read(r *reader, root *yaml.Node) {
+	top, _ := r.mapping(root, "", "kind", "foods", "cannot")
+	seen := map[string]bool{}
+	r.entries(top, "foods", func(n *yaml.Node) {
+		rec, ok := r.mapping(n, "", "id", "name", "eggs", "days", "judged", "advice", "limits", "weight", "grade", "source")
+		if !ok {
+			return
+		}
+		row := food{
+			id: r.id(rec, seen), name: r.text(rec, "name"), advice: r.text(rec, "advice"),
+			grade: r.oneOf(rec, "grade", "a", "b", "c"), source: r.text(rec, "source"),
+			limits: r.textIfAny(rec, "limits"), weight: r.textIfAny(rec, "weight"),
+		}
+		if rec.fields["eggs"] != nil {
+			row.eggs = economics.Eggs(r.oneOf(rec, "eggs", string(economics.WashedEggs), string(economics.UnwashedEggs), string(economics.UnknownEggs)))
+		}
+		row.days = r.keepingDays(rec)
+		row.judged = r.judged(rec)
+		f.foods = append(f.foods, row)
+	})
+	r.everyEgg(top, f.foods)
+	r.entries(top, "cannot", func(n *yaml.Node) {
+		rec, ok := r.mapping(n, "", "id", "text", "grade", "source")
+		if !ok {
+			return
+		}
+		f.cannot = append(f.cannot, CannotDo{
+			ID: r.id(rec, seen), Text: r.text(rec, "text"),
+			Grade: r.oneOf(rec, "grade", "a", "b", "c"), Source: r.text(rec, "source"),
+		})
+	})
+}
+
+// textIfAny reads a text that may be left out.
+func (r *reader) textIfAny(rec record, key string) string {
+	if rec.fields[key] == nil {
+		return ""
+	}
+	return r.text(rec, key)
+}
+
+// keepingDays reads the days for every range of temperature, none of them
+// more than in a cooler one.
+func (r *reader) keepingDays(rec record) (days [len(warmths)]float64) {
+	n, ok := r.field(rec, "days")
+	if !ok {
+		return days
+	}
+	cells, ok := r.mapping(n, rec.rule, warmths[:]...)
+	if !ok {
+		return days
+	}
+	const tenYears = 3650
+	before := len(r.faults)
+	for i, name := range warmths {
+		days[i] = r.number(cells, name, 0, tenYears)
+		if i > 0 && len(r.faults) == before && days[i] > days[i-1] {
+			r.fault(cells.fields[name], rec.rule, name, plainNumber(days[i])+" days", fmt.Sprintf("at most the %s of %s: warmth never keeps longer", plainNumber(days[i-1]), warmths[i-1]))
+		}
+	}
+	return days
+}
+
+// judged reads the list of temperatures whose figure is judgement.
+func (r *reader) judged(rec record) (judged [len(warmths)]bool) {
+	for _, n := range r.items(rec, "judged") {
+		one := record{node: n, rule: rec.rule, fields: map[string]*yaml.Node{"judged": n}}
+		if i := slices.Index(warmths[:], r.oneOf(one, "judged", warmths[:]...)); i >= 0 {
+			judged[i] = true
+		}
+	}
+	return judged
+}
+
+// everyEgg checks that each way of selling eggs has one rule.
+func (r *reader) everyEgg(top record, foods []food) {
+	n := top.fields["foods"]
+	if n == nil {
+		return
+	}
+	for _, sold := range []economics.Eggs{economics.WashedEggs, economics.UnwashedEggs, economics.UnknownEggs} {
+		rules := 0
+		for _, row := range foods {
+			if row.eggs == sold {
+				rules++
+			}
+		}
+		if rules != 1 {
+			r.fault(n, "", "eggs", fmt.Sprintf("%d rows for %s eggs", rules, sold), "one row for each way eggs are sold")
+		}
+	}
+}
