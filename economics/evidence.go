@@ -29,7 +29,7 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 		}
 	}
 	for i, t := range b.Evidence.JugTests {
-		e, err := t.Estimate(heat.LinerKJPerK(volume))
+		e, err := t.Estimate(heat.BareKJPerK(volume))
 		if err := add("evidence.jug_tests", i, e, err); err != nil {
 			return BoxFigures{}, err
 		}
@@ -56,8 +56,8 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 }
 
 // circumstances gives what a remembered spell of ice in a month, 0 for
-// January, is read with: mean air, and the use the model expects. The box was
-// warm at the start of it.
+// January, is read with: mean air, and the use the model expects. The empty
+// box was warm at the start of it.
 func (p *proposal) circumstances(month int) heat.Circumstances {
 	s := p.setup(&Typical)
 	mean := s.Mean(month, s.TargetC)
@@ -66,6 +66,6 @@ func (p *proposal) circumstances(month int) heat.Circumstances {
 		In:       quantity.Celsius(s.TargetC),
 		Drain:    heat.DrainCelsius,
 		Use:      quantity.Watt(mean.OpeningsW + mean.GoodsW),
-		PullDown: quantity.Kilojoule(s.Box.HeatKJPerK * max(0, mean.CabinC-s.TargetC)),
+		PullDown: quantity.Kilojoule(float64(heat.BareKJPerK(quantity.Litre(p.volumeL))) * max(0, mean.CabinC-s.TargetC)),
 	}
 }

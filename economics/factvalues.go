@@ -90,7 +90,7 @@ func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
 
 		"first_cost":   firstCost,
 		"budget":       float64(b.Money.Budget),
-		"budget_given": b.told("money.budget"),
+		"budget_given": b.told("money.budget") && b.Money.Budget > 0,
 		"fitted_by":    string(b.Money.FittedBy),
 		"will_sell":    string(b.Money.WillSell),
 

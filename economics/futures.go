@@ -27,6 +27,9 @@ const futureStream = 1 << 32
 func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid [][]float64, err error) {
 	out, paid = make([][]Trial, len(ps)), make([][]float64, len(ps))
 	steadies := make([]*steady, len(ps))
+	if len(ps) == 0 {
+		return out, paid, nil
+	}
 	ends := int(ps[0].boat.Money.Years) + 1
 	for i, p := range ps {
 		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)

@@ -52,7 +52,7 @@ func loss(b *Boat, t *Trial, f *Future) quantity.Money {
 }
 
 // judgeFutures reckons up the fitted options' trials, rows in the order of Options.
-func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, options *[4]OptionFigures) (FuturesFigures, chance.Judgement) {
+func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, options *[4]OptionFigures) FuturesFigures {
 	first := make([]quantity.Money, 4)
 	for i := range options {
 		first[i] = quantity.Money(options[i].Fitted.First)
@@ -100,7 +100,7 @@ func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, opti
 		})
 		out.Inputs = append(out.Inputs, fig)
 	}
-	return out, judged
+	return out
 }
 
 func band(trials []Trial, of func(*Trial) float64) (low, high float64) {

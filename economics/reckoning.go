@@ -60,7 +60,9 @@ type OptionFigures struct {
 	AsTold Outcome // at typical inputs, over typicalYears of weather
 	Fitted Outcome
 	Fit    Fit
-	// Chances are over all futures, of the fitted case; AsToldWorks of the other.
+	// Counts are over all futures, of the fitted case; those as told over
+	// AsToldFutures.
+	AsToldFutures    int
 	AsToldWorksOf100 int
 	WorkableOf100    int
 	CheapestOf100    int // of those that work, by yearly cost
@@ -160,17 +162,15 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	}
 
 	futures := draw(ins, set.Futures, set.Seed)
-	rows, paid, err := trials(append(fitted, told...), futures, set.Seed)
+	rows, paid, err := trials(fitted, futures, set.Seed)
 	if err != nil {
 		return nil, err
 	}
-	r.Futures, _ = judgeFutures(&b, ins, futures, rows[:4], &r.Options)
+	r.Futures = judgeFutures(&b, ins, futures, rows, &r.Options)
 	r.Futures.Seed = set.Seed
-	r.Futures.Paid = paidBands(paid[:4], int(b.Money.Years)+1)
-	for i := range r.Options {
-		o := &r.Options[i]
-		o.AsToldWorksOf100 = worksOf100(rows[4+i])
-		o.AsToldYearlyLow, o.AsToldYearlyHigh = band(rows[4+i], func(t *Trial) float64 { return t.Yearly })
+	r.Futures.Paid = paidBands(paid, int(b.Money.Years)+1)
+	if err := r.countAsTold(told, rows, futures); err != nil {
+		return nil, err
 	}
 	r.BreakEven = [2]BreakEven{
 		breakEven(SmallUnit, &r.Options[2].AsTold, &r.Options[0].AsTold),
@@ -178,6 +178,35 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	}
 	r.Verdict = decide(&r.Boat, &r.Options, &r.Futures)
 	return r, nil
+}
+
+// asToldFutures is how many futures the options as told are put to: the first
+// of all, enough to say how often they work. How many is printed.
+const asToldFutures = 400
+
+// countAsTold puts the options as told to the futures. One that needs no work
+// is the fitted one, whose trials are there already.
+func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Future) error {
+	futures = futures[:min(asToldFutures, len(futures))]
+	var worked []*proposal
+	for i := range r.Options {
+		if len(r.Options[i].Fit.Items) > 0 {
+			worked = append(worked, told[i])
+		}
+	}
+	rows, _, err := trials(worked, futures, r.Settings.Seed)
+	if err != nil {
+		return err
+	}
+	for i := range r.Options {
+		o, row := &r.Options[i], fitted[i]
+		if len(o.Fit.Items) > 0 {
+			row, rows = rows[0], rows[1:]
+		}
+		o.AsToldFutures, o.AsToldWorksOf100 = len(row), worksOf100(row)
+		o.AsToldYearlyLow, o.AsToldYearlyHigh = band(row, func(t *Trial) float64 { return t.Yearly })
+	}
+	return nil
 }
 
 // typical reckons a proposal at typical inputs over the air of typicalYears.

@@ -28,9 +28,15 @@ const (
 	// judgement, from memory, inside the 3.2 to 4.2 that Earle, appendix 7,
 	// lists for meat, fish, milk and vegetables.
 	GoodsKJPerKgK = 3.6
-	// LinerKJPerKPerL is the heat capacity of liner and inner foam per litre of
-	// box, 12 kJ/K for 10 L. Engineering judgement, from memory.
-	LinerKJPerKPerL = 1.2
+	// StowedKJPerKPerL is the heat capacity per litre of a box in use, 12 kJ/K
+	// for 10 L: liner, inner foam and what always stands in it (water, drinks,
+	// jars) beside the food of the shop days. Engineering judgement, from memory.
+	StowedKJPerKPerL = 1.2
+	// BareKJPerKPerL is that of an empty box: 3 mm of laminate (1,600 kg/m³,
+	// 1.2 kJ/kg·K) and the inner 15 mm of foam (35 kg/m³, 1.4 kJ/kg·K) on
+	// 0.15 m² of wall for 10 L come to 1 kJ/K; half as much again for lid, rim
+	// and shelf. Densities and heat capacities from memory.
+	BareKJPerKPerL = 0.15
 	// jugFilmWPerKPerKg is the conductance between standing jugs of water and
 	// the box's air, about 1.8 W/K for 10 L. Engineering judgement, from memory.
 	jugFilmWPerKPerKg = 0.18

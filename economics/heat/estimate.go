@@ -106,7 +106,7 @@ func (t IceTest) Estimate() (Estimate, error) {
 }
 
 // Estimate gives the leak that warming jugs show. liner is the heat capacity
-// of the box's liner and inner foam, which warms with the water (LinerKJPerK).
+// of the box's liner and inner foam, which warms with the water (BareKJPerK).
 //
 // Where the box's air was read, the heat of water and liner passed from outside
 // to that air. Where it was not, the air is taken warmer than the water by what

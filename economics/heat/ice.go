@@ -30,9 +30,15 @@ func GoodsHeatKJ(goods quantity.Kilogram, from, to quantity.Celsius) quantity.Ki
 	return quantity.Kilojoule(float64(goods) * GoodsKJPerKgK * float64(from-to))
 }
 
-// LinerKJPerK gives the heat capacity of a box's liner and inner foam.
-func LinerKJPerK(box quantity.Litre) quantity.KilojoulePerKelvin {
-	return quantity.KilojoulePerKelvin(LinerKJPerKPerL * float64(box))
+// StowedKJPerK gives the heat capacity of a box in use, without the food of
+// the shop days.
+func StowedKJPerK(box quantity.Litre) quantity.KilojoulePerKelvin {
+	return quantity.KilojoulePerKelvin(StowedKJPerKPerL * float64(box))
+}
+
+// BareKJPerK gives the heat capacity of an empty box: liner and inner foam.
+func BareKJPerK(box quantity.Litre) quantity.KilojoulePerKelvin {
+	return quantity.KilojoulePerKelvin(BareKJPerKPerL * float64(box))
 }
 
 // IceToChill gives the ice at 0 °C that takes up a given heat, its water

@@ -7,13 +7,76 @@ import (
 	"coldreckon/economics/season"
 )
 
-// This file is a second season, written from the package's description and the
-// sources beside the constants alone. It is slow, keeps no state between hours
-// that it can work out again, and shares no function with the first one but the
-// weather: sun, air and sea of the ground, and how a day's sun falls in its
-// hours. Its constants are typed in anew.
+// The oracle is a second season, written from the package's description alone.
+// It is slow and plain: it works everything out again in every hour, and shares
+// no formula with the first one, only the weather (the ground's months, each
+// day's sun and air, how a day's sun falls in its hours). Its constants are
+// typed in anew, with their source beside them.
+type oracle struct {
+	ground  climate.Ground
+	sky     *climate.Sky
+	setup   season.Setup
+	weather *season.Weather
+}
 
-// Moist air, ASHRAE Fundamentals 2017, ch. 1, from memory.
+// surroundings are what an hour brings whatever stands in the box.
+type surroundings struct {
+	clock, month           int
+	outdoorC, cabinC, seaC float64
+	sunW, engineW          float64
+	motoring, onShore      bool
+	opensKg, cabinKJ       float64 // dry air swapped in this hour, and the enthalpy of cabin air
+	goodsKg                float64 // this hour's part of what was stowed
+}
+
+// around gives what surrounds the box in an hour of a trip whose weather
+// begins at firstDay.
+func (o *oracle) around(trip season.Trip, firstDay, hour int) surroundings {
+	s, p := &o.setup, &o.setup.Power
+	tripDay := hour / 24 // from noon to noon
+	night := trip.First + tripDay
+	day := firstDay + (12+hour)/24 // the weather changes at midnight
+	a := surroundings{clock: (12 + hour) % 24, month: s.Plan.Nights[night].Month}
+	m := o.ground.Months[a.month]
+	half := float64(a.clock) + 0.5
+
+	a.outdoorC = float64(m.AirMean) + float64(m.AirMax-m.AirMin)/2*math.Cos(2*math.Pi*(half-15)/24) + o.weather.AirK[day]
+	a.cabinC = a.outdoorC + float64(s.CabinOffset)
+	a.seaC = float64(m.Sea)
+	a.sunW = o.panelW(1000*o.weather.SunKWh[day]*o.sky.Shape(climate.MidMonthDay(a.month + 1))[a.clock], a.outdoorC)
+	// The engine runs from 9 h. Its last hour may be a part of one: of the
+	// electricity it then brings that part, but the engine space is warm.
+	if running := 9 + p.EngineHours - float64(a.clock); a.clock >= 9 && running > 0 {
+		a.motoring, a.engineW = true, p.EngineW*math.Min(1, running)
+	}
+	a.onShore = o.shoreNight(night) && (a.clock >= 18 || a.clock < 6)
+
+	if a.clock >= 7 && a.clock < 21 {
+		a.cabinKJ = enthalpyKJ(a.cabinC, math.Min(m.HumidityRatio, mostWater(a.cabinC)))
+		a.opensKg = s.Box.OpensPerDay / 14 * s.Box.SwappedL / 1000 / m3PerKg(a.cabinC, m.HumidityRatio)
+	}
+	if tripDay%s.Goods.ShopEveryDays == 0 && hour%24 < 6 {
+		a.goodsKg = s.Goods.KgPerDay * math.Min(float64(s.Goods.ShopEveryDays), float64(trip.Nights-tripDay)) / 6
+	}
+	return a
+}
+
+// panelW: cells at air + (NOCT - 20) G/800 (IEC 61215), power in proportion to
+// irradiance less the cells' loss over 25 °C (Dobos 2014, NREL/TP-6A20-62641).
+func (o *oracle) panelW(irradiance, airC float64) float64 {
+	c := o.setup.Power.Panel
+	cellC := airC + (float64(c.NOCT)-20)*irradiance/800
+	return float64(c.Wp) * irradiance / 1000 * float64(c.Passed) * (1 - c.CellLoss*(cellC-25))
+}
+
+// shoreNight: so far the nights on shore are the share, rounded, of all nights.
+func (o *oracle) shoreNight(night int) bool {
+	share := o.setup.Power.ShoreShare
+	return math.Round(float64(night+1)*share) > math.Round(float64(night)*share)
+}
+
+// Moist air: ASHRAE Fundamentals 2017, ch. 1, equations 5, 6 and those for a
+// mixture of perfect gases at sea level; from memory.
 
 func vapourKPa(c float64) float64 {
 	k := c + 273.15
@@ -25,327 +88,124 @@ func vapourKPa(c float64) float64 {
 
 func mostWater(c float64) float64 { return 0.621945 * vapourKPa(c) / (101.325 - vapourKPa(c)) }
 
-func enthalpy(c, water float64) float64 { return 1.006*c + water*(2501+1.86*c) }
+func enthalpyKJ(c, water float64) float64 { return 1.006*c + water*(2501+1.86*c) }
 
 func m3PerKg(c, water float64) float64 {
 	return 0.287042 * (c + 273.15) * (1 + 1.607858*water) / 101.325
 }
 
-// oracle is a season to be worked out the slow way.
-type oracle struct {
-	ground  climate.Ground
-	sky     *climate.Sky
-	setup   season.Setup
-	weather *season.Weather
-}
-
-// sky of one hour: what no option changes.
-type surroundings struct {
-	clock, month               int
-	outdoorC, cabinC, seaC     float64
-	sunW, engineShare, opensKg float64 // opensKg: dry air swapped in this hour
-	cabinKJ                    float64 // enthalpy of cabin air
-	goodsKg                    float64 // of the goods being chilled, this hour's sixth
-	onShore                    bool
-}
-
-// around gives what surrounds the box in an hour of a trip. firstDay is the
-// index of the trip's first day in the weather.
-func (o *oracle) around(trip season.Trip, firstDay, hour int) surroundings {
-	s, p := &o.setup, &o.setup.Power
-	var a surroundings
-	a.clock = (12 + hour) % 24
-	day := firstDay + (12+hour)/24 // weather changes at midnight
-	tripDay := hour / 24           // from noon to noon
-	night := trip.First + tripDay
-	a.month = s.Plan.Nights[night].Month
-	m := o.ground.Months[a.month]
-
-	// 1. Weather.
-	swing := float64(m.AirMax-m.AirMin) / 2
-	a.outdoorC = float64(m.AirMean) + swing*math.Cos(2*math.Pi*(float64(a.clock)+0.5-15)/24) + o.weather.AirK[day]
-	a.cabinC = a.outdoorC + float64(s.CabinOffset)
-	a.seaC = float64(m.Sea)
-	share := o.sky.Shape(climate.MidMonthDay(a.month + 1))[a.clock]
-	irradiance := 1000 * o.weather.SunKWh[day] * share
-	// Cell temperature from NOCT: IEC 61215; yield: Dobos 2014, NREL/TP-6A20-62641.
-	cellC := a.outdoorC + (float64(p.Panel.NOCT)-20)*irradiance/800
-	a.sunW = float64(p.Panel.Wp) * irradiance / 1000 * float64(p.Panel.Passed) * (1 - p.Panel.CellLoss*(cellC-25))
-	a.engineShare = math.Max(0, math.Min(1, 9+p.EngineHours-float64(a.clock)))
-	if a.clock < 9 {
-		a.engineShare = 0
-	}
-
-	// 2. What the gain is made of.
-	water := math.Min(m.HumidityRatio, mostWater(a.cabinC))
-	a.cabinKJ = enthalpy(a.cabinC, water)
-	if a.clock >= 7 && a.clock < 21 {
-		a.opensKg = s.Box.OpensPerDay / 14 * s.Box.SwappedL / 1000 / m3PerKg(a.cabinC, water)
-	}
-	if tripDay%s.Goods.ShopEveryDays == 0 && hour%24 < 6 {
-		days := min(s.Goods.ShopEveryDays, trip.Nights-tripDay)
-		a.goodsKg = s.Goods.KgPerDay * float64(days) / 6
-	}
-	a.onShore = o.shoreNight(night) && (a.clock >= 18 || a.clock < 6)
-	return a
-}
-
-// shoreNight spreads the nights on shore power evenly.
-func (o *oracle) shoreNight(night int) bool {
-	share := o.setup.Power.ShoreShare
-	return math.Floor(float64(night+1)*share) > math.Floor(float64(night)*share)
-}
-
-// leakW is the heat through the walls with the box at a temperature. The
-// engine space is 8 K over the cabin while motoring, the deck 3 K always.
+// leakW is the heat through the walls. The engine space is 8 K over the cabin
+// while motoring, the deck 3 K always (engineering judgement, from memory).
 func (o *oracle) leakW(a surroundings, boxC float64) float64 {
+	engineC := a.cabinC
+	if a.motoring {
+		engineC += 8
+	}
 	l := o.setup.Box.Leak
 	return float64(l.Cabin)*(a.cabinC-boxC) + float64(l.Sea)*(a.seaC-boxC) +
-		float64(l.Engine)*(a.cabinC+8*a.engineShare-boxC) + float64(l.Deck)*(a.cabinC+3-boxC)
+		float64(l.Engine)*(engineC-boxC) + float64(l.Deck)*(a.cabinC+3-boxC)
 }
 
+// opensW is the heat of cabin air that takes the place of the box's own,
+// saturated, air.
 func (o *oracle) opensW(a surroundings, boxC float64) float64 {
-	return a.opensKg * (a.cabinKJ - enthalpy(boxC, mostWater(boxC))) / 3.6
+	return a.opensKg * (a.cabinKJ - enthalpyKJ(boxC, mostWater(boxC))) / 3.6
 }
 
+// goodsW is the heat of the food being chilled: 3.6 kJ/kg·K (engineering
+// judgement, from memory), and 1 kJ an hour is 1/3.6 W.
 func (o *oracle) goodsW(a surroundings, boxC float64) float64 {
 	return a.goodsKg * 3.6 * (a.cabinC - boxC) / 3.6
 }
 
-// bank is the battery between two hours.
-type bank struct {
-	chargeWh float64
-	off      bool // the unit was cut off and waits for the restart level
+func (o *oracle) gainW(a surroundings, boxC float64) float64 {
+	return o.leakW(a, boxC) + o.opensW(a, boxC) + o.goodsW(a, boxC)
 }
 
-// carry takes the bank through an hour.
-func (o *oracle) carry(b bank, a surroundings, unitW float64) (after bank, shoreW float64) {
+// bank is the battery between two hours.
+type bank struct {
+	wh  float64
+	off bool // the unit was cut off and waits for the restart level
+}
+
+// account sums what the rows do not tell.
+type account struct {
+	sunWh, engineWh, houseWh, unitWh   float64
+	shoreWh, drawnWh, unmetWh, spillWh float64
+	lowestWh                           float64
+	boughtKg, homeKg, lostKg, meltedKg float64
+	preCooledWh                        float64
+	errands                            int
+	off                                []bool // by hour: nothing cooled
+}
+
+// carry takes the bank through an hour and gives the shore power it took.
+func (o *oracle) carry(b bank, a surroundings, unitW float64, sum *account) (bank, float64) {
 	p := o.setup.Power
-	full, eff := float64(p.Bank.FullWh), float64(p.Bank.ChargeEfficiency)
-	in := a.sunW + p.EngineW*a.engineShare
-	out := p.HouseW + unitW
-	if a.onShore {
-		// All loads on shore; the bank fills evenly until 6 h.
-		left := float64((6 - a.clock + 24) % 24)
-		charging := (full - b.chargeWh) / left / eff
-		shoreW = math.Max(0, out+charging-in)
-		b.chargeWh = math.Min(full, b.chargeWh+math.Max(charging, in-out)*eff)
-	} else if in > out {
-		b.chargeWh = math.Min(full, b.chargeWh+(in-out)*eff)
-	} else {
-		b.chargeWh = math.Max(0, b.chargeWh-(out-in))
+	full, keeps := float64(p.Bank.FullWh), float64(p.Bank.ChargeEfficiency)
+	in, out := a.sunW+a.engineW, p.HouseW+unitW
+	var shoreW, spillW float64
+	switch {
+	case in >= out:
+		kept := math.Min((in-out)*keeps, full-b.wh)
+		spillW = in - out - kept/keeps
+		b.wh += kept
+	case a.onShore:
+		shoreW = out - in
+	default:
+		drawn := math.Min(out-in, b.wh)
+		b.wh -= drawn
+		sum.drawnWh += drawn
+		sum.unmetWh += out - in - drawn
 	}
+	if a.onShore && a.clock == 5 { // full at 6 h
+		shoreW += (full - b.wh) / keeps
+		b.wh = full
+	}
+	if b.wh <= 1e-9 {
+		b.off = true
+	} else if a.onShore || b.wh >= float64(p.Bank.RestartWh) {
+		b.off = false
+	}
+	// The engine runs for other reasons: what it could not place is no loss.
+	sum.engineWh += math.Max(0, a.engineW-spillW)
+	sum.spillWh += math.Max(0, spillW-a.engineW)
+	sum.sunWh += a.sunW
+	sum.houseWh += p.HouseW
+	sum.unitWh += unitW
+	sum.shoreWh += shoreW
+	sum.lowestWh = math.Min(sum.lowestWh, b.wh)
 	return b, shoreW
 }
 
-// atHand is the electricity an hour has for the unit, fan apart.
-func (o *oracle) atHand(b bank, a surroundings) float64 {
-	p := o.setup.Power
-	if a.onShore {
+// atHandW is what the hour has for a unit.
+func (o *oracle) atHandW(b bank, a surroundings) float64 {
+	switch {
+	case a.onShore:
 		return math.Inf(1)
+	case b.off:
+		return 0
 	}
-	return b.chargeWh + a.sunW + p.EngineW*a.engineShare - p.HouseW
+	return math.Max(0, b.wh+a.sunW+a.engineW-o.setup.Power.HouseW)
 }
 
-// compressor is what the cycle does at a plate temperature. Growth 0.045 and
-// fall 0.008 per kelvin about -10/45 °C, engineering judgement, from memory.
-func (o *oracle) compressor(r season.Refrigerator, teC, coolantC float64) (capacityW, cop float64) {
-	tcC := math.Max(30, coolantC+float64(r.Cycle.Rise))
-	capacityW = float64(r.Cycle.Rated) * math.Exp(0.045*(teC+10)) * (1 - 0.008*(tcC-45))
-	return capacityW, r.Cycle.Eta * (teC + 273.15) / math.Max(25, tcC-teC)
-}
-
-// plateC halves an interval until the plate takes up what the compressor
-// takes out; it is never over 5 °C.
-func (o *oracle) plateC(r season.Refrigerator, boxC, coolantC float64) float64 {
-	low, high := boxC-200, boxC
-	for range 200 {
-		middle := (low + high) / 2
-		if capacityW, _ := o.compressor(r, middle, coolantC); float64(r.Cycle.Plate)*(boxC-middle) > capacityW {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return math.Min(5, low)
-}
-
-// unit works the season out with a thin-plate or an eutectic unit.
-func (o *oracle) unit(r season.Refrigerator) []season.Hour {
-	var rows []season.Hour
-	s := &o.setup
+// walk calls f for each trip with the index of its first day of weather.
+func (o *oracle) walk(f func(number int, trip season.Trip, firstDay int)) {
 	firstDay := 0
-	for number, trip := range s.Plan.Trips {
-		b := bank{chargeWh: float64(s.Power.Bank.FullWh)}
-		food, frozenKJ := o.startC(r, trip, firstDay, &b), 0.0
-		if r.Start != season.StartWarm && food == s.TargetC {
-			frozenKJ = r.StoreKJ
-		}
-		for hour := range 24 * trip.Nights {
-			a := o.around(trip, firstDay, hour)
-			coolantC := a.cabinC
-			if r.SeaCooled {
-				coolantC = a.seaC
-			}
-			gainW := o.leakW(a, food) + o.opensW(a, food) + o.goodsW(a, food)
-			need := math.Max(0, gainW+s.Box.HeatKJPerK*(food-s.TargetC)/3.6)
-			if b.off && b.chargeWh >= float64(s.Power.Bank.RestartWh) {
-				b.off = false
-			}
-			hand := o.atHand(b, a)
-			if b.off && !a.onShore {
-				hand = 0
-			}
-			teC := o.plateC(r, food, coolantC)
-			capacityW, cop := o.compressor(r, teC, coolantC)
-			var cooledW, pumpedW float64
-			if r.StoreKJ == 0 {
-				pumpedW = math.Min(math.Min(need, capacityW), cop*math.Max(0, hand-float64(r.Cycle.Condenser)))
-				cooledW = pumpedW
-			} else {
-				// The plate stands at its freezing point, -10 °C.
-				teC = -10
-				capacityW, cop = o.compressor(r, teC, coolantC)
-				take := math.Max(0, math.Min(need, float64(r.Cycle.Plate)*(food+10)))
-				room := (r.StoreKJ-frozenKJ)/3.6 + take
-				pumpedW = math.Min(math.Min(room, capacityW), cop*math.Max(0, hand-float64(r.Cycle.Condenser)))
-				cooledW = math.Min(take, frozenKJ/3.6+pumpedW)
-				frozenKJ += 3.6 * (pumpedW - cooledW)
-			}
-			unitW := pumpedW/cop + float64(r.Cycle.Condenser)*pumpedW/capacityW + float64(r.Cycle.Standby)
-			if b.off && !a.onShore {
-				unitW = 0
-			}
-			food += 3.6 * (gainW - cooledW) / s.Box.HeatKJPerK
-			var shoreW float64
-			b, shoreW = o.carry(b, a, unitW)
-			if b.chargeWh <= 1e-9 {
-				b.off = true
-			}
-			rows = append(rows, season.Hour{Trip: number, Hour: hour, Clock: a.clock, Month: a.month,
-				CabinC: a.cabinC, FoodC: food, GainW: gainW, CooledW: cooledW,
-				EvaporatorC: teC, CapacityW: capacityW, COP: cop,
-				SunW: a.sunW, UnitW: unitW, ShoreW: shoreW, ChargeWh: b.chargeWh})
-		}
+	for number, trip := range o.setup.Plan.Trips {
+		f(number, trip, firstDay)
 		firstDay += trip.Nights + 1
 	}
-	return rows
 }
 
-// ice works the season out on ice. Water 4.19 kJ/kg·K, ice 2.1 kJ/kg·K and
-// 333.6 kJ/kg to melt: Earle, Unit Operations in Food Processing, appendix 7,
-// and from memory.
-func (o *oracle) ice(ice season.Icing) []season.Hour {
-	var rows []season.Hour
-	s := &o.setup
-	firstDay := 0
-	full := float64(ice.Surface.FullKg)
-	for number, trip := range s.Plan.Trips {
-		food := o.around(trip, firstDay, 0).cabinC
-		var kg, frostKJ float64
+// stores works the season out without cooling.
+func (o *oracle) stores() account {
+	sum := account{lowestWh: float64(o.setup.Power.Bank.FullWh)}
+	o.walk(func(_ int, trip season.Trip, firstDay int) {
+		b := bank{wh: float64(o.setup.Power.Bank.FullWh)}
 		for hour := range 24 * trip.Nights {
-			a := o.around(trip, firstDay, hour)
-			day := hour / 24
-			if hour%24 == 0 && day%s.Goods.ShopEveryDays == 0 && o.sells(ice, day) {
-				bought := o.purchase(ice, trip, day, kg)
-				if day == 0 && ice.FromHome {
-					frostKJ = 2.1 * 18 * bought
-				} else {
-					bought *= 1 - ice.CarryLoss
-				}
-				kg += bought
-			}
-			before := food
-			var gainW, cooledW float64
-			if kg > 0 {
-				// leak·(out - T) + goods·(cabin - T) + opens = surface·T
-				surface := float64(ice.Surface.FullWPerK) * math.Pow(math.Min(1, kg/full), 2.0/3)
-				at0 := o.leakW(a, 0) + o.goodsW(a, 0) + o.opensW(a, before)
-				perK := o.leakW(a, 0) - o.leakW(a, 1) + o.goodsW(a, 0) - o.goodsW(a, 1)
-				food = at0 / (perK + surface)
-				gainW = at0 - perK*food
-				heatKJ := math.Max(0, 3.6*gainW+s.Box.HeatKJPerK*(before-food))
-				cooledW = heatKJ / 3.6
-				thaw := math.Min(heatKJ, frostKJ)
-				frostKJ -= thaw
-				drainC := 2.0
-				if ice.WaterKept {
-					drainC = food
-				}
-				kg -= math.Min(kg, (heatKJ-thaw)/(333.6+4.19*drainC))
-			} else {
-				gainW = o.leakW(a, before) + o.goodsW(a, before) + o.opensW(a, before)
-				food += 3.6 * gainW / s.Box.HeatKJPerK
-			}
-			rows = append(rows, season.Hour{Trip: number, Hour: hour, Clock: a.clock, Month: a.month,
-				CabinC: a.cabinC, FoodC: food, GainW: gainW, CooledW: cooledW, SunW: a.sunW, IceKg: kg})
+			b, _ = o.carry(b, o.around(trip, firstDay, hour), 0, &sum)
 		}
-		firstDay += trip.Nights + 1
-	}
-	return rows
-}
-
-// sells tells whether the stop on a day of a trip has ice.
-func (o *oracle) sells(ice season.Icing, day int) bool {
-	stop := day / o.setup.Goods.ShopEveryDays
-	return stop == 0 || math.Floor(float64(stop+1)*ice.FoundShare) > math.Floor(float64(stop)*ice.FoundShare)
-}
-
-// purchase is what the owner takes on.
-func (o *oracle) purchase(ice season.Icing, trip season.Trip, day int, left float64) float64 {
-	var melt float64
-	month := o.setup.Plan.Nights[trip.First+day].Month
-	for next := day; next < trip.Nights; next++ {
-		if next > day && next%o.setup.Goods.ShopEveryDays == 0 && o.sells(ice, next) {
-			break
-		}
-		melt += ice.MeltKgADay[o.setup.Plan.Nights[trip.First+next].Month]
-	}
-	want := 1.2*melt + ice.FloorKg[month] - left
-	if day == 0 {
-		want += ice.PullDownKg[month]
-	}
-	portions := math.Ceil(want / ice.PortionKg)
-	portions = math.Min(portions, math.Floor((float64(ice.Surface.FullKg)-left)/ice.PortionKg))
-	if !(day == 0 && ice.FromHome) {
-		portions = math.Min(portions, math.Floor(ice.CarryKg/ice.PortionKg))
-	}
-	return math.Max(0, portions) * ice.PortionKg
-}
-
-// startC gives the box's temperature at a trip's start, and sets the bank.
-func (o *oracle) startC(r season.Refrigerator, trip season.Trip, firstDay int, b *bank) float64 {
-	switch r.Start {
-	case season.StartOnShore:
-		return o.setup.TargetC
-	case season.StartOnOwnSun:
-		month := o.setup.Plan.Nights[trip.First].Month
-		if o.ownSunSuffices(r, month) {
-			return o.setup.TargetC
-		}
-		b.chargeWh = float64(o.setup.Power.Bank.RestartWh)
-	}
-	return o.around(trip, firstDay, 0).cabinC
-}
-
-// ownSunSuffices compares a mean day's sun with what the closed box takes.
-func (o *oracle) ownSunSuffices(r season.Refrigerator, month int) bool {
-	p := o.setup.Power
-	m := o.ground.Months[month]
-	var solarWh float64
-	for clock, share := range o.sky.Shape(climate.MidMonthDay(month + 1)) {
-		outdoorC := float64(m.AirMean) + float64(m.AirMax-m.AirMin)/2*math.Cos(2*math.Pi*(float64(clock)+0.5-15)/24)
-		irradiance := 1000 * float64(m.Sun) * share
-		cellC := outdoorC + (float64(p.Panel.NOCT)-20)*irradiance/800
-		solarWh += float64(p.Panel.Wp) * irradiance / 1000 * float64(p.Panel.Passed) * (1 - p.Panel.CellLoss*(cellC-25))
-	}
-	a := surroundings{cabinC: float64(m.AirMean) + float64(o.setup.CabinOffset), seaC: float64(m.Sea)}
-	coolantC := a.cabinC
-	if r.SeaCooled {
-		coolantC = a.seaC
-	}
-	leak := o.leakW(a, o.setup.TargetC)
-	capacityW, cop := o.compressor(r, o.plateC(r, o.setup.TargetC, coolantC), coolantC)
-	needWh := 24 * (leak/cop + float64(r.Cycle.Condenser)*leak/capacityW + float64(r.Cycle.Standby))
-	return solarWh >= needWh
+	})
+	return sum
 }

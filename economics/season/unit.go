@@ -167,8 +167,8 @@ func (s *Setup) sunWh(month int) float64 {
 	return wh
 }
 
-// HeatCapacityKJPerK gives the heat capacity of a box's liner and inner foam
-// and of the goods aboard.
+// HeatCapacityKJPerK gives the heat capacity of a box in use and of the goods
+// aboard.
 func HeatCapacityKJPerK(volume quantity.Litre, goods quantity.Kilogram) float64 {
-	return float64(heat.LinerKJPerK(volume)) + heat.GoodsKJPerKgK*float64(goods)
+	return float64(heat.StowedKJPerK(volume)) + heat.GoodsKJPerKgK*float64(goods)
 }

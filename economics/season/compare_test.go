@@ -1,0 +1,259 @@
+package season_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"testing"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/quantity"
+	"coldreckon/economics/season"
+)
+
+// sameHours compares every column of every hour, ShoreW apart.
+func sameHours(t *testing.T, name string, want, got []season.Hour, share float64) {
+	t.Helper()
+	if len(want) != len(got) || len(want) == 0 {
+		t.Errorf("%s: %d hours, want %d", name, len(got), len(want))
+		return
+	}
+	for i := range want {
+		w, g := reflect.ValueOf(want[i]), reflect.ValueOf(got[i])
+		for column := range w.NumField() {
+			if w.Type().Field(column).Name == "ShoreW" {
+				continue
+			}
+			a, b := number(w.Field(column)), number(g.Field(column))
+			if !(math.Abs(a-b) <= share*max(1, math.Abs(a))) {
+				t.Errorf("%s: hour %d (%d h): %s is %.12g, the oracle says %.12g", name, i, want[i].Clock, w.Type().Field(column).Name, b, a)
+				return
+			}
+		}
+	}
+}
+
+func number(v reflect.Value) float64 {
+	if v.CanInt() {
+		return float64(v.Int())
+	}
+	return v.Float()
+}
+
+// sameSums compares a tally with the oracle's rows and sums.
+func sameSums(t *testing.T, name string, b *aboard, rows []season.Hour, sum account, got *season.Tally, share float64) {
+	t.Helper()
+	var gainWh, cooledKJ float64
+	var cold, over5, off, longestOff, worst, offRun, warmRun, over int
+	for i, h := range rows {
+		gainWh += h.GainW
+		cooledKJ += 3.6 * h.CooledW
+		if h.FoodC > 5.01 {
+			over5++
+		}
+		if h.Hour == 0 {
+			offRun, warmRun = 0, 0
+		}
+		if h.Hour%24 == 0 {
+			over = 0
+		}
+		if h.FoodC > b.setup.LimitC+0.01 {
+			over++
+		}
+		if offRun++; !sum.off[i] {
+			offRun = 0
+		} else {
+			off++
+		}
+		longestOff = max(longestOff, offRun)
+		if h.Hour%24 == 23 {
+			if warmRun++; over <= 2 {
+				cold++
+				warmRun = 0
+			}
+			worst = max(worst, warmRun)
+		}
+	}
+	for _, row := range []struct {
+		what      string
+		want, got float64
+	}{
+		{"cold days", float64(cold), float64(got.ColdDays)}, {"nights", float64(len(rows) / 24), float64(got.Nights)},
+		{"hours", float64(len(rows)), float64(got.Hours)},
+		{"hours over 5 °C", float64(over5), float64(got.HoursOver5)}, {"hours off", float64(off), float64(got.HoursOff)},
+		{"longest off", float64(longestOff), float64(got.LongestOff)}, {"worst run", float64(worst), float64(got.WorstRun)},
+		{"gain", gainWh, total(got.GainWhBy)}, {"gained", 3.6 * gainWh, got.GainKJ}, {"cooled", cooledKJ, got.CooledKJ},
+		{"unit", sum.unitWh, got.UnitWh}, {"unit by month", sum.unitWh, total(got.UnitWhBy)},
+		{"melt", sum.meltedKg, total(got.MeltKgBy)}, {"bought", sum.boughtKg, got.IceBoughtKg}, {"home ice", sum.homeKg, got.IceHomeKg},
+		{"lost ice", sum.lostKg, got.IceLostKg}, {"errands", float64(sum.errands), float64(got.Errands)},
+		{"pre-cooling", sum.preCooledWh, got.PullDownShoreWh},
+	} {
+		sameFigure(t, name, row.what, row.want, row.got, share)
+	}
+	samePower(t, name, sum, got, share)
+}
+
+func samePower(t *testing.T, name string, sum account, got *season.Tally, share float64) {
+	t.Helper()
+	for _, row := range []struct {
+		what      string
+		want, got float64
+	}{
+		{"sun", sum.sunWh, got.SunWh}, {"engine", sum.engineWh, got.EngineWh}, {"house", sum.houseWh, got.HouseWh},
+		{"shore", sum.shoreWh, got.ShoreWh}, {"drawn", sum.drawnWh, got.DrawnWh}, {"unmet", sum.unmetWh, got.HouseUnmetWh},
+		{"spilled", sum.spillWh, got.SpillWh}, {"lowest charge", sum.lowestWh, got.LowestWh},
+	} {
+		sameFigure(t, name, row.what, row.want, row.got, share)
+	}
+}
+
+func sameFigure(t *testing.T, name, what string, want, got, share float64) {
+	t.Helper()
+	if !(math.Abs(want-got) <= share*max(1, math.Abs(want))) {
+		t.Errorf("%s: %s %.12g, the oracle says %.12g", name, what, got, want)
+	}
+}
+
+func total(months [12]float64) (sum float64) {
+	for _, v := range months {
+		sum += v
+	}
+	return sum
+}
+
+// With the lid shut the two agree to what halving and rounding leave. Where it
+// is opened the season reads the enthalpy of saturated air from a table of
+// quarter kelvins, 1e-3 kJ/kg off at most: 1e-5 of a gain.
+const (
+	shutShare = 1e-7
+	openShare = 2e-5
+)
+
+func (b *aboard) compareUnit(t *testing.T, name string, r season.Refrigerator, share float64) {
+	t.Helper()
+	want, sum := b.unit(r)
+	tally, got := b.runUnit(r)
+	sameHours(t, name, want, got, share)
+	sameSums(t, name, b, want, sum, tally, share)
+}
+
+func (b *aboard) compareIce(t *testing.T, name string, ice season.Icing, share float64) {
+	t.Helper()
+	want, sum := b.ice(ice)
+	tally, got := b.runIce(ice)
+	sameHours(t, name, want, got, share)
+	sameSums(t, name, b, want, sum, tally, share)
+}
+
+func (b *aboard) compareStores(t *testing.T, name string, share float64) {
+	t.Helper()
+	samePower(t, name, b.stores(), b.runStores(), share)
+}
+
+func TestOracle(t *testing.T) {
+	two, ten := sloop(), sloop()
+	ten.nights, ten.tripNights = [12]float64{5: 3, 6: 7}, 10
+	dull := func(c scene) scene {
+		c.sunFactor, c.panelWp, c.batteryAh, c.engineHours, c.shore = 0.3, 50, 60, 0.5, 0.3
+		return c
+	}
+	for _, row := range []struct {
+		name  string
+		scene scene
+		unit  season.Refrigerator
+	}{
+		{"thin plate, fins", two, unitOf(energy.Fins, energy.Thin, season.StartWarm)},
+		{"thin plate, cut off, shore", dull(two), unitOf(energy.Fins, energy.Thin, season.StartWarm)},
+		{"cold-storing plate", two, unitOf(energy.Fan, energy.Eutectic, season.StartWarm)},
+		{"sea-cooled", two, unitOf(energy.Seawater, energy.Thin, season.StartWarm)},
+		{"thin plate, fins, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartWarm)},
+		{"thin plate, cut off, shore, ten days", dull(ten), unitOf(energy.Fins, energy.Thin, season.StartWarm)},
+		{"cold-storing plate, ten days", dull(ten), unitOf(energy.Fan, energy.Eutectic, season.StartWarm)},
+		{"sea-cooled, ten days", ten, unitOf(energy.Seawater, energy.Thin, season.StartWarm)},
+		{"pre-cooled, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnShore)},
+		{"left running, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnOwnSun)},
+	} {
+		if row.unit.StoreKJ > 0 {
+			row.unit.StoreKJ = 1e5 // never all frozen
+		}
+		row.scene.aboard(t).compareUnit(t, row.name, row.unit, openShare)
+		row.scene.opens = 0
+		row.scene.aboard(t).compareUnit(t, row.name+", lid shut", row.unit, shutShare)
+	}
+	for _, row := range []struct {
+		name  string
+		scene scene
+		ice   season.Icing
+	}{
+		{"cubes", two, cubes()}, {"block from home", two, block()},
+		{"cubes, ten days", ten, cubes()}, {"block from home, ten days", dull(ten), block()},
+	} {
+		row.scene.aboard(t).compareIce(t, row.name, row.ice, openShare)
+		row.scene.aboard(t).compareStores(t, row.name+", stores", shutShare)
+		row.scene.opens = 0
+		row.scene.aboard(t).compareIce(t, row.name+", lid shut", row.ice, shutShare)
+	}
+}
+
+// anyScene draws a boat, a unit and an ice plan.
+func anyScene(r *rand.Rand, grounds []climate.Ground) (*aboard, season.Refrigerator, season.Icing) {
+	between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
+	g := grounds[r.IntN(len(grounds))]
+	c := scene{tripNights: between(1, 12), leakShare: between(0.3, 3), offsetK: between(-1, 6), kgPerDay: between(0, 4), shopEvery: 1 + r.IntN(5),
+		targetC: between(2, 8), panelWp: between(0, 200), batteryAh: between(20, 200), houseW: between(0, 12), engineHours: between(0, 3),
+		sunFactor: between(0.3, 1.1), seed: r.Uint64()}
+	if r.IntN(2) == 0 {
+		c.chemistry = energy.Lithium
+	}
+	if r.IntN(2) == 0 {
+		c.shore = r.Float64()
+	}
+	for month := range c.nights {
+		if r.IntN(3) == 0 {
+			c.nights[month] = between(0, 12)
+		}
+	}
+	c.nights[r.IntN(12)] = 3
+	cooledBy := []energy.Condenser{energy.Fins, energy.Fan, energy.Seawater}[r.IntN(3)]
+	plate := []energy.Plate{energy.Thin, energy.Eutectic}[r.IntN(2)]
+	for _, m := range g.Months {
+		if m.AirMin < 15 {
+			plate = energy.Thin
+		}
+	}
+	unit := unitOf(cooledBy, plate, season.StartWarm)
+	if plate == energy.Eutectic {
+		unit.StoreKJ = 1e6 // never all frozen
+	} else if r.IntN(2) == 0 {
+		unit.Start = season.StartOnShore
+	}
+	unit.Cycle.Rated = quantity.Watt(between(20, 120))
+	unit.Cycle.Eta = between(0.2, 0.4)
+	ice := cubes()
+	if r.IntN(2) == 0 {
+		ice = block()
+	}
+	ice.PortionKg, ice.CarryKg, ice.CarryLoss, ice.FoundShare = between(0.5, 10), between(5, 30), between(0, 0.2), r.Float64()
+	ice.Surface.FullKg, ice.Surface.FullWPerK = quantity.Kilogram(between(5, 40)), quantity.WattPerKelvin(between(2, 20))
+	for m := range 12 {
+		ice.MeltKgADay[m], ice.FloorKg[m], ice.PullDownKg[m] = between(0, 10), between(0, 8), between(0, 8)
+	}
+	return c.at(g), unit, ice
+}
+
+// TestOracleAnywhere compares the two in boats, grounds and seasons at random.
+func TestOracleAnywhere(t *testing.T) {
+	r := rand.New(rand.NewPCG(48, 10))
+	grounds := climate.Grounds()
+	for range 60 {
+		b, unit, ice := anyScene(r, grounds)
+		name := b.ground.ID
+		b.compareUnit(t, name+", unit", unit, shutShare)
+		b.compareIce(t, name+", ice", ice, shutShare)
+		b.compareStores(t, name+", stores", shutShare)
+		if t.Failed() {
+			t.Fatalf("%+v\n%+v\n%+v", b.setup, unit, ice)
+		}
+	}
+}

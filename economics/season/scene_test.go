@@ -1,0 +1,133 @@
+package season_test
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+	"coldreckon/economics/season"
+)
+
+// scene is a boat of our own, in the figures the tests turn.
+type scene struct {
+	ground      string
+	nights      [12]float64
+	tripNights  float64
+	leakShare   float64 // of the box below
+	offsetK     float64
+	opens       float64
+	kgPerDay    float64
+	shopEvery   int
+	targetC     float64
+	panelWp     float64
+	batteryAh   float64
+	chemistry   energy.Chemistry
+	houseW      float64
+	engineHours float64
+	shore       float64
+	sunFactor   float64
+	seed        uint64
+}
+
+// sloop is a small boat on the Maine coast.
+func sloop() scene {
+	return scene{ground: "maine-coast", nights: [12]float64{6: 2}, tripNights: 2, leakShare: 1, offsetK: 2, opens: 10, kgPerDay: 1.2,
+		shopEvery: 3, targetC: 4, panelWp: 100, batteryAh: 100, houseW: 6, engineHours: 1, sunFactor: 1, seed: 1}
+}
+
+// aboard is a scene ready to run: the season's own setup and air, and the
+// oracle of the same boat under the same weather.
+type aboard struct {
+	oracle
+	air season.Air
+}
+
+func (c scene) aboard(t testing.TB) *aboard {
+	t.Helper()
+	g, err := climate.Find(c.ground)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c.at(g)
+}
+
+func (c scene) at(g climate.Ground) *aboard {
+	b := &aboard{oracle: oracle{ground: g, sky: climate.NewSky(g), weather: new(season.Weather)}}
+	months := season.NewMonths(g, b.sky)
+	plan := season.NewPlan(c.nights, c.tripNights)
+	k := quantity.WattPerKelvin(c.leakShare)
+	b.setup = season.Setup{
+		Plan: plan, Months: &months, CabinOffset: quantity.Kelvin(c.offsetK),
+		Box: season.Box{Leak: heat.Conductance{Cabin: 0.70 * k, Sea: 0.20 * k, Engine: 0.15 * k, Deck: 0.10 * k},
+			OpensPerDay: c.opens, SwappedL: 20, HeatKJPerK: 120},
+		Goods:   season.Goods{KgPerDay: c.kgPerDay, ShopEveryDays: c.shopEvery},
+		TargetC: c.targetC, LimitC: season.ExamLimitC(quantity.Celsius(c.targetC)),
+		Power: season.Power{
+			Panel:  energy.Panel{Wp: quantity.Watt(c.panelWp), Mounting: energy.Bimini, Controller: energy.Tracking}.Chain(),
+			Bank:   energy.Bank{Nominal: quantity.AmpHour(c.batteryAh), Volts: 12, Chemistry: c.chemistry}.Store(),
+			HouseW: c.houseW, EngineW: 250, EngineHours: c.engineHours, ShoreShare: c.shore,
+		},
+	}
+	plan.Draw(b.weather, b.sky, rand.New(rand.NewPCG(c.seed, 0)), c.sunFactor)
+	b.breathe()
+	return b
+}
+
+// breathe fills the air anew, after the weather or the setup was changed.
+func (b *aboard) breathe() {
+	s := &b.setup
+	one := s.Power.Panel
+	one.Wp = 1
+	s.Plan.Breathe(&b.air, b.weather, s.Months, s.CabinOffset, one, s.Power.EngineHours)
+}
+
+func (b *aboard) runUnit(r season.Refrigerator) (*season.Tally, []season.Hour) {
+	var t season.Tally
+	var trace season.Trace
+	b.setup.Unit(&b.air, r, &t, &trace)
+	return &t, trace.Hours
+}
+
+func (b *aboard) runIce(ice season.Icing) (*season.Tally, []season.Hour) {
+	var t season.Tally
+	var trace season.Trace
+	b.setup.Ice(&b.air, ice, &t, &trace)
+	return &t, trace.Hours
+}
+
+func (b *aboard) runStores() *season.Tally {
+	var t season.Tally
+	b.setup.Stores(&b.air, &t)
+	return &t
+}
+
+// unitOf is a unit of 50 W at its typical figures.
+func unitOf(cooledBy energy.Condenser, plate energy.Plate, start season.Start) season.Refrigerator {
+	r := season.Refrigerator{
+		Cycle:     energy.Unit{RatedW: 50, Eta: 0.33, CooledBy: cooledBy, Plate: plate}.Cycle(),
+		SeaCooled: cooledBy == energy.Seawater, Start: start,
+	}
+	if plate == energy.Eutectic {
+		r.StoreKJ = 1822 // 8 kg of 268 kJ/kg, 0.85 of it used
+	}
+	return r
+}
+
+// cubes are bought by the bag and drained; block is frozen at home and its
+// water kept.
+func cubes() season.Icing {
+	ice := season.Icing{Surface: heat.Surface{FullKg: 20, FullWPerK: 8}, PortionKg: 4.5, CarryKg: 18, CarryLoss: 0.05, FoundShare: 0.8}
+	for m := range 12 {
+		ice.MeltKgADay[m], ice.FloorKg[m], ice.PullDownKg[m] = 6, 4, 7
+	}
+	return ice
+}
+
+func block() season.Icing {
+	ice := cubes()
+	ice.FromHome, ice.WaterKept, ice.PortionKg, ice.CarryLoss = true, true, 9, 0.02
+	return ice
+}

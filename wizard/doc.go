@@ -1,0 +1,14 @@
+// Package wizard asks an owner about the boat, and no more than it needs to.
+//
+// Run is the conversation. It leads with the few questions that carry a first
+// answer, then asks, one at a time, what is worth most to the decision, and
+// offers to stop when nothing left is likely to change it. What to ask comes
+// from the table in package questions; what an answer is worth comes from
+// economics. Run knows no terminal, no file and no clock: it talks through a
+// Prompter and hands every answer to a function that saves it.
+//
+// There are two prompters. The one on package survey (survey.go, the only
+// file that knows of it) has lists to move in and is for ordinary terminals.
+// The plain one reads and writes lines, and is for pipes, screen readers and
+// simple terminals. NewPrompter chooses between them.
+package wizard

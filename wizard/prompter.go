@@ -1,0 +1,55 @@
+package wizard
+
+import (
+	"context"
+	"errors"
+)
+
+// What a prompter answers instead of an answer.
+var (
+	// ErrBack says that the person wants the question before this one.
+	ErrBack = errors.New("back to the question before")
+	// ErrCancelled says that the person, or a signal, stopped the questions.
+	ErrCancelled = errors.New("stopped before the end")
+	// ErrInputEnded says that the input ran out while a question was open.
+	ErrInputEnded = errors.New("the input ended before the questions did")
+	// ErrNoTerminal says that there is nobody to ask.
+	ErrNoTerminal = errors.New("found no terminal to ask questions on")
+)
+
+// Prompter puts questions to a person and brings back what they say.
+//
+// At every question "?" shows the help and "<" gives ErrBack. A cancelled
+// context, or the interrupt key, gives ErrCancelled; after that the prompter
+// must not be used again.
+type Prompter interface {
+	// Say tells something. Line breaks in it are kept; long lines are wrapped.
+	Say(text string)
+	// Line asks for a line of text. It comes back without spaces round it, and
+	// empty when only Enter was pressed. Any other text has passed q.Check.
+	Line(ctx context.Context, q Question) (string, error)
+	// Choose asks for one of the choices and gives its index. Enter takes the
+	// one at index enter.
+	Choose(ctx context.Context, q Question, choices []Choice, enter int) (int, error)
+}
+
+// Question is what a prompter needs to know of one question.
+type Question struct {
+	Why   string // said before the question; "" for nothing
+	Text  string // the question, one sentence
+	Enter string // what Enter alone means, such as "if unsure: 100 L"; of a Line
+	Help  string // shown on "?"
+
+	// Check refuses a text with a sentence that says what is wrong; of a Line,
+	// nil accepts everything.
+	Check func(text string) error
+	// Search tells that the choices are too many to read out: a part of a name
+	// finds them.
+	Search bool
+}
+
+// Choice is one answer to choose.
+type Choice struct {
+	Label string
+	Also  []string // other words for it
+}
