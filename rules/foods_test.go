@@ -129,7 +129,7 @@ func TestKeepingIsOrderly(t *testing.T) {
 			}
 		}
 		last := len(foods.foods)
-		for gap := 1.0; gap < 800; gap += 3 {
+		for gap := 0.0; gap < 800; gap += 3 {
 			n := 0
 			for _, k := range foods.Keeping(22, gap, eggs) {
 				if k.OutlastsGap {
@@ -189,6 +189,27 @@ func TestBandOf(t *testing.T) {
 		if got := bandOf(row.days); got != row.want {
 			t.Errorf("%g days: %q; want %q", row.days, got, row.want)
 		}
+	}
+}
+
+// A food lasts a gap of as many days as its row says, not one more; and what
+// the sources leave open is marked as judgement, temperature by temperature.
+func TestGapAndJudgement(t *testing.T) {
+	foods := loadFoods(t)
+	find := func(id string, storeC, gap float64) Keeping {
+		for _, k := range foods.Keeping(storeC, gap, economics.NoEggs) {
+			if k.ID == id {
+				return k
+			}
+		}
+		t.Fatalf("no %s", id)
+		return Keeping{}
+	}
+	if !find("onions", 24, 21).OutlastsGap || find("onions", 24, 22).OutlastsGap {
+		t.Error("onions in warmth last three weeks, no more")
+	}
+	if find("jerky", 22, 7).Judged || !find("jerky", 28, 7).Judged || !find("potatoes", 22, 7).Judged {
+		t.Error("judgement is not marked where it is one")
 	}
 }
 
