@@ -36,7 +36,7 @@ func plateC(r season.Refrigerator, boxC, coolantC float64) float64 {
 func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 	var rows []season.Hour
 	s := &o.setup
-	sum := account{lowestWh: float64(s.Power.Bank.FullWh)}
+	sum := account{lowestWh: float64(s.Power.Bank.FullWh), stores: r.StoreKJ > 0}
 	fanW := float64(r.Cycle.Condenser)
 	o.walk(func(number int, trip season.Trip, firstDay int) {
 		food, frozenKJ, b := o.start(r, trip, firstDay, &sum)
@@ -71,7 +71,7 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 			food += 3.6 * (gainW - cooledW) / s.Box.HeatKJPerK
 			var shoreW float64
 			b, shoreW = o.carry(b, a, unitW, &sum)
-			sum.off = append(sum.off, needW > 0 && cooledW < 1e-9) // less is rounding
+			sum.off = append(sum.off, needW > 0 && cooledW == 0)
 			rows = append(rows, season.Hour{Trip: number, Hour: hour, Clock: a.clock, Month: a.month,
 				CabinC: a.cabinC, FoodC: food, GainW: gainW, CooledW: cooledW,
 				EvaporatorC: teC, CapacityW: capacityW, COP: cop,

@@ -137,6 +137,7 @@ type account struct {
 	preCooledWh                        float64
 	errands                            int
 	off                                []bool // by hour: nothing cooled
+	stores                             bool   // a plate stood between
 }
 
 // carry takes the bank through an hour and gives the shore power it took.
