@@ -1,0 +1,108 @@
+package figures
+
+import (
+	"fmt"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// Plain gives the chief figures for a terminal: 80 columns, in the owner's
+// units and currency.
+func Plain(in Input) string {
+	r := in.Reckoning
+	v := words.Of(r, in.Book)
+	doc := page.Document{}
+	doc.Add(
+		page.Heading{Level: 0, Text: fmt.Sprintf("%s, %s", r.Boat.Name, r.Ground.Name)},
+		page.Para{Text: v.Answer()},
+	)
+	if text := v.Condition(); text != "" {
+		doc.Add(page.Para{Text: text})
+	}
+	doc.Add(page.List{Mark: page.Number, Items: items(v.Reasons())},
+		page.Heading{Level: 1, Text: "Side by side, as told → with the work needed"}, beside(v.ToldAndFitted()))
+	for _, id := range economics.Options {
+		if work := v.Work(id); len(work) > 0 {
+			var list []page.Item
+			for _, w := range work {
+				list = append(list, page.Item{Text: strings.TrimSpace(w.What + " " + w.Cost)})
+			}
+			doc.Add(page.Para{Text: words.Name(id) + " needs:"}, page.List{Items: list})
+		}
+	}
+	if len(r.Months) > 0 {
+		doc.Add(page.Heading{Level: 1, Text: "Mean day of each month aboard, box as told"}, months(r))
+	}
+	doc.Add(page.Heading{Level: 1, Text: "The box"}, page.Para{Text: v.LeakText()})
+	if flips := v.Flips(); len(flips) > 0 {
+		var list []page.Item
+		for _, f := range flips {
+			list = append(list, page.Item{Text: f.Text})
+		}
+		doc.Add(page.Heading{Level: 1, Text: "What would change the answer"}, page.List{Items: list})
+	}
+	stops, others := 0, 0
+	var list []page.Item
+	for _, f := range in.Findings {
+		if f.Grade == "stop" {
+			stops++
+			list = append(list, page.Item{Lead: "STOP", Text: f.Text})
+		} else {
+			others++
+		}
+	}
+	if stops+others > 0 {
+		doc.Add(page.Heading{Level: 1, Text: fmt.Sprintf("Cautions: %d to clear first, %d more in the report", stops, others)})
+		if stops > 0 {
+			doc.Add(page.List{Items: list})
+		}
+	}
+	doc.Add(page.Para{Text: fmt.Sprintf("%d futures, seed %d; %s over %s at %s a year, prices of today. %d figures assumed; --json lists them.",
+		r.Futures.Count, r.Futures.Seed, r.Boat.Currency, quantity.FormatYears(r.Boat.Money.Years), quantity.FormatShare(r.Boat.Money.Discount), len(r.Boat.Assumptions))})
+	return doc.Text()
+}
+
+// beside sets rows of the four options as a table.
+func beside(rows []words.Row) page.Table {
+	t := page.Table{Columns: []page.Column{{Quiet: true}}}
+	for _, id := range economics.Options {
+		t.Columns = append(t.Columns, page.Column{Head: words.Name(id)})
+	}
+	for _, r := range rows {
+		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
+	}
+	return t
+}
+
+func items(texts []string) []page.Item {
+	var out []page.Item
+	for _, t := range texts {
+		out = append(out, page.Item{Text: t})
+	}
+	return out
+}
+
+// months is the table of mean days.
+func months(r *economics.Reckoning) page.Table {
+	sys := r.Boat.Units
+	mass, degree := "kg", "°C"
+	if sys == quantity.US {
+		mass, degree = "lb", "°F"
+	}
+	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin " + degree, Right: true}, {Head: "Sea " + degree, Right: true},
+		{Head: "Heat W", Right: true}, {Head: "Ice " + mass, Right: true}, {Head: "Sun Wh", Right: true}, {Head: "House Wh", Right: true},
+		{Head: "Small Wh", Right: true}, {Head: "Larger Wh", Right: true}}}
+	bare := func(text string) string { text, _, _ = strings.Cut(text, " "); return text }
+	for _, m := range r.Months {
+		t.Rows = append(t.Rows, []string{
+			words.Month(m.Month)[:3], fmt.Sprint(m.Nights), bare(quantity.FormatTemperature(quantity.Celsius(m.CabinC), sys)),
+			bare(quantity.FormatTemperature(quantity.Celsius(m.SeaC), sys)), fmt.Sprintf("%.0f", m.HeatGainW), bare(quantity.FormatMass(quantity.Kilogram(m.IceKgPerDay), sys)),
+			fmt.Sprintf("%.0f", m.SolarWhPerDay), fmt.Sprintf("%.0f", m.HouseWhPerDay), fmt.Sprintf("%.0f", m.SmallWhPerDay), fmt.Sprintf("%.0f", m.LargerWhPerDay),
+		})
+	}
+	return t
+}

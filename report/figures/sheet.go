@@ -1,0 +1,297 @@
+package figures
+
+import "coldreckon/economics"
+
+// Sheet is the whole of the figures.
+type Sheet struct {
+	Schema    int    `json:"schema"`
+	Version   string `json:"version"`
+	RulesBook string `json:"rules_and_prices"` // identity of the rule and price files
+	Boat      string `json:"boat"`
+	Units     string `json:"units"`
+	Guidance  string `json:"guidance"`
+
+	Inputs      Inputs                 `json:"inputs"`
+	Ground      Ground                 `json:"ground"`
+	Box         Box                    `json:"box"`
+	Months      []Month                `json:"months"`
+	UnitFigures []Unit                 `json:"unit_figures"`
+	Options     []Option               `json:"options"`
+	Money       Money                  `json:"money"`
+	Even        []BreakEven            `json:"break_even"`
+	Futures     Futures                `json:"futures"`
+	Verdict     Verdict                `json:"verdict"`
+	Caution     []Caution              `json:"cautions"`
+	Assumed     []economics.Assumption `json:"assumptions"`
+}
+
+// Ground is the cruising ground as reckoned with.
+type Ground struct {
+	ID     string        `json:"id"`
+	Name   string        `json:"name"`
+	LatDeg Number        `json:"latitude_deg"`
+	Months []GroundMonth `json:"months"`
+}
+
+// GroundMonth is a month's climate with where it comes from.
+type GroundMonth struct {
+	Month      int        `json:"month"`
+	AirMeanC   Number     `json:"air_mean_c"`
+	AirMinC    Number     `json:"air_min_c"`
+	AirMaxC    Number     `json:"air_max_c"`
+	SeaC       Number     `json:"sea_c"`
+	Sun        Number     `json:"sun_kwh_m2_day"`
+	Humidity   Number     `json:"humidity_ratio_kg_per_kg"`
+	Provenance Provenance `json:"provenance"`
+}
+
+// Provenance says where a month's climate comes from.
+type Provenance struct {
+	Air      string `json:"air"`
+	AirRange string `json:"air_range"`
+	Sea      string `json:"sea"`
+	Sun      string `json:"sun"`
+}
+
+// Box is the box as it stands.
+type Box struct {
+	VolumeL   Number     `json:"volume_l"`
+	UA        Number     `json:"ua_w_per_k"`
+	UALow     Number     `json:"ua_low_w_per_k"`  // 10th percentile
+	UAHigh    Number     `json:"ua_high_w_per_k"` // 90th percentile
+	UADrawn   Number     `json:"ua_drawn_w_per_k"`
+	UALogSD   Number     `json:"ua_log_sd"`
+	IceKg     Number     `json:"ice_capacity_kg"`
+	Evidence  []Estimate `json:"evidence"`
+	Disagree  bool       `json:"evidence_disagrees"`
+	Why       string     `json:"evidence_in_words"`
+	Parts     []Part     `json:"heat_by_source"`
+	PartsOf   int        `json:"heat_by_source_month"` // 0 when there are no nights aboard
+	Doubts    []string   `json:"doubts"`
+	HeatGainW Number     `json:"heat_gain_w"` // of that month
+}
+
+// Estimate is one view of the leak.
+type Estimate struct {
+	Source string `json:"source"`
+	UA     Number `json:"ua_w_per_k"`
+	Low    Number `json:"ua_low_w_per_k"`
+	High   Number `json:"ua_high_w_per_k"`
+	Used   bool   `json:"used"`
+}
+
+// Part is one way for heat into the box.
+type Part struct {
+	Source string `json:"source"`
+	UA     Number `json:"ua_w_per_k"` // null for openings and goods
+	HeatW  Number `json:"heat_w"`
+}
+
+// Month is a mean day of a month with nights aboard.
+type Month struct {
+	Month          int    `json:"month"`
+	Nights         int    `json:"nights"`
+	CabinC         Number `json:"cabin_c"`
+	SeaC           Number `json:"sea_c"`
+	LeakW          Number `json:"leak_w"`
+	OpeningsW      Number `json:"openings_w"`
+	GoodsW         Number `json:"goods_w"`
+	HeatGainW      Number `json:"heat_gain_w"`
+	IceKgPerDay    Number `json:"ice_kg_per_day"`
+	Sun            Number `json:"sun_kwh_m2_day"`
+	SolarWhPerDay  Number `json:"solar_wh_per_day"`
+	HouseWhPerDay  Number `json:"house_wh_per_day"`
+	SmallWhPerDay  Number `json:"small_wh_per_day"`
+	LargerWhPerDay Number `json:"larger_wh_per_day"`
+	SmallRun       Number `json:"small_run_share"`
+	LargerRun      Number `json:"larger_run_share"`
+	SmallHeldC     Number `json:"small_held_c"`
+	LargerHeldC    Number `json:"larger_held_c"`
+}
+
+// Option is one of the four ways.
+type Option struct {
+	ID          string     `json:"id"`
+	Name        string     `json:"name"`
+	AsTold      Case       `json:"as_told"`
+	Fitted      Fitted     `json:"fitted"`
+	ToldWorks   int        `json:"as_told_works_of_100"`
+	Workable    int        `json:"workable_of_100"`
+	Cheapest    int        `json:"cheapest_of_100"`
+	Best        int        `json:"best_of_100"`
+	PresentLow  Number     `json:"present_cost_low"`
+	PresentHigh Number     `json:"present_cost_high"`
+	YearlyLow   Number     `json:"yearly_equivalent_low"`
+	YearlyHigh  Number     `json:"yearly_equivalent_high"`
+	Regret      Number     `json:"expected_regret"`
+	Worst       *Fortnight `json:"worst_fortnight"` // of the fitted case; null for dry stores and without nights
+}
+
+// Case is an option at typical inputs.
+type Case struct {
+	Workable   bool        `json:"workable"`
+	Reasons    []string    `json:"reasons"`
+	ColdShare  Number      `json:"cold_share"`
+	ColdDays   Number      `json:"cold_days_per_year"`
+	First      Number      `json:"first_cost"`
+	PerYear    Number      `json:"per_year"`
+	Present    Number      `json:"present_cost"`
+	Yearly     Number      `json:"yearly_equivalent"`
+	PerCold    Number      `json:"per_cold_day"` // null without cold days
+	CashFlows  []Number    `json:"cash_flows"`   // year 0 first, costs positive
+	CostLines  []CostLine  `json:"cost_lines"`
+	Season     Season      `json:"season"`
+	Comparison *AgainstIce `json:"against_ice"` // null for ice itself
+}
+
+// Fitted is an option with the work found for it.
+type Fitted struct {
+	Case
+	FitOut      []FitItem `json:"fit_out"`
+	Reached     bool      `json:"reached"` // whether it works in nine of ten futures
+	Searched    int       `json:"search_futures"`
+	SearchWorks Number    `json:"search_works_share"`
+}
+
+// Season is what a mean year aboard takes and gives.
+type Season struct {
+	WarmestC       Number `json:"warmest_food_c"`
+	HoursOver5C    Number `json:"hours_over_5c_per_year"`
+	LongestOffH    Number `json:"longest_off_h"`
+	RoomL          Number `json:"room_for_food_l"`
+	NeedL          Number `json:"food_to_keep_l"`
+	BoxL           Number `json:"box_volume_l"`
+	LeakWPerK      Number `json:"ua_w_per_k"`
+	IceKgPerDay    Number `json:"ice_hottest_kg_per_day"` // null but for ice
+	IceKgPerYear   Number `json:"ice_bought_kg_per_year"`
+	IceErrands     Number `json:"ice_errands_per_year"`
+	UnitWhPerDay   Number `json:"unit_hottest_wh_per_day"` // null but for units
+	UnitRunShare   Number `json:"unit_hottest_run_share"`
+	PlateC         Number `json:"plate_c"`
+	LowestCharge   Number `json:"battery_lowest_share"`
+	ShoreKWh       Number `json:"shore_kwh_per_year"`
+	EngineKWh      Number `json:"engine_kwh_per_year"`
+	BatteryWearKWh Number `json:"battery_wear_kwh_per_year"`
+	CableDrop      Number `json:"cable_drop_share"` // null when the cable is not known
+}
+
+// CostLine is one line of a cost table.
+type CostLine struct {
+	ID     string `json:"id"`
+	Label  string `json:"label"`
+	Count  Number `json:"count"`
+	Unit   string `json:"unit"`
+	First  Number `json:"first"`
+	Yearly Number `json:"yearly"`
+	LifeY  Number `json:"life_years"` // null when it lasts
+	Renew  Number `json:"renewal"`
+	AtSale Number `json:"at_sale"`
+}
+
+// AgainstIce sets an option beside ice as told, or ice as fitted.
+type AgainstIce struct {
+	NetSavings Number `json:"net_savings"`
+	Ratio      Number `json:"savings_to_investment"`
+	Return     Number `json:"adjusted_return"`
+	PaybackY   Number `json:"discounted_payback_years"`
+}
+
+// FitItem is one piece of the work.
+type FitItem struct {
+	Piece          string `json:"piece"`
+	What           string `json:"what"`
+	Size           Number `json:"size"`
+	Unit           string `json:"unit"` // mm, W, Ah; "" for the rest
+	WithoutWorks   int    `json:"without_works_of_100"`
+	WithoutPresent Number `json:"without_present_cost_more"`
+}
+
+// Money is the owner's terms.
+type Money struct {
+	Discount Number `json:"discount"`
+	Years    int    `json:"years"`
+	Currency string `json:"currency"`
+}
+
+// BreakEven is the nights a year at which a unit costs what ice costs, both as told.
+type BreakEven struct {
+	Option      string `json:"option"`
+	Nights      Number `json:"nights_per_year"` // null when they never meet within a year
+	UnitCheaper bool   `json:"unit_cheaper_now"`
+}
+
+// Futures is what the uncertain inputs do to the decision.
+type Futures struct {
+	Count       int          `json:"count"`
+	Seed        uint64       `json:"seed"`
+	NoneWorks   int          `json:"none_works_of_100"`
+	Refrigerate int          `json:"refrigerate_of_100"`
+	EVPI        Number       `json:"evpi"`
+	EVPIError   Number       `json:"evpi_standard_error"`
+	Inputs      []Uncertain  `json:"inputs"`
+	Paid        []Cumulative `json:"paid_by_year"`
+}
+
+// Uncertain is one uncertain input.
+type Uncertain struct {
+	Name         string `json:"name"`
+	Label        string `json:"label"`
+	Unit         string `json:"unit"`
+	Low          Number `json:"low"` // 10th percentile
+	Typical      Number `json:"typical"`
+	High         Number `json:"high"` // 90th percentile
+	EVPPI        Number `json:"evppi"`
+	SwitchAt     Number `json:"switch_at"`   // null when the choice never turns on it
+	SwitchSide   string `json:"switch_side"` // "above" or "below", "" when there is none
+	ChanceBeyond Number `json:"chance_beyond"`
+	SwingLow     Number `json:"swing_low"`
+	SwingHigh    Number `json:"swing_high"`
+	Taste        bool   `json:"taste"`
+}
+
+// Cumulative is what a fitted option has cost by each year's end.
+type Cumulative struct {
+	Option  string   `json:"option"`
+	Low     []Number `json:"low"`
+	Typical []Number `json:"typical"`
+	High    []Number `json:"high"`
+}
+
+// Verdict is the answer.
+type Verdict struct {
+	Refrigerate bool     `json:"refrigerate"`
+	Option      string   `json:"option"`
+	Works       bool     `json:"works"`
+	AsToldWorks bool     `json:"as_told_works"`
+	StepOf100   int      `json:"step_of_100"`
+	WayOf100    int      `json:"way_of_100"`
+	SureOfStep  bool     `json:"sure_of_step"`
+	SureOfWay   bool     `json:"sure_of_way"`
+	Runner      *string  `json:"runner_up"`
+	ByWorth     bool     `json:"by_worth_of_cold_days"`
+	TurnWorth   Number   `json:"cold_day_worth_at_which_it_turns"`
+	TurnTo      *string  `json:"turns_to"`
+	Answer      string   `json:"answer"`
+	Reasons     []string `json:"reasons"`
+	Flips       []string `json:"flips"`
+	Sure        []string `json:"how_sure"`
+	Evidence    Evidence `json:"evidence"`
+}
+
+// Evidence counts how the owner's figures are known.
+type Evidence struct {
+	Measured int    `json:"measured"`
+	Told     int    `json:"told"`
+	Assumed  int    `json:"assumed"`
+	Grade    string `json:"grade"`
+}
+
+// Caution is a warning that fired.
+type Caution struct {
+	ID      string   `json:"id"`
+	Grade   string   `json:"grade"`
+	Option  string   `json:"option"` // the first it concerns, in printing order
+	Options []string `json:"options"`
+	Text    string   `json:"text"`
+	Source  string   `json:"source"`
+}

@@ -1,0 +1,128 @@
+// Package page is what a printed thing says, before it is set: headings,
+// paragraphs, lists, tables and charts in reading order.
+//
+// One Document is rendered three ways: Draw sets it on a sheet, Text and
+// Markdown write it out for e-mail and for people who cannot use a PDF. Every
+// chart carries a finding and a table of the same figures, so that nothing is
+// said by a drawing alone.
+package page
+
+import "coldreckon/report/sheet"
+
+// Document is a whole printed thing.
+type Document struct {
+	Title   string // of the file; also the running head
+	Subject string
+	Foot    string // at the left of every foot
+	Parts   [][]Block
+}
+
+// Part starts a new page with these blocks.
+func (d *Document) Part(blocks ...Block) { d.Parts = append(d.Parts, blocks) }
+
+// Add appends blocks to the last part.
+func (d *Document) Add(blocks ...Block) {
+	if len(d.Parts) == 0 {
+		d.Parts = [][]Block{nil}
+	}
+	last := len(d.Parts) - 1
+	d.Parts[last] = append(d.Parts[last], blocks...)
+}
+
+// Block is a piece of a document: Heading, Para, List, Table, Chart, Note,
+// Side or Kept.
+type Block interface{ isBlock() }
+
+// Heading opens a section. Levels are 0 for the title, 1 and 2.
+type Heading struct {
+	Level int
+	Text  string
+}
+
+// Style is how a paragraph is set.
+type Style string
+
+// The styles.
+const (
+	Body  Style = ""
+	Lede  Style = "lede"  // the sentence a page opens with
+	Small Style = "small" // notes and sources
+)
+
+// Para is a paragraph. Lead, if any, is set in bold before the text.
+type Para struct {
+	Lead, Text string
+	Style      Style
+}
+
+// Mark is what stands before an item of a list.
+type Mark string
+
+// The marks.
+const (
+	Dash   Mark = "dash"
+	Number Mark = "number"
+	Tick   Mark = "tick" // an open square for a pencil
+)
+
+// Item is one entry of a list. Lead, if any, is set in bold before the text;
+// Source, if any, small after it.
+type Item struct{ Lead, Text, Source string }
+
+// List is a list.
+type List struct {
+	Mark  Mark
+	Items []Item
+}
+
+// Column is a column of a table.
+type Column struct {
+	Head  string
+	Right bool    // figures stand to the right
+	Share float64 // of the table's width, 0 to let the content decide
+	Quiet bool    // names of rows, set in grey
+}
+
+// Table is a table. Rows have a cell for each column.
+type Table struct {
+	Columns []Column
+	Rows    [][]string
+	// Sum draws a line above the last row.
+	Sum bool
+}
+
+// Chart is a drawing with its words.
+type Chart struct {
+	Finding string // what it shows, one sentence
+	Caption string // what is drawn, with its unit
+	Height  float64
+	Draw    func(s sheet.Sheet, r sheet.Rect) error
+	// Table holds the drawn figures. Shown sets it under the drawing too; text
+	// and Markdown always have it.
+	Table Table
+	Shown bool
+}
+
+// Note is text set apart; Heavy for weightier notes.
+type Note struct {
+	Heavy  bool
+	Blocks []Block
+}
+
+// Side sets columns of blocks side by side, each as wide as its share.
+type Side struct {
+	Shares  []float64
+	Columns [][]Block
+}
+
+// Kept holds blocks together on one page.
+type Kept []Block
+
+func (Heading) isBlock() {}
+func (Para) isBlock()    {}
+func (List) isBlock()    {}
+func (Table) isBlock()   {}
+func (Chart) isBlock()   {}
+func (Note) isBlock()    {}
+func (Side) isBlock()    {}
+func (Kept) isBlock()    {}

@@ -1,0 +1,199 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+
+	"coldreckon/economics"
+)
+
+// Answer is the main answer in one sentence: refrigerate or not, which way,
+// and whether the boat needs work for it.
+func (v Voice) Answer() string {
+	d := v.r.Verdict
+	switch {
+	case v.nights() == 0:
+		return fmt.Sprintf("With no nights aboard %s needs no refrigeration, and nothing else on these pages can pay for itself.", v.boat())
+	case !d.Works:
+		return fmt.Sprintf("None of the four ways works well enough for %s as reckoned; %s come%s nearest, in %s futures.",
+			v.boat(), the(d.Option), s(d.Option), of100(v.r.Of(d.Option).WorkableOf100))
+	case !d.SureOfStep:
+		return fmt.Sprintf("Whether %s should have refrigeration is too close to call: %s.", v.boat(), v.rivals())
+	case !d.SureOfWay:
+		return fmt.Sprintf("%s, but which way is too close to call for %s: %s.", v.step(), v.boat(), v.rivals())
+	}
+	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", v.step(), the(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
+}
+
+// boat names the boat inside a sentence.
+func (v Voice) boat() string { return v.r.Boat.Name }
+
+func (v Voice) step() string {
+	if v.r.Verdict.Refrigerate {
+		return "Refrigerate"
+	}
+	return "Do not refrigerate"
+}
+
+// merit is what the answer was chosen by.
+func (v Voice) merit() string {
+	if v.r.Verdict.ByWorth {
+		return "most worthwhile"
+	}
+	return "cheapest"
+}
+
+// rivals gives the two best options with their counts.
+func (v Voice) rivals() string {
+	d := v.r.Verdict
+	text := fmt.Sprintf("%s %s best in %s futures", the(d.Option), is(d.Option), of100(d.WayOf100))
+	if d.HasRunner {
+		text += fmt.Sprintf(", %s in %d", the(d.Runner), v.r.Of(d.Runner).BestOf100)
+	}
+	return text
+}
+
+// verb says how sure the answer is: firmly only where both the count of
+// futures and the evidence carry it.
+func (v Voice) verb(id economics.OptionID) string {
+	step := 2
+	switch n := v.r.Verdict.WayOf100; {
+	case n >= 90:
+		step = 0
+	case n >= 66:
+		step = 1
+	}
+	if v.Evidence().Grade == Weak {
+		step = min(step+1, 2)
+	}
+	if id == economics.DryStores {
+		return [3]string{"are", "are probably", "may be"}[step]
+	}
+	return [3]string{"is", "is probably", "may be"}[step]
+}
+
+// condition says what the boat needs first.
+func (v Voice) condition() string {
+	o := v.r.Of(v.r.Verdict.Option)
+	if len(o.Fit.Items) == 0 {
+		return "just as she is"
+	}
+	var pieces []string
+	for _, item := range o.Fit.Items {
+		pieces = append(pieces, v.short(item))
+	}
+	if len(pieces) > 3 {
+		pieces = append(pieces[:2:2], fmt.Sprintf("%s more", plural(float64(len(pieces)-2), "piece")))
+	}
+	lead := "after some work ("
+	if v.r.Verdict.AsToldWorks {
+		lead = "cheapest of all after some work ("
+	}
+	return lead + join(pieces) + ")"
+}
+
+// Condition is what the answer rests on, in one or two sentences: money
+// alone, and the worth of a cold day at which it turns; or the worth told.
+func (v Voice) Condition() string {
+	d := v.r.Verdict
+	b := v.r.Boat
+	switch {
+	case v.nights() == 0 || !d.Works:
+		return ""
+	case d.ByWorth:
+		return fmt.Sprintf("This counts a cold day as worth %s to you, as you told.", v.Money(float64(b.Money.ColdDayWorth)))
+	}
+	text := "Money alone decides this: you have not said what a cold day is worth to you."
+	if turn := v.turn(); turn != "" {
+		text += " " + turn
+	}
+	return text
+}
+
+// turn says at which worth of a cold day a money-only answer turns.
+func (v Voice) turn() string {
+	d := v.r.Verdict
+	if d.ByWorth || !d.TurnKnown {
+		return ""
+	}
+	return fmt.Sprintf("If a day with cold food is worth more than about %s to you, %s %s the better way.", v.Money(d.TurnWorth), the(d.TurnTo), is(d.TurnTo))
+}
+
+// Sure says how often the answer holds, both ways, as counts of 100.
+func (v Voice) Sure() []string {
+	d := v.r.Verdict
+	if v.nights() == 0 {
+		return nil
+	}
+	with, none := v.r.Futures.RefrigerateOf100, v.r.Futures.NoneWorksOf100
+	out := []string{fmt.Sprintf("%s %s best in %s equally likely futures, and not best in %d.",
+		The(d.Option), is(d.Option), of100(d.WayOf100), 100-d.WayOf100)}
+	text := fmt.Sprintf("A unit is best in %d of 100, no unit in %d", with, 100-with-none)
+	if none > 0 {
+		text += fmt.Sprintf(", and nothing works in %d", none)
+	}
+	out = append(out, text+".")
+	if d.Works {
+		out = append(out, fmt.Sprintf("So it is %s that %s %s best.", Likely(d.WayOf100), the(d.Option), is(d.Option)))
+	}
+	if lead := v.leader(); lead != d.Option {
+		out = append(out, fmt.Sprintf("Where %s %s not best, %s can cost far more: averaged over all futures %s lead%s.",
+			the(d.Option), is(d.Option), it(d.Option), the(lead), s(lead)))
+	}
+	return out
+}
+
+func it(id economics.OptionID) string {
+	if id == economics.DryStores {
+		return "they"
+	}
+	return "it"
+}
+
+// leader is the option of least mean cost over the futures: least regret.
+func (v Voice) leader() economics.OptionID {
+	best := v.r.Verdict.Option
+	least := v.r.Of(best).ExpectedRegret
+	for i := range v.r.Options {
+		if o := &v.r.Options[i]; o.WorkableOf100 > 0 && o.ExpectedRegret < least {
+			best, least = o.ID, o.ExpectedRegret
+		}
+	}
+	return best
+}
+
+// Likely gives the word for a count of 100 with the count: "likely (72 of 100)".
+func Likely(n int) string {
+	for _, b := range Scale {
+		if n >= b.From {
+			return fmt.Sprintf("%s (%s)", b.Word, of100(n))
+		}
+	}
+	return ""
+}
+
+// Band is one word of the scale of likelihood: counts From to To of 100.
+type Band struct {
+	Word     string
+	From, To int
+}
+
+// Scale is the one scale of likelihood, the highest band first. Source: IPCC
+// Fourth Assessment Report, working group II, front matter (disjoint bands).
+var Scale = []Band{
+	{"virtually certain", 100, 100}, {"very likely", 90, 99}, {"likely", 66, 89}, {"about as likely as not", 33, 65},
+	{"unlikely", 10, 32}, {"very unlikely", 1, 9}, {"exceptionally unlikely", 0, 0},
+}
+
+// ScaleText prints the scale in one sentence.
+func ScaleText() string {
+	var parts []string
+	for _, b := range Scale {
+		if b.From == b.To {
+			parts = append(parts, fmt.Sprintf("%s %d", b.Word, b.From))
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%s %d to %d", b.Word, b.From, b.To))
+	}
+	return "Words for chances, in futures of 100: " + strings.Join(parts, "; ") + "."
+}

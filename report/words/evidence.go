@@ -1,0 +1,66 @@
+package words
+
+import (
+	"fmt"
+
+	"coldreckon/economics/quantity"
+)
+
+// Grade is how well the figures behind the answer are known.
+type Grade string
+
+// The grades.
+const (
+	Strong Grade = "strong"
+	Fair   Grade = "fair"
+	Weak   Grade = "weak"
+)
+
+// Evidence counts how the owner's figures are known.
+type Evidence struct {
+	Measured, Told, Assumed int
+	Grade                   Grade
+}
+
+// Evidence gives the strength of the evidence: strong when the box was
+// measured and two thirds of the figures are the owner's, weak when fewer
+// than half are, fair between. Engineering judgement, from memory.
+func (v Voice) Evidence() Evidence {
+	e := Evidence{Assumed: len(v.r.Boat.Assumptions)}
+	for _, how := range v.r.Boat.Known {
+		switch how {
+		case quantity.Measured:
+			e.Measured++
+		case quantity.Told:
+			e.Told++
+		}
+	}
+	all := float64(e.Measured + e.Told + e.Assumed)
+	switch own := float64(e.Measured + e.Told); {
+	case all == 0 || own < all/2:
+		e.Grade = Weak
+	case e.Measured > 0 && own >= all*2/3:
+		e.Grade = Strong
+	default:
+		e.Grade = Fair
+	}
+	return e
+}
+
+// EvidenceText says how well the figures are known, apart from how likely.
+func (v Voice) EvidenceText() string {
+	e := v.Evidence()
+	text := fmt.Sprintf("How well this is known is another matter. Of %d figures about boat and use, %d were measured, %d told and %d assumed: the evidence is %s.",
+		e.Measured+e.Told+e.Assumed, e.Measured, e.Told, e.Assumed, e.Grade)
+	if e.Measured == 0 {
+		text += " The leak of the box is worked out from its walls, not measured."
+	}
+	return text
+}
+
+// LeakText gives the leak of the box with its range and what it rests on.
+func (v Voice) LeakText() string {
+	b := v.r.Box
+	return fmt.Sprintf("The box holds %s and leaks %s (%s in 8 of 10 cases). %s", v.volume(float64(b.Volume)),
+		v.leak(float64(b.Leak)), quantity.Span(v.leak(float64(b.LeakLow)), v.leak(float64(b.LeakHigh))), b.Evidence.Why)
+}

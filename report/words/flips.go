@@ -1,0 +1,130 @@
+package words
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Flip is one thing that would change the answer.
+type Flip struct {
+	Text   string
+	Beyond int // futures of 100 that lie beyond; -1 when it is not a chance
+}
+
+// Flips lists what would change the answer: the worth of a cold day, the
+// switching values of the figures with the chance of lying beyond them, the
+// likeliest first, and the nights at which a unit costs what ice costs.
+func (v Voice) Flips() []Flip {
+	var out []Flip
+	if v.nights() == 0 {
+		return out
+	}
+	if text := v.turn(); text != "" {
+		out = append(out, Flip{text, -1})
+	}
+	ins := slices.Clone(v.r.Futures.Inputs)
+	slices.SortStableFunc(ins, func(a, b economics.InputFigures) int { return cmp.Compare(b.ChanceBeyond, a.ChanceBeyond) })
+	for _, in := range ins {
+		if in.SwitchKnown {
+			out = append(out, Flip{v.flip(in), share100(in.ChanceBeyond)})
+		}
+	}
+	for _, b := range v.r.BreakEven {
+		if text := v.breakEven(b); text != "" {
+			out = append(out, Flip{text, -1})
+		}
+	}
+	return out
+}
+
+// flip says at which value of an input the answer turns.
+func (v Voice) flip(in economics.InputFigures) string {
+	turns := "the answer turns"
+	if lead := v.leader(); lead != v.r.Verdict.Option {
+		turns = fmt.Sprintf("%s no longer lead%s on average", the(lead), s(lead))
+	}
+	return fmt.Sprintf("If %s, %s. %s futures lie there.", v.beyond(in), turns, capital(of100(share100(in.ChanceBeyond))))
+}
+
+// beyond words "the figure lies beyond its switching value".
+func (v Voice) beyond(in economics.InputFigures) string {
+	at := v.Value(in.Input, in.SwitchAt)
+	more, above := "less than", in.SwitchAbove
+	if above {
+		more = "more than"
+	}
+	switch in.Name {
+	case "leak":
+		return fmt.Sprintf("the box leaks %s %s", more, at)
+	case "cabin":
+		return fmt.Sprintf("the cabin is %s %s warmer than the air outside", more, at)
+	case "nights":
+		if !above {
+			more = "fewer than"
+		}
+		return fmt.Sprintf("you spend %s %s aboard a year", more, at)
+	case "ice_price":
+		return fmt.Sprintf("ice costs %s %s", more, at)
+	case "ice_errand":
+		return fmt.Sprintf("fetching ice costs %s %s a time", more, at)
+	case "unit_price":
+		return fmt.Sprintf("the small unit costs %s %s, and the larger in step", more, at)
+	case "fitting":
+		return fmt.Sprintf("fitting the small unit costs %s %s, and the larger in step", more, at)
+	case "unit_life":
+		return fmt.Sprintf("a small unit lasts %s %s", more, at)
+	case "upkeep":
+		return fmt.Sprintf("upkeep of a small unit costs %s %s a year", more, at)
+	case "unit_capacity":
+		return fmt.Sprintf("the small unit cools %s %s", more, at)
+	case "other_loads":
+		return fmt.Sprintf("everything else aboard takes %s %s", more, at)
+	case "battery":
+		return fmt.Sprintf("the battery holds %s %s", more, at)
+	case "dry_premium":
+		return fmt.Sprintf("food that keeps costs %s %s extra a person a day", more, at)
+	case "cold_day_worth":
+		return fmt.Sprintf("a cold day is worth %s %s to you", more, at)
+	}
+	return fmt.Sprintf("%s is %s %s", in.Label, more, at)
+}
+
+// Value prints a figure of an uncertain input in the owner's units. An input
+// without a unit of its own is printed as a share of what was reckoned.
+func (v Voice) Value(in economics.Input, x float64) string {
+	if in.Name == "dry_premium" {
+		if line, ok := v.book.Price("dry_premium"); ok {
+			return v.Money(x * line.Price.Typical)
+		}
+	}
+	switch in.Unit {
+	case "W/K":
+		return v.leak(x)
+	case "K":
+		return quantity.FormatTemperatureDifference(quantity.Kelvin(x), v.sys)
+	case "nights":
+		return plural(x, "night")
+	case "money/kg":
+		return quantity.FormatPricePerMass(quantity.MoneyPerKg(x), v.r.Boat.Currency, v.sys)
+	case "money", "money/year":
+		return v.Money(x)
+	case "years":
+		return quantity.FormatYears(quantity.Year(round2(x)))
+	case "W":
+		return power(x)
+	case "Ah/day":
+		return quantity.FormatCharge(quantity.AmpHour(round2(x))) + " a day"
+	case "Ah":
+		return quantity.FormatCharge(quantity.AmpHour(round2(x)))
+	}
+	typical := in.Typical
+	if typical == 0 {
+		typical = 1
+	}
+	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(round2(x/typical))), " %") + " % of what was reckoned"
+}

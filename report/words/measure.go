@@ -1,0 +1,108 @@
+package words
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"coldreckon/economics"
+)
+
+// Measure is a figure that is worth finding out before money is spent.
+type Measure struct {
+	What  string
+	Worth float64 // what knowing it alone would save on average, as a present cost
+	How   string  // the cheapest way to find out
+	Key   string  // the input's stable name
+}
+
+// leastWorth is the saving, as a share of the answer's present cost, below
+// which finding out is not worth an evening. Engineering judgement.
+const leastWorth = 0.005
+
+// MeasureFirst lists what is worth finding out first, the worthiest first.
+// Matters of taste are never among them.
+func (v Voice) MeasureFirst() []Measure {
+	var out []Measure
+	least := leastWorth * math.Abs(v.r.Of(v.r.Verdict.Option).Fitted.Present)
+	for _, in := range v.r.Futures.Inputs {
+		if !in.Taste && in.EVPPI > least {
+			out = append(out, Measure{What: in.Label, Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name})
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Measure) int { return cmp.Compare(b.Worth, a.Worth) })
+	return out
+}
+
+// Text says it in one sentence.
+func (v Voice) MeasureText(m Measure) string {
+	return fmt.Sprintf("%s: worth about %s to know. %s", capital(m.What), v.Money(m.Worth), m.How)
+}
+
+// EVPI says what knowing everything would be worth.
+func (v Voice) EVPI() string {
+	f := v.r.Futures
+	if v.nights() == 0 || f.EVPI <= 0 {
+		return "Nothing that could be found out would change the choice enough to pay for itself."
+	}
+	return fmt.Sprintf("Knowing everything beforehand would save about %s on average over %s (within %s either way). Spend no more than that on finding out.",
+		v.Money(f.EVPI), v.years(), v.Money(2*f.EVPIError))
+}
+
+// how names the cheapest way to find a figure out.
+func (v Voice) how(name string) string {
+	switch name {
+	case "leak":
+		ice := v.r.Boat.Ice
+		return fmt.Sprintf("Test the box: shut the lid on weighed ice for a day and weigh what melts. It costs about %s of ice.", v.Money(2*float64(ice.UnitSize)*float64(ice.Price)))
+	case "use":
+		return "Keep a tally for a week: what goes into the box, and how often the lid opens."
+	case "cabin":
+		return "Hang one thermometer in the cabin and one in the shade outside for a few days."
+	case "nights":
+		return "Count the nights in your last three log books."
+	case "ice_price":
+		return "Note what ice costs at your next three stops."
+	case "ice_errand":
+		return "Add up fuel and fares of your last runs for ice."
+	case "unit_price":
+		return "Ask two dealers for a price with everything that is needed to fit it."
+	case "fitting":
+		return "Ask a yard for a fixed price, or try a cardboard dummy of the unit in its place."
+	case "unit_life":
+		return "Ask how long the warranty runs and what owners of older boats have seen."
+	case "upkeep":
+		return "Ask owners what they spent on theirs in the last five years."
+	case "unit_efficiency":
+		return "Ask for watt-hours a day measured in a box like yours, not for an average current."
+	case "unit_capacity":
+		return "Read the cooling power at −10/45 °C in the maker's data sheet."
+	case "other_loads":
+		return "Read the battery monitor, or clamp a meter on the main cable, for two days at anchor."
+	case "sun":
+		return "Note the charge controller's daily yield for a week at anchor."
+	case "battery":
+		return "Run a known load from a full battery until its lowest voltage, and time it."
+	case "dry_premium":
+		return "Cook from the dry list for a week at home, and keep the receipts."
+	case "spoilage":
+		return "Note what you throw away on the next two trips."
+	case "materials":
+		return "Price foam, gasket and fittings at a chandler."
+	}
+	return "Ask somebody who has one."
+}
+
+// nextBest gives the rival that the swing of inputs is measured against.
+func (v Voice) nextBest() (economics.OptionID, bool) {
+	lead := v.leader()
+	var next economics.OptionID
+	least := math.Inf(1)
+	for i := range v.r.Options {
+		if o := &v.r.Options[i]; o.ID != lead && o.WorkableOf100 > 0 && o.ExpectedRegret < least {
+			next, least = o.ID, o.ExpectedRegret
+		}
+	}
+	return next, next != ""
+}

@@ -1,0 +1,42 @@
+package words
+
+import "coldreckon/economics"
+
+// Name is an option's name as a title: "Ice only".
+func Name(id economics.OptionID) string { return capital(names[id]) }
+
+var names = map[economics.OptionID]string{
+	economics.IceOnly: "ice only", economics.DryStores: "dry stores",
+	economics.SmallUnit: "small unit", economics.LargerUnit: "larger unit",
+}
+
+// the names an option inside a sentence.
+func the(id economics.OptionID) string {
+	if unit(id) {
+		return "the " + names[id]
+	}
+	return names[id]
+}
+
+// The is the name at the head of a sentence.
+func The(id economics.OptionID) string { return capital(the(id)) }
+
+func unit(id economics.OptionID) bool {
+	return id == economics.SmallUnit || id == economics.LargerUnit
+}
+
+// s gives the ending of a verb after the option: "dry stores cost".
+func s(id economics.OptionID) string {
+	if id == economics.DryStores {
+		return ""
+	}
+	return "s"
+}
+
+// is gives "are" after dry stores.
+func is(id economics.OptionID) string {
+	if id == economics.DryStores {
+		return "are"
+	}
+	return "is"
+}

@@ -1,0 +1,132 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// round2 rounds to two significant digits.
+func round2(x float64) float64 {
+	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
+		return x
+	}
+	step := math.Pow(10, math.Floor(math.Log10(math.Abs(x)))-1)
+	return math.Round(x/step) * step
+}
+
+// Money prints an amount to two significant digits: "$1,600". What is not
+// finite prints as a dash.
+func (v Voice) Money(x float64) string {
+	x = round2(x)
+	if math.Abs(x) < 0.005 {
+		x = 0
+	}
+	return quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency)
+}
+
+// Range prints a 10 to 90 range of money: "$900 to $4,000".
+func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
+
+// about prints an amount with its range in brackets.
+func (v Voice) about(x, low, high float64) string {
+	if low == high && high == 0 {
+		return v.Money(x)
+	}
+	return v.Money(x) + " (" + v.Range(low, high) + ")"
+}
+
+// years prints the horizon.
+func (v Voice) years() string { return quantity.FormatYears(v.r.Boat.Money.Years) }
+
+// number reads a number fact; an option without it has 0.
+func number(f economics.Facts, name string) float64 {
+	x, _ := f[name].(float64)
+	return x
+}
+
+func (v Voice) mass(kg float64) string {
+	return quantity.FormatMass(quantity.Kilogram(round2(kg)), v.sys)
+}
+func (v Voice) volume(l float64) string { return quantity.FormatVolume(quantity.Litre(l), v.sys) }
+func (v Voice) degrees(c float64) string {
+	return quantity.FormatTemperature(quantity.Celsius(c), v.sys)
+}
+func (v Voice) leak(wPerK float64) string {
+	return quantity.FormatConductance(quantity.WattPerKelvin(wPerK), v.sys)
+}
+func (v Voice) length(mm float64) string {
+	return quantity.FormatLength(quantity.Metre(mm/1000), v.sys)
+}
+func (v Voice) area(m2 float64) string { return quantity.FormatArea(quantity.SquareMetre(m2), v.sys) }
+func wattHours(wh float64) string      { return quantity.FormatEnergy(quantity.WattHour(round2(wh))) }
+func power(w float64) string           { return quantity.FormatPower(quantity.Watt(round2(w))) }
+func of100(n int) string               { return fmt.Sprintf("%d of 100", n) }
+
+// few100 prints a count that is a disappointment.
+func few100(n int) string {
+	if n == 0 {
+		return "none of 100"
+	}
+	return fmt.Sprintf("only %d of 100", n)
+}
+
+func share100(share float64) int { return int(math.Round(100 * share)) }
+
+// whole prints a count to two significant digits, or a smaller one exactly.
+func whole(x float64) string { return quantity.FormatNumber(math.Round(round2(x))) }
+
+// plural gives "1 night", "2 nights".
+func plural(n float64, one string) string {
+	text := whole(n)
+	if text == "1" {
+		return text + " " + one
+	}
+	return text + " " + one + "s"
+}
+
+// capital sets the first letter in upper case.
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// join lists things: "a", "a and b", "a, b and c".
+func join(things []string) string {
+	if len(things) < 2 {
+		return strings.Join(things, "")
+	}
+	last := len(things) - 1
+	return strings.Join(things[:last], ", ") + " and " + things[last]
+}
+
+// Month names a month, 1 to 12.
+func Month(m int) string {
+	return [...]string{"", "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}[m]
+}
+
+// hottest gives the month aboard with the greatest heat gain; false when
+// there are no nights aboard.
+func (v Voice) hottest() (economics.MonthFigures, bool) {
+	var most economics.MonthFigures
+	for _, m := range v.r.Months {
+		if m.HeatGainW >= most.HeatGainW {
+			most = m
+		}
+	}
+	return most, len(v.r.Months) > 0
+}
+
+// nights gives the nights aboard in a year.
+func (v Voice) nights() float64 {
+	var n float64
+	for _, m := range v.r.Months {
+		n += float64(m.Nights)
+	}
+	return n
+}

@@ -1,0 +1,181 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"coldreckon/economics"
+)
+
+// Row is one line of the table that sets the four options side by side, a
+// cell for each in the order of economics.Options.
+type Row struct {
+	Label string
+	Cells [4]string
+}
+
+// Rows sets the options side by side as fitted, with the same rows for each.
+func (v Voice) Rows() []Row {
+	return v.rows([]rowOf{
+		{"As she is", v.asTold},
+		{"With the work needed", v.withWork},
+		{"Cold days aboard", func(o *economics.OptionFigures) string { return v.cold(o, &o.Fitted) }},
+		{"First cost", func(o *economics.OptionFigures) string { return v.Money(o.Fitted.First) }},
+		{"Then each year", func(o *economics.OptionFigures) string { return v.Money(o.Fitted.PerYear) }},
+		{"All in all, spread over each year", func(o *economics.OptionFigures) string { return v.about(o.Fitted.Yearly, o.YearlyLow, o.YearlyHigh) }},
+		{"Over " + v.years() + ", in today's money", func(o *economics.OptionFigures) string {
+			return v.about(o.Fitted.Present, o.PresentLow, o.PresentHigh)
+		}},
+		{"Ice or power in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
+		{"Room left for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
+		{"Living with it", v.living},
+	})
+}
+
+// ToldAndFitted sets the options side by side, each as told and fitted.
+func (v Voice) ToldAndFitted() []Row {
+	both := func(of func(*economics.Outcome) string) func(*economics.OptionFigures) string {
+		return func(o *economics.OptionFigures) string {
+			told, fitted := of(&o.AsTold), of(&o.Fitted)
+			if len(o.Fit.Items) == 0 || told == fitted {
+				return told
+			}
+			return told + " → " + fitted
+		}
+	}
+	return v.rows([]rowOf{
+		{"Works, of 100 futures", func(o *economics.OptionFigures) string {
+			if len(o.Fit.Items) == 0 || o.AsToldWorksOf100 == o.WorkableOf100 {
+				return fmt.Sprint(o.AsToldWorksOf100)
+			}
+			return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorkableOf100)
+		}},
+		{"Cold days, of 100 aboard", both(func(o *economics.Outcome) string { return fmt.Sprint(share100(number(o.Facts, "cold_share"))) })},
+		{"Warmest food", both(v.warmest)},
+		{"First cost", both(func(o *economics.Outcome) string { return v.Money(o.First) })},
+		{"Then each year", both(func(o *economics.Outcome) string { return v.Money(o.PerYear) })},
+		{"Over " + v.years(), both(func(o *economics.Outcome) string { return v.Money(o.Present) })},
+		{"Per cold day", both(func(o *economics.Outcome) string {
+			if x, ok := o.PerColdDay(); ok {
+				return v.Money(x)
+			}
+			return "none cold"
+		})},
+		{"Best, of 100 futures", func(o *economics.OptionFigures) string { return fmt.Sprint(o.BestOf100) }},
+	})
+}
+
+type rowOf struct {
+	label string
+	cell  func(*economics.OptionFigures) string
+}
+
+func (v Voice) rows(of []rowOf) []Row {
+	out := make([]Row, len(of))
+	for i, r := range of {
+		out[i].Label = r.label
+		for k := range v.r.Options {
+			out[i].Cells[k] = r.cell(&v.r.Options[k])
+		}
+	}
+	return out
+}
+
+func (v Voice) hottestName() string {
+	if m, ok := v.hottest(); ok {
+		return Month(m.Month)
+	}
+	return "the hottest month"
+}
+
+// asTold says whether an option works without any work, and why not.
+func (v Voice) asTold(o *economics.OptionFigures) string {
+	switch {
+	case v.nights() == 0:
+		return "No nights to judge by."
+	case o.AsTold.Works() && o.AsToldWorksOf100 >= 90:
+		return fmt.Sprintf("Works, in %s.", of100(o.AsToldWorksOf100))
+	case o.AsTold.Works():
+		return fmt.Sprintf("Works as reckoned, but in %s futures.", few100(o.AsToldWorksOf100))
+	}
+	return "No." + v.because(&o.AsTold)
+}
+
+// withWork says whether an option works with the work found for it.
+func (v Voice) withWork(o *economics.OptionFigures) string {
+	switch {
+	case v.nights() == 0:
+		return "–"
+	case len(o.Fit.Items) == 0 && o.WorkableOf100 >= 90:
+		return "Needs none."
+	case len(o.Fit.Items) == 0:
+		return fmt.Sprintf("No work found that helps. Works in %s.", of100(o.WorkableOf100))
+	case o.Fit.Reached:
+		return fmt.Sprintf("Works, in %s.", of100(o.WorkableOf100))
+	}
+	return fmt.Sprintf("Not even then: works in %s.", of100(o.WorkableOf100))
+}
+
+func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
+	if v.nights() == 0 {
+		return "–"
+	}
+	if o.ID == economics.DryStores {
+		return "None, by design"
+	}
+	return of100(share100(number(of.Facts, "cold_share")))
+}
+
+// warmest gives the warmest food of the season, unless nothing is kept cold.
+func (v Voice) warmest(o *economics.Outcome) string {
+	if o.Facts["option"] == string(economics.DryStores) || number(o.Facts, "nights_per_year") == 0 {
+		return "–"
+	}
+	return v.degrees(number(o.Facts, "warmest_food_c"))
+}
+
+// daily says what an option takes on a day of the hottest month.
+func (v Voice) daily(o *economics.Outcome) string {
+	switch {
+	case o.Facts["option"] == string(economics.IceOnly):
+		return v.mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice a day"
+	case o.Facts["option"] == string(economics.DryStores):
+		return "None"
+	}
+	return wattHours(number(o.Facts, "unit_wh_per_day_hottest")) + " a day"
+}
+
+func (v Voice) room(o *economics.Outcome) string {
+	if o.Facts["option"] == string(economics.DryStores) {
+		return v.volume(number(o.Facts, "room_for_food_l")) + " of dry locker"
+	}
+	return v.volume(number(o.Facts, "room_for_food_l")) + "; the food needs " + v.volume(number(o.Facts, "food_to_keep_l"))
+}
+
+// living says what a season with the option is like.
+func (v Voice) living(o *economics.OptionFigures) string {
+	f := o.Fitted.Facts
+	if v.nights() == 0 {
+		return "–"
+	}
+	switch o.ID {
+	case economics.IceOnly:
+		text := fmt.Sprintf("%s of ice to carry a year", capital(v.mass(number(f, "ice_bought_kg_per_year"))))
+		if n := number(f, "ice_errands_per_year"); n >= 0.5 {
+			text += ", " + plural(n, "extra errand")
+		}
+		return text + ". Nothing to break, no noise; wet at the bottom."
+	case economics.DryStores:
+		return "Tins, grains, roots, cured and dried food; no cold drinks, no milk, meat only on the day you buy it. Nothing to carry or mend."
+	}
+	text := fmt.Sprintf("Hums about %s of 24 hours in %s.", whole(math.Min(24, 24*number(f, "run_share_hottest"))), v.hottestName())
+	if low := share100(number(f, "battery_lowest_share")); low > 0 {
+		text += fmt.Sprintf(" Battery never under %d %% of what is usable.", low)
+	} else {
+		text += " Battery runs empty at times."
+	}
+	if h := number(f, "hours_off_longest"); h >= 1 {
+		text += fmt.Sprintf(" Once off for %s.", plural(h, "hour"))
+	}
+	return text
+}

@@ -1,0 +1,143 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"coldreckon/economics"
+	"coldreckon/rules"
+)
+
+// Reasons gives the three strongest reasons for the answer, each from figures.
+func (v Voice) Reasons() []string {
+	if v.nights() == 0 {
+		return []string{
+			"No nights aboard were told, so there is no food to keep cold.",
+			fmt.Sprintf("A small unit would still cost about %s at first.", v.Money(v.r.Of(economics.SmallUnit).AsTold.First)),
+			"Tell how many nights you sleep aboard, month by month, and the answer may change.",
+		}
+	}
+	var out []string
+	for _, reason := range []func() string{v.moneyReason, v.failReason, v.coldReason, v.nightsReason, v.workReason, v.heatReason, v.simpleReason} {
+		if text := reason(); text != "" && len(out) < 3 {
+			out = append(out, text)
+		}
+	}
+	return out
+}
+
+// moneyReason sets the answer's cost beside its rival's.
+func (v Voice) moneyReason() string {
+	d := v.r.Verdict
+	o := v.r.Of(d.Option)
+	text := fmt.Sprintf("%s cost%s about %s over %s, in today's money.", The(d.Option), s(d.Option),
+		v.about(o.Fitted.Present, o.PresentLow, o.PresentHigh), v.years())
+	if d.HasRunner {
+		r := v.r.Of(d.Runner)
+		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.about(r.Fitted.Present, r.PresentLow, r.PresentHigh))
+	}
+	return text
+}
+
+// failReason says why an option that many would expect does not do.
+func (v Voice) failReason() string {
+	d := v.r.Verdict
+	for _, id := range []economics.OptionID{d.Runner, economics.IceOnly, economics.SmallUnit, economics.LargerUnit, economics.DryStores} {
+		if id == d.Option || id == "" {
+			continue
+		}
+		o := v.r.Of(id)
+		if o.WorkableOf100 < 90 {
+			return fmt.Sprintf("%s work%s in %s futures, even with the best work found.%s", The(id), s(id), few100(o.WorkableOf100), v.because(&o.Fitted))
+		}
+	}
+	for _, id := range []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
+		if o := v.r.Of(id); id != d.Option && !o.AsTold.Works() {
+			return fmt.Sprintf("As she is, %s will not do.%s", the(id), v.because(&o.AsTold))
+		}
+	}
+	return ""
+}
+
+// because gives the first reason an outcome fails, with a space before it.
+func (v Voice) because(o *economics.Outcome) string {
+	if len(o.Failing) == 0 {
+		return ""
+	}
+	return " " + v.fill(o.Failing[0].Reason, o.Facts)
+}
+
+func (v Voice) fill(text string, facts economics.Facts) string {
+	filled, err := rules.Fill(text, facts, v.sys, v.r.Boat.Currency)
+	if err != nil {
+		return text // the pack was checked on load, so every place can be filled
+	}
+	return filled
+}
+
+// coldReason says how cold the answer keeps the food.
+func (v Voice) coldReason() string {
+	o := v.r.Of(v.r.Verdict.Option)
+	if o.ID == economics.DryStores {
+		return fmt.Sprintf("By your account %d parts in 100 of your food must be cold. Dry stores put food that keeps in its place.",
+			share100(float64(v.r.Boat.Food.MustBeColdShare)))
+	}
+	told, fitted := share100(number(o.AsTold.Facts, "cold_share")), share100(number(o.Fitted.Facts, "cold_share"))
+	if len(o.Fit.Items) > 0 && fitted > told {
+		return fmt.Sprintf("With the work it keeps the food cold on %s days aboard, up from %d as she is.", of100(fitted), told)
+	}
+	return fmt.Sprintf("It keeps the food cold on %s days aboard; you want %d.", of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
+}
+
+// nightsReason sets the nights aboard beside the break-even.
+func (v Voice) nightsReason() string {
+	for _, b := range v.r.BreakEven {
+		if b.Known && (b.Option == economics.SmallUnit || b.Option == v.r.Verdict.Option) {
+			return v.breakEven(b)
+		}
+	}
+	return ""
+}
+
+// breakEven says at how many nights a unit costs what ice costs.
+func (v Voice) breakEven(b economics.BreakEven) string {
+	if !b.Known {
+		return ""
+	}
+	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %s.", the(b.Option), plural(b.Nights, "night"), whole(v.nights()))
+}
+
+// workReason names the piece of work that matters most.
+func (v Voice) workReason() string {
+	o := v.r.Of(v.r.Verdict.Option)
+	best := -1
+	for i, item := range o.Fit.Items {
+		if best < 0 || item.WithoutWorksOf100 < o.Fit.Items[best].WithoutWorksOf100 {
+			best = i
+		}
+	}
+	if best < 0 {
+		return ""
+	}
+	item := o.Fit.Items[best]
+	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", v.short(item), of100(item.WithoutWorksOf100), o.WorkableOf100)
+}
+
+// heatReason says what the box asks for in the hottest month aboard.
+func (v Voice) heatReason() string {
+	m, ok := v.hottest()
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("In %s the box as she has it lets in %s of heat. That melts %s of ice a day.", Month(m.Month), power(m.HeatGainW), v.mass(m.IceKgPerDay))
+}
+
+// simpleReason falls back on the first outlay.
+func (v Voice) simpleReason() string {
+	o := v.r.Of(v.r.Verdict.Option)
+	most := 0.0
+	for i := range v.r.Options {
+		most = math.Max(most, v.r.Options[i].Fitted.First)
+	}
+	return fmt.Sprintf("It asks for about %s at first; the dearest way asks for %s.", v.Money(o.Fitted.First), v.Money(most))
+}
