@@ -44,7 +44,7 @@ func (p *plain) Line(ctx context.Context, q Question) (string, error) {
 		p.note("Enter " + q.Enter + ".")
 	}
 	for {
-		text, err := p.answer(ctx, q)
+		text, err := p.answer(ctx)
 		if err != nil || text == "" {
 			return text, err
 		}
@@ -74,7 +74,7 @@ func (p *plain) Choose(ctx context.Context, q Question, choices []Choice, enter 
 	}
 	shown := choices
 	for {
-		text, err := p.answer(ctx, q)
+		text, err := p.answer(ctx)
 		switch {
 		case err != nil:
 			return 0, err
@@ -148,28 +148,26 @@ func lowerFirst(text string) string {
 }
 
 // answer waits for one line. "<" and "back" give ErrBack.
-func (p *plain) answer(ctx context.Context, q Question) (string, error) {
+func (p *plain) answer(ctx context.Context) (string, error) {
 	for {
 		p.write("Answer: ")
 		if p.fault != nil {
 			return "", p.fault
 		}
 		line, err := p.readLine(ctx)
-		if err == nil {
-			line, err = clean(line)
-			if err != nil {
-				p.note(err.Error())
-				continue
-			}
-		}
-		switch {
-		case err != nil:
+		if err != nil {
 			p.write("\n")
 			return "", err
-		case goesBack(line):
+		}
+		text, err := clean(line)
+		if err != nil {
+			p.note(err.Error())
+			continue
+		}
+		if goesBack(text) {
 			return "", ErrBack
 		}
-		return line, nil
+		return text, nil
 	}
 }
 

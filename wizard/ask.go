@@ -1,0 +1,248 @@
+package wizard
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/wizard/questions"
+)
+
+// errEnough says that the person wants no more questions for the sake of the
+// answer.
+var errEnough = errors.New("enough questions")
+
+const enoughWord = "enough"
+
+const dontKnow = "don't know"
+
+// ask asks one question of the table, saves its answer and says what follows
+// from it.
+func (t *talk) ask(v visit) error {
+	row, ok := questions.Find(v.key)
+	if !ok {
+		return fmt.Errorf("found question %q, expected one of the table", v.key)
+	}
+	for {
+		text, err := t.answer(row, v.why)
+		if err != nil {
+			return err
+		}
+		if text != "" {
+			err = t.keep(row.Key, text)
+		}
+		var fault questions.Fault
+		if errors.As(err, &fault) {
+			t.Prompter.Say(sentence(fault))
+			continue
+		}
+		if err != nil {
+			return err
+		}
+		return t.follow(row, v, text)
+	}
+}
+
+// answer gets the text of one answer, "" when the answer there is stays.
+func (t *talk) answer(row questions.Row, why string) (string, error) {
+	if row.Key == worthKey {
+		return t.taste(why)
+	}
+	if choices := choicesOf(row); choices != nil {
+		return t.pick(row, why, choices)
+	}
+	return t.line(row, why)
+}
+
+// line gets the answer of a question that takes any text.
+func (t *talk) line(row questions.Row, why string) (string, error) {
+	boat := t.File.Told()
+	standing := answered(&boat, row.Key)
+	filled := t.filled()
+	q := Question{Why: why, Text: row.Ask, Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
+	if standing {
+		q.Enter = "keeps " + t.standing(row)
+	}
+	if example := examples[row.Kind]; example != "" {
+		q.Text += " " + example
+	}
+	q.Check = func(text string) error {
+		if why != "" && strings.EqualFold(text, enoughWord) {
+			return nil
+		}
+		return t.refuse(row.Key, text)
+	}
+	text, err := t.Prompter.Line(t.ctx, q)
+	switch {
+	case err != nil:
+		return "", err
+	case why != "" && strings.EqualFold(text, enoughWord):
+		return "", errEnough
+	case text == "" && standing:
+		return "", nil
+	case text == "":
+		return unsureText(row), nil
+	}
+	return lasting(row, text, t.File.Told()), nil
+}
+
+// examples shows the form of answers that are not plain figures.
+var examples = map[questions.Kind]string{
+	questions.Months: "Such as: weekends in summer, or june 6, july 14.",
+}
+
+// refuse tells in a sentence why a text cannot answer a key, nil when it can.
+func (t *talk) refuse(key, text string) error {
+	boat := t.File.Told()
+	before := questions.Check(boat)
+	if err := questions.Set(&boat, key, text); err != nil {
+		var fault questions.Fault
+		if errors.As(err, &fault) {
+			return errors.New(sentence(fault))
+		}
+		return err
+	}
+	for _, fault := range questions.Check(boat) {
+		if fault.Key == key && !slices.ContainsFunc(before, func(f questions.Fault) bool { return f.Key == key }) {
+			return errors.New(sentence(fault))
+		}
+	}
+	return nil
+}
+
+// sentence words a fault for somebody at a prompt.
+func sentence(f questions.Fault) string {
+	s := "That was " + strings.TrimPrefix(f.Found, "found ")
+	if f.Expected != "" {
+		s += "; it should be " + f.Expected
+	}
+	s = strings.TrimRight(s, ".") + "."
+	if f.Hint != "" {
+		hint := strings.ToUpper(f.Hint[:1]) + f.Hint[1:]
+		if !strings.HasSuffix(hint, "?") && !strings.HasSuffix(hint, ".") {
+			hint += "."
+		}
+		s += " " + hint
+	}
+	return s
+}
+
+// A reply is one choice and the text it answers with.
+type reply struct {
+	Choice
+	text string
+}
+
+// choicesOf gives the choices of a row that has a few fixed answers, else nil.
+func choicesOf(row questions.Row) []reply {
+	var replies []reply
+	switch row.Kind {
+	case questions.YesNo, questions.YesNoUnknown:
+		replies = []reply{{Choice{Label: "yes", Also: []string{"y", "true"}}, "yes"}, {Choice{Label: "no", Also: []string{"n", "false"}}, "no"}}
+	case questions.Choice:
+		for _, o := range row.Options {
+			if o.Value == "unknown" && len(row.Options) > 1 && o.Label == "not known" {
+				continue // the same as don't know
+			}
+			also := append([]string{o.Value}, strings.Split(o.Also, "|")...)
+			replies = append(replies, reply{Choice{Label: o.Label, Also: also}, o.Value})
+		}
+	default:
+		return nil
+	}
+	return replies
+}
+
+// pick gets the answer of a question with a few fixed answers.
+func (t *talk) pick(row questions.Row, why string, replies []reply) (string, error) {
+	boat, filled := t.File.Told(), t.filled()
+	standing := answered(&boat, row.Key)
+	now := row.Print(&filled)
+	typical := slices.IndexFunc(replies, func(r reply) bool { return r.Label == now })
+	enter := -1
+	switch {
+	case standing && boat.Known[row.Key] != quantity.Unsure, row.Group == questions.OfBoat:
+		enter = typical
+	}
+	unsure := reply{Choice{Label: dontKnow, Also: []string{"unknown", "not sure", "dk", "not known"}}, unsureText(row)}
+	if typical >= 0 && row.Kind == questions.Choice && enter < 0 {
+		unsure.Label += ": " + now
+		unsure.Also = append(unsure.Also, dontKnow)
+	}
+	if enter < 0 {
+		enter = len(replies)
+	}
+	replies = append(replies, unsure)
+	if why != "" {
+		replies = append(replies, reply{Choice{Label: enoughWord}, enoughWord})
+	}
+	choices := make([]Choice, len(replies))
+	for i, r := range replies {
+		choices[i] = r.Choice
+	}
+	q := Question{Why: why, Text: row.Ask, Help: row.Help, Search: len(replies) > mostMatches}
+	i, err := t.Prompter.Choose(t.ctx, q, choices, enter)
+	switch {
+	case err != nil:
+		return "", err
+	case replies[i].text == enoughWord:
+		return "", errEnough
+	}
+	return replies[i].text, nil
+}
+
+// unsureText is what the file holds where the owner does not know.
+func unsureText(row questions.Row) string {
+	if row.Kind == questions.Text {
+		return "?"
+	}
+	return "unknown"
+}
+
+// standing prints the answer there is: as typed, where it was typed as text.
+func (t *talk) standing(row questions.Row) string {
+	boat, filled := t.File.Told(), t.filled()
+	if boat.Known[row.Key] == quantity.Unsure {
+		return dontKnow
+	}
+	return row.Print(&filled)
+}
+
+// lasting gives a text that means the same whatever units are chosen later: as
+// typed where it names its unit, else as printed.
+func lasting(row questions.Row, text string, boat economics.Boat) string {
+	var meant [2]any
+	for i, system := range []quantity.System{quantity.US, quantity.Metric} {
+		b := economics.Boat{Units: system, Currency: boat.Currency, Cruising: boat.Cruising}
+		if questions.Set(&b, row.Key, text) != nil {
+			meant[i] = nil
+			continue
+		}
+		meant[i] = fmt.Sprint(row.Field(&b).Get())
+	}
+	if meant[0] == meant[1] {
+		return text
+	}
+	if err := questions.Set(&boat, row.Key, text); err != nil {
+		return text
+	}
+	return row.Print(&boat)
+}
+
+// keep puts an answer into the file and saves it.
+func (t *talk) keep(key, text string) error {
+	if err := t.File.Set(key, text); err != nil {
+		return err
+	}
+	boat := t.File.Told()
+	if key == "box.inside" && !boat.Box.Inside.Zero() {
+		if err := t.File.Remove("box.volume"); err != nil { // the measures are the better of the two
+			return err
+		}
+	}
+	t.reckoned = nil
+	return t.Save(t.File)
+}

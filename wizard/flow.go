@@ -1,0 +1,188 @@
+package wizard
+
+import (
+	"context"
+	"errors"
+	"fmt"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/wizard/answers"
+	"coldreckon/wizard/questions"
+)
+
+// Options is what a conversation needs.
+type Options struct {
+	Prompter Prompter
+	File     *answers.File // answers so far; it is added to
+	Name     string        // of the file, for messages
+	Book     economics.Book
+	// Reckon works a filled boat out. It is called after most answers, so a
+	// few hundred futures serve better than thousands.
+	Reckon func(economics.Boat) (*economics.Reckoning, error)
+	// Save keeps the file; it is called after every answer.
+	Save func(*answers.File) error
+	// All asks every question in the order of the table.
+	All bool
+}
+
+// Run asks until the answers are complete and confirmed. The answers are in
+// the file, which was saved after each of them, so that a conversation broken
+// off goes on where it stopped when Run is called with the same file again.
+//
+// It gives ErrCancelled, ErrInputEnded, or the error of Save or Reckon.
+func Run(ctx context.Context, opts Options) error {
+	t := &talk{Options: opts, ctx: ctx}
+	t.greet()
+	for {
+		if err := t.questions(); err != nil {
+			return err
+		}
+		switch err := t.review(); {
+		case errors.Is(err, ErrBack) && t.at > 0:
+			t.at--
+		case errors.Is(err, ErrBack):
+			t.Prompter.Say(nothingBefore)
+		default:
+			return err
+		}
+	}
+}
+
+const nothingBefore = "There is no question before this one."
+
+// talk is one conversation: where it stands in the questions and what has
+// been said.
+type talk struct {
+	Options
+	ctx context.Context
+
+	asked []visit // questions of this conversation, in order
+	at    int     // the next of them to ask; len(asked) asks a new one
+
+	reckoned *economics.Reckoning // of the answers as they are; nil when stale
+	verdict  *economics.Verdict   // the last one told
+	enough   bool                 // no more questions for the sake of the answer
+	onward   bool                 // they want the questions that hardly matter
+}
+
+// visit is one question asked, and why when it was asked for its worth.
+type visit struct{ key, why string }
+
+// greet opens the conversation, and finds the place where one broken off goes on.
+func (t *talk) greet() {
+	boat := t.File.Told()
+	for _, row := range questions.All() {
+		if row.Essential && answered(&boat, row.Key) {
+			t.asked = append(t.asked, visit{key: row.Key})
+		}
+	}
+	t.at = len(t.asked)
+	switch n := len(boat.Known); {
+	case n == 0:
+		t.Prompter.Say(opening)
+	case n == 1:
+		t.Prompter.Say(fmt.Sprintf("%s holds one answer already. It is kept.", t.Name))
+	default:
+		t.Prompter.Say(fmt.Sprintf("%s holds %d answers already. They are kept, and not asked again.", t.Name, n))
+	}
+}
+
+const opening = "A dozen questions, then a first answer. Guess, or press Enter if unsure: I allow for it. ? explains, < goes back."
+
+// questions asks until nothing is left to ask.
+func (t *talk) questions() error {
+	for {
+		v, err := t.next()
+		if err == nil && v.key == "" {
+			return nil
+		}
+		if err == nil {
+			err = t.ask(v)
+		}
+		switch {
+		case errors.Is(err, ErrBack) && t.at > 0:
+			t.at--
+			t.enough = false
+		case errors.Is(err, ErrBack):
+			t.Prompter.Say(nothingBefore)
+		case errors.Is(err, errEnough):
+			t.enough = true
+		case err != nil:
+			return err
+		default:
+			t.at++
+		}
+	}
+}
+
+// next gives the question to ask now; its key is empty when there is none.
+func (t *talk) next() (visit, error) {
+	for t.at < len(t.asked) {
+		row, _ := questions.Find(t.asked[t.at].key)
+		if row.Asked(t.File.Told()) {
+			return t.asked[t.at], nil
+		}
+		t.asked = append(t.asked[:t.at], t.asked[t.at+1:]...)
+	}
+	v, err := t.choose()
+	if err == nil && v.key != "" {
+		t.asked = append(t.asked, v)
+	}
+	return v, err
+}
+
+// choose picks a question that has not been asked: the essentials, then, after
+// a first answer, what is worth most, then safety.
+func (t *talk) choose() (visit, error) {
+	boat := t.File.Told()
+	first := func(wanted func(questions.Row) bool) visit {
+		for _, row := range questions.All() {
+			if wanted(row) && row.Asked(boat) && !answered(&boat, row.Key) {
+				return visit{key: row.Key}
+			}
+		}
+		return visit{}
+	}
+	if t.All {
+		return first(func(questions.Row) bool { return true }), nil
+	}
+	// A question that another answer calls for follows it at once.
+	v := first(func(r questions.Row) bool { return r.Essential || r.When != nil && !r.Detail })
+	if v.key != "" {
+		return v, nil
+	}
+	if v, err := t.weigh(); err != nil || v.key != "" {
+		return v, err
+	}
+	return first(func(r questions.Row) bool { return r.Safety }), nil
+}
+
+// answered reports whether a key needs no more asking. The inside measures of
+// a box give its volume.
+func answered(boat *economics.Boat, key string) bool {
+	if key == "box.volume" && answered(boat, "box.inside") && !boat.Box.Inside.Zero() {
+		return true
+	}
+	how, ok := boat.Known[key]
+	return ok && how != quantity.Assumed
+}
+
+// filled gives the boat with every default in it.
+func (t *talk) filled() economics.Boat {
+	boat := t.File.Told()
+	questions.Fill(&boat, t.Book)
+	return boat
+}
+
+// figures reckons the answers as they are.
+func (t *talk) figures() (*economics.Reckoning, error) {
+	if t.reckoned == nil {
+		r, err := t.Reckon(t.filled())
+		if err != nil {
+			return nil, fmt.Errorf("reckoning the answers so far: %w", err)
+		}
+		t.reckoned = r
+	}
+	return t.reckoned, nil
+}

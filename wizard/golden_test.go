@@ -1,0 +1,53 @@
+package wizard
+
+import (
+	"flag"
+	"os"
+	"testing"
+)
+
+var update = flag.Bool("update", false, "write the golden records anew")
+
+// firstTimer answers as somebody does who has owned a boat for a month.
+var firstTimer = []line{
+	{"Which units", "us"},
+	{"Where do you cruise", "chesapeake"},
+	{"How many nights a year", "weekends in summer and two weeks' holiday"},
+	{"leaving home to coming back", "3"},
+	{"How many of you", "2"},
+	{"How much does the ice box hold", "3.2 cu ft"},
+	{"How thick is the insulation", "1 1/2 in"},
+	{"What do you pay for ice", "$5 per 10 lb"},
+	{"How large is the house battery", "105"},
+	{"How many watts of solar", "50"},
+	{"carbon monoxide alarm", "no"},
+	{"Could petrol or cooking gas", "no"},
+}
+
+func TestFirstTimer(t *testing.T) {
+	o := &owner{answers: firstTimer, often: 80}
+	var kept string
+	p := NewPlain(o, &o.out, func() int { return 80 })
+	if err := run(options(t, p, fresh(t), &kept)); err != nil {
+		t.Error(err)
+	}
+	o.record.WriteString(o.out.String()[o.heard:])
+	compare(t, "testdata/first-time-owner.txt", o.record.String())
+	compare(t, "testdata/first-time-owner.yaml", kept)
+}
+
+func compare(t *testing.T, name, got string) {
+	if *update {
+		if err := os.WriteFile(name, []byte(got), 0o666); err != nil {
+			t.Fatal(err)
+		}
+		return
+	}
+	want, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got != string(want) {
+		t.Errorf("%s differs; run with -update and read the change. Now:\n%s", name, got)
+	}
+}

@@ -1,0 +1,154 @@
+package wizard
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"io"
+	"strings"
+	"testing"
+
+	"coldreckon/economics"
+	"coldreckon/wizard/answers"
+)
+
+// A line of a script: what the prompter must have said since the last answer,
+// and the answer to give.
+type line struct{ expect, answer string }
+
+// script answers a plain prompter. It fails the test when a question comes
+// that was not expected, and when one that was expected does not come.
+type script struct {
+	t     *testing.T
+	lines []line
+	out   bytes.Buffer // all that was said
+	heard int          // bytes of out that earlier answers belong to
+	left  []byte       // of the answer being read
+}
+
+func newScript(t *testing.T, lines ...line) (*script, Prompter) {
+	s := &script{t: t, lines: lines}
+	t.Cleanup(func() {
+		for _, l := range s.lines {
+			t.Errorf("expected question %q was not asked", l.expect)
+		}
+	})
+	return s, NewPlain(s, &s.out, func() int { return 80 })
+}
+
+func (s *script) Read(p []byte) (int, error) {
+	if len(s.left) == 0 {
+		said := unwrapped(s.out.String()[s.heard:])
+		s.heard = s.out.Len()
+		if len(s.lines) == 0 {
+			s.t.Errorf("unexpected question:\n%s", said)
+			return 0, io.EOF
+		}
+		next := s.lines[0]
+		s.lines = s.lines[1:]
+		if !strings.Contains(said, next.expect) {
+			s.t.Errorf("expected %q, heard:\n%s", next.expect, said)
+			return 0, io.EOF
+		}
+		s.left = []byte(next.answer + "\n")
+	}
+	n := copy(p, s.left)
+	s.left = s.left[n:]
+	return n, nil
+}
+
+// unwrapped undoes the wrapping of lines.
+func unwrapped(text string) string { return strings.Join(strings.Fields(text), " ") }
+
+// owner answers a plain prompter by what is asked, whatever the order: the
+// first of her answers whose words are in the question, else Enter. Asked
+// more than often, the input ends.
+type owner struct {
+	answers []line
+	often   int
+	out     bytes.Buffer
+	typed   []string
+	heard   int
+	left    []byte
+	record  bytes.Buffer // both sides, as on a screen
+}
+
+func (o *owner) Read(p []byte) (int, error) {
+	if len(o.left) == 0 {
+		said := o.out.String()[o.heard:]
+		o.heard = o.out.Len()
+		o.record.WriteString(said)
+		if len(o.typed) >= o.often {
+			return 0, io.EOF
+		}
+		answer := ""
+		for i, l := range o.answers {
+			if l.expect != "" && strings.Contains(unwrapped(said), l.expect) {
+				answer = l.answer
+				if strings.HasSuffix(l.expect, " ") { // once only
+					o.answers[i].expect = ""
+				}
+				break
+			}
+		}
+		o.typed = append(o.typed, answer)
+		o.record.WriteString(answer + "\n")
+		o.left = []byte(answer + "\n")
+	}
+	n := copy(p, o.left)
+	o.left = o.left[n:]
+	return n, nil
+}
+
+// reckon works a boat out with few futures.
+func reckon(b economics.Boat) (*economics.Reckoning, error) {
+	ground, err := b.Ground()
+	if err != nil {
+		return nil, err
+	}
+	return economics.Reckon(b, testBook(), ground, economics.Settings{Futures: 300, Seed: 1})
+}
+
+func fresh(t testing.TB) *answers.File {
+	f, err := answers.Fresh(economics.Boat{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return f
+}
+
+func text(t testing.TB, f *answers.File) string {
+	var b strings.Builder
+	if err := f.Write(&b); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+func read(t testing.TB, written string) *answers.File {
+	if strings.TrimSpace(written) == "" {
+		return fresh(t)
+	}
+	f, faults := answers.Read("test.yaml", strings.NewReader(written))
+	if len(faults) > 0 {
+		t.Fatalf("%v in:\n%s", faults, written)
+	}
+	return f
+}
+
+// options gives those of a test: nothing is saved but to *kept.
+func options(t testing.TB, p Prompter, f *answers.File, kept *string) Options {
+	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook(), Reckon: reckon, Save: func(f *answers.File) error {
+		*kept = text(t, f)
+		return nil
+	}}
+}
+
+func run(opts Options) error { return Run(context.Background(), opts) }
+
+func ExampleNewPlain() {
+	p := NewPlain(strings.NewReader("two\nthe rest is left alone"), io.Discard, func() int { return 80 })
+	i, err := p.Choose(context.Background(), Question{Text: "How many?"}, []Choice{{Label: "one"}, {Label: "two"}}, 0)
+	fmt.Println(i, err)
+	// Output: 1 <nil>
+}
