@@ -178,8 +178,10 @@ func (f *File) with(key string, in questions.Input) string {
 			}
 		}
 	}
-	if at < 0 {
-		at = first
+	if at < 0 { // above the first key and the comment that belongs to it
+		for at = first; at > 0 && at < len(lines) && strings.HasPrefix(lines[at-1], "#"); at-- {
+		}
+		first = at
 	}
 	head, tail, nested := strings.Cut(rest, ".")
 	value := in

@@ -26,6 +26,8 @@ func TestSetRewritesOneAnswer(t *testing.T) {
 		{"food.medicine", "no", strings.Replace(before, "food: {target: 4 C} # cold", "# cold\nfood:\n  target: 4 C\n  medicine: no", 1)},
 		{"ice.price", "0.50 /lb", before + "\n# Buying ice\nice:\n  price: 0.50 /lb # Price of ice\n"},
 		{"boat.name", "Sea: foam #2", strings.Replace(before, "units: us\n", "units: us\n\n# The boat\nboat:\n  name: \"Sea: foam #2\" # Name\n", 1)},
+		{"boat.name", "null", strings.Replace(before, "units: us\n", "units: us\n\n# The boat\nboat:\n  name: \"null\" # Name\n", 1)},
+		{"boat.name", " Sea ", strings.Replace(before, "units: us\n", "units: us\n\n# The boat\nboat:\n  name: \" Sea \" # Name\n", 1)},
 		{"currency", "€", strings.Replace(before, "units: us\n", "units: us\ncurrency: € # Currency\n", 1)},
 	}
 	for _, tt := range tests {
@@ -40,6 +42,19 @@ func TestSetRewritesOneAnswer(t *testing.T) {
 		if got, ok := f.Answer(tt.key); !ok || got != tt.text {
 			t.Errorf("Answer(%s) = %q, %v", tt.key, got, ok)
 		}
+	}
+}
+
+func TestNewGroupsStandApart(t *testing.T) {
+	f := read(t, "food:\n  target: 4 C\n")
+	for _, kv := range [][2]string{{"box.volume", "90 L"}, {"units", "metric"}, {"safety.fish", "no"}} {
+		if err := f.Set(kv[0], kv[1]); err != nil {
+			t.Fatal(err)
+		}
+	}
+	const want = "units: metric # us, metric\n# The ice box\nbox:\n  volume: 90 L # Ice box, inside volume\n\nfood:\n  target: 4 C\n\n# Safety\nsafety:\n  fish: no # Catch kept aboard\n"
+	if got := written(t, f); got != want {
+		t.Errorf("writes\n%s\nwant\n%s", got, want)
 	}
 }
 

@@ -59,7 +59,7 @@ func scalar(text string) string {
 	var n yaml.Node
 	if err := yaml.Unmarshal([]byte("- "+text+"\n"), &n); err == nil && len(n.Content) == 1 {
 		if list := n.Content[0]; list.Kind == yaml.SequenceNode && len(list.Content) == 1 {
-			if v := list.Content[0]; v.Kind == yaml.ScalarNode && v.Value == text && v.Style == 0 && v.Tag != "!!null" && v.LineComment == "" && v.Anchor == "" && !strings.Contains(text, ":") {
+			if v := list.Content[0]; v.Kind == yaml.ScalarNode && v.Value == text && v.Style == 0 && v.Tag != "!!null" && v.LineComment == "" && v.Anchor == "" {
 				return text
 			}
 		}

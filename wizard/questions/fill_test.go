@@ -63,6 +63,72 @@ func TestFillListsWhatWasAssumed(t *testing.T) {
 	}
 }
 
+// The order of answers makes no difference: what is told of one face stands
+// against what is told or taken for the whole box, and measures stand against
+// a volume.
+func TestTheFinerAnswerStands(t *testing.T) {
+	orders := map[string][][2]string{
+		"the whole after the part": {{"box.faces.top.foam", "1 in"}, {"box.foam", "3 in"}, {"box.inside", "20 x 20 x 20 in"}, {"box.volume", "120 L"}},
+		"the part after the whole": {{"box.volume", "120 L"}, {"box.inside", "20 x 20 x 20 in"}, {"box.foam", "3 in"}, {"box.faces.top.foam", "1 in"}},
+		"only the part":            {{"box.faces.top.foam", "1 in"}, {"box.inside", "20 x 20 x 20 in"}},
+	}
+	for name, answers := range orders {
+		var b economics.Boat
+		for _, kv := range answers {
+			if err := Set(&b, kv[0], kv[1]); err != nil {
+				t.Fatal(err)
+			}
+		}
+		Fill(&b, economics.Book{})
+		rest := 3 * 0.0254
+		if name == "only the part" {
+			rest = 0.038 // the default
+		}
+		if !same(float64(b.Box.Faces[heat.Top].Foam), 0.0254) || !same(float64(b.Box.Faces[heat.Bottom].Foam), rest) {
+			t.Errorf("%s: faces %v", name, b.Box.Faces)
+		}
+		if !same(float64(b.Box.Volume), 8000*0.016387064) || b.Known["box.volume"] != quantity.Told {
+			t.Errorf("%s: volume %v, known %q", name, b.Box.Volume, b.Known["box.volume"])
+		}
+	}
+}
+
+func TestDefaultsFollowOtherAnswers(t *testing.T) {
+	tests := []struct {
+		answers    [][2]string
+		key, value string
+	}{
+		{[][2]string{{"units_considered.small.price", "$2000"}}, "units_considered.small.upkeep", "$40"}, // 2 in 100
+		{[][2]string{{"units", "metric"}, {"ice.unit_size", "30 kg"}}, "ice.carry_limit", "30 kg"},
+		{nil, "ice.unit_size", "10 lb"},
+		{[][2]string{{"units", "metric"}}, "ice.unit_size", "2 kg"},
+		{[][2]string{{"power.volts", "24 V"}}, "power.battery", "50 Ah"},
+		{[][2]string{{"power.solar", "350 W"}}, "power.max_panel", "350 W"},
+		{[][2]string{{"cruising.nights", "live aboard"}}, "cruising.trip_nights", "365 nights"},
+		{[][2]string{{"cruising.nights", "two weeks' holiday"}}, "cruising.trip_nights", "2 nights"},
+		{[][2]string{{"cruising.nights", "60 nights in summer"}}, "cruising.trip_nights", "7 nights"},
+		{[][2]string{{"cruising.trip_nights", "2"}}, "cruising.shop_every_days", "2 days"},
+		{[][2]string{{"cruising.ground", "fiji-west"}}, "cruising.nights", "32 nights (Jan 8, Feb 8, Mar 8, Dec 8)"},
+		{[][2]string{{"money.fitted_by", "yard"}}, "units_considered.larger.fitting", "$1,500"},
+		{[][2]string{{"units_considered.small.form", "free_standing"}}, "units_considered.small.fitting", "$0"},
+		{[][2]string{{"units_considered.small.form", "free_standing"}}, "units_considered.small.life_years", "8 years"},
+		{[][2]string{{"box.inside", "10 x 10 x 30 in"}}, "box.lid_opening", "10 x 10 in"},
+	}
+	for _, tt := range tests {
+		var b economics.Boat
+		for _, kv := range tt.answers {
+			if err := Set(&b, kv[0], kv[1]); err != nil {
+				t.Fatal(err)
+			}
+		}
+		Fill(&b, economics.Book{})
+		row, _ := Find(tt.key)
+		if got := row.Print(&b); got != tt.value {
+			t.Errorf("%v: %s is taken as %s, want %s", tt.answers, tt.key, got, tt.value)
+		}
+	}
+}
+
 // A figure from a price book in another currency says so.
 func TestPricesInAnotherCurrency(t *testing.T) {
 	book := economics.Book{Currency: "$", Prices: []economics.PriceLine{{ID: "small_unit", Label: "Small unit", Price: quantity.Exactly(900)}}}
