@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"strings"
@@ -38,10 +39,12 @@ func (r *reckoner) addFlags(cmd *cobra.Command) {
 	cmd.ValidArgsFunction = completeFile
 }
 
-// A finding is one boat reckoned, with the rules it was judged by.
+// A finding is one boat reckoned, with the rules it was judged by and the
+// cautions that fired.
 type finding struct {
 	reckoning *economics.Reckoning
 	pack      rules.Pack
+	cautions  []rules.Finding
 }
 
 // reckon reads FILE and works it out.
@@ -64,7 +67,15 @@ func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (f
 	reckoning, err := aside(ctx, func() (*economics.Reckoning, error) {
 		return economics.Reckon(boat, pack.Book, ground, r.settings)
 	})
-	return finding{reckoning, pack}, err
+	if err != nil {
+		return finding{}, err
+	}
+	var facts []economics.Facts
+	for _, o := range reckoning.Options {
+		facts = append(facts, o.AsTold.Facts, o.Fitted.Facts)
+	}
+	cautions, err := pack.Judge(facts...)
+	return finding{reckoning, pack, cautions}, err
 }
 
 // The futures that may be asked for: fewer say nothing, more take minutes.
@@ -97,21 +108,42 @@ func (out surroundings) boat(name string, sets []string, book economics.Book) (e
 	if len(faults) > 0 {
 		return economics.Boat{}, answersComplaint(faults)
 	}
+	if len(sets) == 0 {
+		boat, faults := file.Boat(book)
+		return boat, answersComplaint(faults)
+	}
+	boat := file.Told()
 	for _, set := range sets {
-		key, value, ok := strings.Cut(set, "=")
-		if !ok {
-			faults = append(faults, answers.Fault{File: "--set", Found: fmt.Sprintf("%q", set), Expected: "KEY=VALUE"})
-			continue
+		if err := setOne(&boat, set); err != nil {
+			faults = append(faults, *err)
 		}
-		if err := file.Set(strings.TrimSpace(key), strings.TrimSpace(value)); err != nil {
-			faults = append(faults, setFault(err))
-		}
+	}
+	if len(faults) == 0 {
+		faults = questions.Check(boat)
 	}
 	if len(faults) > 0 {
 		return economics.Boat{}, answersComplaint(faults)
 	}
-	boat, faults := file.Boat(book)
-	return boat, answersComplaint(faults)
+	questions.Fill(&boat, book)
+	return boat, nil
+}
+
+// setOne puts one KEY=VALUE into a boat that has not been filled.
+func setOne(boat *economics.Boat, set string) *answers.Fault {
+	key, value, ok := strings.Cut(set, "=")
+	if !ok {
+		return &answers.Fault{File: "--set", Found: fmt.Sprintf("%q", set), Expected: "KEY=VALUE, such as food.target=\"4 °C\""}
+	}
+	err := questions.Set(boat, strings.TrimSpace(key), strings.TrimSpace(value))
+	var fault questions.Fault
+	switch {
+	case err == nil:
+		return nil
+	case !errors.As(err, &fault):
+		fault.Key, fault.Found = key, err.Error()
+	}
+	fault.File, fault.Line, fault.Column = "--set", 0, 0
+	return &fault
 }
 
 // answersText gives the text of a FILE.
@@ -138,15 +170,6 @@ func answersComplaint(faults []answers.Fault) error {
 		}
 	}
 	return c
-}
-
-// setFault tells where a fault of a single answer stands.
-func setFault(err error) answers.Fault {
-	if f, ok := err.(questions.Fault); ok {
-		f.File, f.Line, f.Column = "--set", 0, 0
-		return f
-	}
-	return answers.Fault{File: "--set", Found: err.Error()}
 }
 
 // completeFile offers the built-in boats besides the files of the folder.

@@ -64,7 +64,7 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
 	})
-	root.AddCommand(sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out))
+	root.AddCommand(figuresCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out))
 	return root
 }
 

@@ -32,18 +32,14 @@ func versionCommand(out surroundings) *cobra.Command {
 // versionText describes a build. The tool chain stamps the revision into a
 // build from a repository; info may be nil.
 func versionText(info *debug.BuildInfo, bookIdentity string) []byte {
-	version, settings := "", map[string]string{}
+	settings := map[string]string{}
 	if info != nil {
-		version = info.Main.Version
 		for _, s := range info.Settings {
 			settings[s.Key] = s.Value
 		}
 	}
-	if version == "" {
-		version = "(devel)"
-	}
 	var b bytes.Buffer
-	fmt.Fprintf(&b, "coldreckon %s\n", version)
+	fmt.Fprintf(&b, "coldreckon %s\n", versionOf(info))
 	if revision := settings["vcs.revision"]; revision != "" {
 		fmt.Fprintf(&b, "revision %s, %s", revision, settings["vcs.time"])
 		if settings["vcs.modified"] == "true" {
@@ -53,4 +49,18 @@ func versionText(info *debug.BuildInfo, bookIdentity string) []byte {
 	}
 	fmt.Fprintf(&b, "built with %s for %s/%s\nrule book %s\n", runtime.Version(), runtime.GOOS, runtime.GOARCH, bookIdentity)
 	return b.Bytes()
+}
+
+// versionOf is the release that the tool chain took from the repository's tag.
+func versionOf(info *debug.BuildInfo) string {
+	if info == nil || info.Main.Version == "" {
+		return "(devel)"
+	}
+	return info.Main.Version
+}
+
+// buildVersion is the version of the running program.
+func buildVersion() string {
+	info, _ := debug.ReadBuildInfo()
+	return versionOf(info)
 }
