@@ -2,8 +2,10 @@ package answers
 
 import (
 	"bytes"
+	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	"coldreckon/economics"
 	"coldreckon/economics/heat"
@@ -161,6 +163,27 @@ func TestAllFaultsAtOnceInOrder(t *testing.T) {
 	}
 	if len(lines) != 4 || lines[0] != 2 || lines[1] != 3 || lines[2] != 4 || lines[3] != 6 {
 		t.Errorf("faults on lines %v: %v", lines, faults)
+	}
+}
+
+// A file of nothing but mistakes is answered soon and briefly.
+func TestFaultsAreBounded(t *testing.T) {
+	for _, line := range []string{"k%d: 1\n", "bok%d: {volume: 90 L}\n", "  mnth%d: 1\n"} {
+		var text strings.Builder
+		if strings.HasPrefix(line, " ") {
+			text.WriteString("cruising:\n nights:\n")
+		}
+		for i := 0; text.Len() < maxBytes-100; i++ {
+			fmt.Fprintf(&text, line, i)
+		}
+		began := time.Now()
+		_, faults := Read("boat.yaml", strings.NewReader(text.String()))
+		if took := time.Since(began); took > 5*time.Second {
+			t.Errorf("took %v", took)
+		}
+		if len(faults) != most+1 || strings.Contains(line, "k%d") && !strings.Contains(faults[most].Found, "more than") {
+			t.Errorf("%d faults, the last: %v", len(faults), faults[len(faults)-1])
+		}
 	}
 }
 

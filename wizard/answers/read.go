@@ -25,6 +25,7 @@ const (
 	maxBytes = 256 << 10
 	maxValue = 400 // bytes of one text
 	maxDepth = 6   // groups within groups
+	most     = 50  // faults told at once
 )
 
 // File is an answers file, read without fault or made by Fresh.
@@ -73,6 +74,9 @@ func parse(name, text string) (*File, []Fault) {
 	_, faults := f.told()
 	faults = append(w.faults, faults...)
 	sort.SliceStable(faults, func(i, j int) bool { return faults[i].Line < faults[j].Line })
+	if len(faults) > most+1 {
+		faults = faults[:most+1]
+	}
 	for i := range faults {
 		faults[i].File = name
 	}
@@ -165,8 +169,16 @@ type walker struct {
 }
 
 func (w *walker) fault(n *yaml.Node, key, found, expected, hint string) {
+	if w.full() {
+		found, expected, hint = "more than can be told at once", "those above mended first", ""
+	} else if len(w.faults) > most {
+		return
+	}
 	w.faults = append(w.faults, Fault{File: w.file, Line: n.Line, Column: n.Column, Key: key, Found: found, Expected: expected, Hint: hint})
 }
+
+// full reports whether as many faults are gathered as an owner can use.
+func (w *walker) full() bool { return len(w.faults) == most }
 
 // sound refuses what an answers file never needs.
 func (w *walker) sound(n *yaml.Node, key string, depth int) bool {
@@ -227,6 +239,9 @@ func (w *walker) group(path string, n *yaml.Node, depth int) {
 		if firstUnder(key) != "" {
 			w.group(key, value, depth+1)
 			continue
+		}
+		if len(w.faults) > most {
+			return
 		}
 		hint := ""
 		if near := questions.Near(key); near != "" {

@@ -2,6 +2,7 @@ package questions
 
 import (
 	"math"
+	"strings"
 
 	"coldreckon/economics"
 	"coldreckon/economics/climate"
@@ -32,7 +33,11 @@ func Fill(b *economics.Boat, book economics.Book) {
 			continue
 		}
 		if b.Known[row.Key] == quantity.Unsure {
-			why = "you do not know; taken: " + why
+			if rest, ok := strings.CutPrefix(why, "not answered"); ok {
+				why = "you do not know" + rest
+			} else {
+				why = "you do not know; taken: " + why
+			}
 		}
 		b.Assumptions = append(b.Assumptions, economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Print(b), Why: why})
 	}

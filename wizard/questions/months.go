@@ -70,7 +70,10 @@ func monthsNamed(text string) ([]int, error) {
 		return months, nil
 	}
 	m, err := parseMonth(word)
-	return []int{m}, err
+	if err != nil {
+		return nil, err
+	}
+	return []int{m}, nil
 }
 
 const nightsExpected = "nights by month, such as june: 8, or a phrase such as weekends in summer"

@@ -158,16 +158,24 @@ func iceRows() []Row {
 // kgPerLb is the pound (NIST SP 811, exact).
 const kgPerLb = 0.45359237
 
-// priced gives a line of the price book, or a stated figure when the book has
-// no such line.
-func priced(c Context, id string, otherwise float64) (value float64, why string) {
-	line, ok := c.Book.Price(id)
-	if !ok {
-		return otherwise, "from memory, in US dollars; the price book has no such line"
+// priced gives a price from the price book, or a stated figure when the book
+// has no such line; and where it comes from.
+func priced(c Context, id string, otherwise float64) (price float64, why string) {
+	price, why = rate(c, id, otherwise)
+	currency := c.Book.Currency
+	if currency == "" {
+		currency = "US dollars"
 	}
-	why = "price book: " + line.Label
-	if c.Boat.Currency != "" && c.Boat.Currency != c.Book.Currency {
-		why += "; a figure in " + c.Book.Currency + ", taken as it stands"
+	if c.Boat.Currency != "" && c.Boat.Currency != currency && (currency != "US dollars" || c.Boat.Currency != defaultCurrency) {
+		why += "; a figure in " + currency + ", taken as it stands"
 	}
-	return line.Price.Typical, why
+	return price, why
+}
+
+// rate is priced for what is no money: a life, a share.
+func rate(c Context, id string, otherwise float64) (value float64, why string) {
+	if line, ok := c.Book.Price(id); ok {
+		return line.Price.Typical, "price book: " + line.Label
+	}
+	return otherwise, "from memory; the price book has no such line"
 }

@@ -174,7 +174,7 @@ func unitRows(name string) []Row {
 				if chest(c.Boat) {
 					id, otherwise = "chest_life", 8
 				}
-				v, why := priced(c, id, otherwise)
+				v, why := rate(c, id, otherwise)
 				return quantity.Year(v), why
 			},
 		},
@@ -185,7 +185,7 @@ func unitRows(name string) []Row {
 			Limits: Limits{0, 0, 500, 10000},
 			Field:  func(b *economics.Boat) Slot { return at(&unit(b).Upkeep) },
 			Default: func(c Context) (any, string) {
-				share, why := priced(c, name+"_upkeep", pick(0.02, 0.025))
+				share, why := rate(c, name+"_upkeep", pick(0.02, 0.025))
 				return quantity.Money(share * float64(unit(&c.Boat).Price)), why
 			},
 		},
