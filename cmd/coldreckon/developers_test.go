@@ -1,0 +1,91 @@
+package main
+
+import (
+	"bufio"
+	"go/ast"
+	"go/token"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// developersText is DEVELOPERS.md.
+func developersText(t *testing.T) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join(moduleRoot, "DEVELOPERS.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
+}
+
+// What DEVELOPERS.md points to must be there: a fence without its test is no
+// fence.
+func TestDevelopersPointsToWhatExists(t *testing.T) {
+	tests := map[string]bool{}
+	eachGoFile(t, func(name string, file *ast.File, _ *token.FileSet) {
+		for _, decl := range file.Decls {
+			if f, ok := decl.(*ast.FuncDecl); ok && f.Recv == nil && strings.HasSuffix(name, "_test.go") {
+				tests[f.Name.Name] = true
+			}
+		}
+	})
+	named := 0
+	for _, m := range regexp.MustCompile("`([^`\n]+)`").FindAllStringSubmatch(developersText(t), -1) {
+		word := m[1]
+		switch {
+		case regexp.MustCompile(`^(Test|Fuzz)[A-Z]\w+$`).MatchString(word):
+			named++
+			if !tests[word] {
+				t.Errorf("there is no %s", word)
+			}
+		case regexp.MustCompile(`^[\w./*-]+\.(go|yaml|csv|md)$`).MatchString(word):
+			named++
+			if found, err := filepath.Glob(filepath.Join(moduleRoot, word)); err != nil || len(found) == 0 {
+				t.Errorf("there is no %s", word)
+			}
+		}
+	}
+	if named < 40 {
+		t.Errorf("found only %d names of tests and files; the search has gone wrong", named)
+	}
+}
+
+// Each package of the plan is in the table that people read.
+func TestDevelopersDrawsThePlan(t *testing.T) {
+	text := developersText(t)
+	for pkg := range house {
+		if !strings.Contains(text, "`"+pkg+"`") {
+			t.Errorf("package %s is not in the table of the house", pkg)
+		}
+	}
+}
+
+// Each module that go.mod requires has its licence listed.
+func TestEveryDependencyIsListed(t *testing.T) {
+	f, err := os.Open(filepath.Join(moduleRoot, "go.mod"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	licences := developersText(t)[strings.Index(developersText(t), "## Licences"):]
+	required := regexp.MustCompile(`^(?:require )?\s*([\w.-]+\.[\w.-]+/\S+) v\S+`)
+	seen := 0
+	for lines := bufio.NewScanner(f); lines.Scan(); {
+		m := required.FindStringSubmatch(lines.Text())
+		if m == nil {
+			continue
+		}
+		seen++
+		// Modules of one owner share a row: "golang.org/x/term, x/text".
+		short := strings.TrimPrefix(strings.TrimPrefix(m[1], "golang.org/"), "github.com/mattn/")
+		if !strings.Contains(licences, m[1]) && !strings.Contains(licences, ", "+short) {
+			t.Errorf("the licence of %s is not listed", m[1])
+		}
+	}
+	if seen < 8 {
+		t.Errorf("found only %d required modules", seen)
+	}
+}
