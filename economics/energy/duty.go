@@ -72,7 +72,7 @@ func (c Cycle) FloatingBox(g Gain, coolant quantity.Celsius) quantity.Celsius {
 	tc := c.condensing(coolant)
 	rest := g.rest()
 	leak, plate := float64(g.Leak), float64(c.Plate)
-	te := c.evaporating(new(Last), rest, leak*plate/(leak+plate), tc)
+	te := c.evaporating(rest, leak*plate/(leak+plate), tc)
 	return quantity.Celsius(rest - c.capacity(te, tc)/leak)
 }
 
@@ -95,11 +95,11 @@ func (c Cycle) PullDown(capacity quantity.KilojoulePerKelvin, from, to quantity.
 	}
 	const intervals = 400
 	step := float64(from-to) / intervals
-	var last Last
+	ready := c.Ready()
 	var hours, wattHours float64
 	for i := 0; i <= intervals; i++ {
 		box := to + quantity.Celsius(float64(i)*step)
-		working := c.WorkingAfter(&last, box, coolant)
+		working := ready.Working(box, coolant)
 		net := float64(working.CapacityW - gain(box))
 		if net <= 0 {
 			return PullDown{}

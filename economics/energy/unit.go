@@ -55,28 +55,32 @@ type Work struct {
 // The plate lies below the box by capacity / conductance, but never over
 // 5 °C; capacity grows exponentially with the plate's temperature. With w the
 // growth times the depth of the plate below the box, the two conditions
-// become w = k·exp(-w), the equation of Lambert's function (Corless et al.
-// 1996), solved by Halley's method.
+// become w + ln w = ln k + growth·(box + 10 °C): see omega. Relative error
+// of the capacity below 1e-8.
 func (c Cycle) Working(box, coolant quantity.Celsius) Work {
-	var none Last
-	return c.WorkingAfter(&none, box, coolant)
+	r := c.Ready()
+	return r.Working(box, coolant)
 }
 
-// Last is how the plate's equation came out an hour ago; the zero value is for
-// a first hour. It only saves time: the answer is the same to better than 1e-9
-// whatever it holds.
-type Last struct{ w, k, x float64 }
+// Ready is a cycle prepared for hourly loops; make one with Cycle.Ready.
+type Ready struct {
+	Cycle
+	lnK float64 // logarithm of growth · rated / conductance
+}
 
-// WorkingAfter is Working that starts from the last hour's answer and leaves
-// its own there. It is meant for hourly loops.
-func (c *Cycle) WorkingAfter(last *Last, box, coolant quantity.Celsius) Work {
-	tc := c.condensing(coolant)
-	te := c.evaporating(last, float64(box), float64(c.Plate), tc)
-	if te == plateCeilingC {
-		return c.work(te, tc)
+// Ready prepares the cycle.
+func (c Cycle) Ready() Ready { return Ready{c, c.lnK(float64(c.Plate))} }
+
+// Working is Cycle.Working.
+func (r *Ready) Working(box, coolant quantity.Celsius) Work {
+	tc := r.condensing(coolant)
+	w := omega(r.lnK + lnFall(tc) + capacityGrowth*(float64(box)-ratingPlateC))
+	te := float64(box) - w/capacityGrowth
+	if te > plateCeilingC {
+		return r.work(plateCeilingC, tc)
 	}
-	// What the plate takes up is the capacity: no need to raise e once more.
-	return c.working(te, tc, float64(c.Plate)*(float64(box)-te))
+	// What the plate takes up is the capacity.
+	return r.working(te, tc, float64(r.Plate)*w/capacityGrowth)
 }
 
 // Storing gives how the unit works while it freezes the solution of a
@@ -121,44 +125,14 @@ func (c *Cycle) working(te, tc, capacityW float64) Work {
 	}
 }
 
-// evaporating solves te = min(5, source - capacity(te)/conductance).
-//
-// Halley's step keeps w positive for any positive start, and the error after
-// a step is at most a twelfth of the cube of the error before it. So once a
-// step is below 2e-4, what is left is below 1e-12. From w = 0 that takes at
-// most five steps for any k up to 60, the value of a 500 W unit on a thin
-// plate in a box of 40 °C; from last hour's value, two.
-func (c *Cycle) evaporating(last *Last, source, conductanceWPerK, tc float64) float64 {
-	k := capacityGrowth * c.atRatedPlate(tc) / conductanceWPerK
-	x := capacityGrowth * (source - ratingPlateC)
-	w, e := 0.0, 0.0
-	if dx := x - last.x; last.k > 0 && math.Abs(dx) < 0.1 {
-		// An hour ago k·exp(x-w) was w itself.
-		w = last.w
-		e = w * k / last.k * expOfSmall(dx)
-	} else {
-		e = k * math.Exp(x)
-	}
-	for range 12 {
-		off := w - e
-		slope := 1 + e
-		step := 2 * off * slope / (2*slope*slope + off*e)
-		w -= step
-		if math.Abs(step) <= 2e-4 {
-			break
-		}
-		if math.Abs(step) < 0.1 {
-			e *= expOfSmall(step)
-		} else {
-			e = k * math.Exp(x-w)
-		}
-	}
-	*last = Last{w, k, x}
-	return min(plateCeilingC, source-w/capacityGrowth)
+// lnK is the logarithm of growth · rated / conductance, the plate's k at the
+// rated condenser.
+func (c *Cycle) lnK(conductanceWPerK float64) float64 {
+	return math.Log(capacityGrowth * float64(c.Rated) / conductanceWPerK)
 }
 
-// expOfSmall is exp(s) for |s| < 0.1 to 3e-13, in a third of math.Exp's time:
-// the first eight terms of its series.
-func expOfSmall(s float64) float64 {
-	return 1 + s*(1+s*(1.0/2+s*(1.0/6+s*(1.0/24+s*(1.0/120+s*(1.0/720+s*(1.0/5040)))))))
+// evaporating solves te = min(5, source - capacity(te)/conductance).
+func (c *Cycle) evaporating(source, conductanceWPerK, tc float64) float64 {
+	w := omega(c.lnK(conductanceWPerK) + lnFall(tc) + capacityGrowth*(source-ratingPlateC))
+	return min(plateCeilingC, source-w/capacityGrowth)
 }

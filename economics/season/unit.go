@@ -48,7 +48,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	}
 	heatKJPerK := s.Box.HeatKJPerK
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
-	var last energy.Last
+	ready := r.Cycle.Ready()
 	for day := range tr.nights {
 		d := tr.day(day)
 		var gainWh, unitWh, runHours float64
@@ -58,7 +58,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			if i < stowHours {
 				gainW += d.stowWPerK * (a.cabinC - boxC)
 			}
-			work := r.work(&last, boxC, a.cabinC, d.seaC, frozenKJ)
+			work := r.work(&ready, boxC, a.cabinC, d.seaC, frozenKJ)
 			capacityW := float64(work.CapacityW)
 			needW := max(0, gainW+heatKJPerK*(boxC-s.TargetC)/3.6)
 			sup := s.Power.supplyAt(a, h, d.shore)
@@ -109,14 +109,14 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 
 // work gives how the unit works in the hour: freezing its plate while that is
 // not all frozen, else on the box itself.
-func (r *Refrigerator) work(last *energy.Last, boxC, coolantC, seaC, frozenKJ float64) energy.Work {
+func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC, frozenKJ float64) energy.Work {
 	if r.SeaCooled {
 		coolantC = seaC
 	}
 	if r.StoreKJ > 0 && frozenKJ < r.StoreKJ {
-		return r.Cycle.Storing(quantity.Celsius(coolantC))
+		return ready.Storing(quantity.Celsius(coolantC))
 	}
-	return r.Cycle.WorkingAfter(last, quantity.Celsius(boxC), quantity.Celsius(coolantC))
+	return ready.Working(quantity.Celsius(boxC), quantity.Celsius(coolantC))
 }
 
 // startUnit gives box temperature and bank at a trip's start.
@@ -126,7 +126,8 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 	if boxC <= s.TargetC {
 		return boxC, b
 	}
-	work := r.work(new(energy.Last), s.TargetC, a.cabinC, s.Months[month].SeaC, r.StoreKJ)
+	ready := r.Cycle.Ready()
+	work := r.work(&ready, s.TargetC, a.cabinC, s.Months[month].SeaC, r.StoreKJ)
 	switch r.Start {
 	case StartOnShore:
 		kJ := s.Box.HeatKJPerK*(boxC-s.TargetC) + r.StoreKJ
