@@ -1,0 +1,212 @@
+package questions
+
+import (
+	"fmt"
+	"reflect"
+	"slices"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// maxRecords bounds the records of one list.
+const maxRecords = 50
+
+// readRecords reads a list of records, each a group of keys, or one text with
+// records separated by "|".
+func (r Row) readRecords(in Input, o owner) (any, []Fault) {
+	var records [][]Pair
+	var places []Input
+	var faults []Fault
+	_, required, _ := recordFields(r.Key, nil)
+	expected := "keys such as " + required[0] + " and " + required[1]
+	switch in.Shape {
+	case Paired:
+		records, places = append(records, in.Pairs), append(places, in)
+	case Listed:
+		for _, item := range in.List {
+			if item.Shape != Paired {
+				faults = append(faults, item.not("a group of "+expected))
+				continue
+			}
+			records, places = append(records, item.Pairs), append(places, item)
+		}
+	case Scalar:
+		for _, text := range strings.Split(in.Text, "|") {
+			part := in
+			part.Text = text
+			pairs, f := paired(part, expected)
+			if f != nil {
+				return nil, []Fault{*f}
+			}
+			records, places = append(records, pairs), append(places, in)
+		}
+	}
+	if len(records) > maxRecords {
+		return nil, []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("%d records", len(records)), Expected: fmt.Sprintf("at most %d", maxRecords)}}
+	}
+	list := reflect.MakeSlice(reflect.TypeOf(r.zeroValue()), 0, len(records))
+	for i, pairs := range records {
+		record, wrong := readRecord(r.Key, pairs, places[i], o)
+		faults = append(faults, wrong...)
+		if len(wrong) == 0 {
+			list = reflect.Append(list, reflect.ValueOf(record))
+		}
+	}
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return list.Interface(), nil
+}
+
+// readRecord reads one record of a list.
+func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
+	fields, required, record := recordFields(key, nil)
+	var faults []Fault
+	seen := map[string]bool{}
+	for _, p := range pairs {
+		name := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(p.Name.Text)), "-", "_")
+		field, found := Row{}, false
+		best, least := "", len(name)/3+2
+		for _, f := range fields {
+			if f.Key == name {
+				field, found = f, true
+			}
+			if d := quantity.Distance(f.Key, name); d < least {
+				best, least = f.Key, d
+			}
+		}
+		switch {
+		case !found:
+			f := Fault{Line: p.Name.Line, Column: p.Name.Column, Found: "the unknown part " + shorten(p.Name.Text), Expected: parts(fields)}
+			if best != "" {
+				f.Hint = "did you mean " + best + "?"
+			}
+			faults = append(faults, f)
+			continue
+		case seen[name]:
+			faults = append(faults, Fault{Line: p.Name.Line, Column: p.Name.Column, Found: name + " a second time", Expected: "each part once"})
+			continue
+		case p.Value.Shape != Scalar:
+			faults = append(faults, p.Value.not("one "+string(field.Kind)))
+			continue
+		}
+		seen[name] = true
+		v, err := field.parse(p.Value.Text, o)
+		if err != nil {
+			f := faultOf(key, p.Value, err)
+			f.Found = name + ": " + f.Found
+			faults = append(faults, f)
+			continue
+		}
+		field.Field(nil).Put(v)
+	}
+	for _, name := range required {
+		if !seen[name] && len(faults) == 0 {
+			faults = append(faults, Fault{Line: place.Line, Column: place.Column, Found: "no " + name, Expected: "a record with " + strings.Join(required, ", ")})
+		}
+	}
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return record(), sensible(record(), place)
+}
+
+// sensible refuses a record whose parts contradict each other.
+func sensible(record any, place Input) []Fault {
+	fault := func(found, expected string) []Fault {
+		return []Fault{{Line: place.Line, Column: place.Column, Found: found, Expected: expected}}
+	}
+	switch t := record.(type) {
+	case heat.IceTest:
+		switch {
+		case t.Out <= t.In:
+			return fault("air outside no warmer than inside", "outside warmer than inside")
+		case t.IceMass > 0 && t.Melted > t.IceMass:
+			return fault("more ice melted than there was", "melted at most the ice at the start")
+		case t.Water > t.Melted:
+			return fault("more meltwater than melted ice", "water at most the ice melted")
+		}
+	case heat.JugTest:
+		switch {
+		case t.End <= t.Start:
+			return fault("water that did not warm up", "end above start")
+		case t.Out <= t.End:
+			return fault("air outside no warmer than the water at the end", "outside above end")
+		case t.BoxAirRead && t.BoxAir >= t.Out:
+			return fault("box air no cooler than the air outside", "box_air below outside")
+		}
+	}
+	return nil
+}
+
+func parts(fields []Row) string {
+	var names []string
+	for _, f := range fields {
+		names = append(names, f.Key)
+	}
+	return "one of: " + strings.Join(names, ", ")
+}
+
+func formatRecords(v any) string {
+	switch n := reflect.ValueOf(v).Len(); n {
+	case 0:
+		return "none"
+	case 1:
+		return "1 record"
+	default:
+		return fmt.Sprintf("%d records", n)
+	}
+}
+
+// PrintRecords gives each record of a list as its named parts in order, for
+// writing into an answers file; parts left at zero that are not required are
+// left out.
+func PrintRecords(b *economics.Boat, key string) [][]Pair {
+	row, ok := Find(key)
+	if !ok || row.Kind != Records {
+		return nil
+	}
+	o := ownerOf(b)
+	list := reflect.ValueOf(row.Field(b).Get())
+	var printed [][]Pair
+	for i := range list.Len() {
+		record := list.Index(i).Interface()
+		fields, required, _ := recordFields(key, record)
+		var pairs []Pair
+		for _, f := range fields {
+			v := f.Field(nil).Get()
+			needed := slices.Contains(required, f.Key) || f.Kind == YesNo
+			if jug, ok := record.(heat.JugTest); ok && f.Key == "box_air" {
+				needed = jug.BoxAirRead
+			}
+			if needed || !zero(v) {
+				pairs = append(pairs, Pair{Word(f.Key), Word(f.print(v, o))})
+			}
+		}
+		printed = append(printed, pairs)
+	}
+	return printed
+}
+
+// Expand turns the text of a list of records into the list itself, so that it
+// can be written part by part; every other input is given back as it is.
+func Expand(key string, in Input) Input {
+	row, ok := Find(key)
+	if !ok || row.Kind != Records || in.Shape != Scalar || unsure(in.Text) {
+		return in
+	}
+	list := Input{Shape: Listed, Line: in.Line, Column: in.Column}
+	for _, text := range strings.Split(in.Text, "|") {
+		part := in
+		part.Text = text
+		pairs, f := paired(part, "")
+		if f != nil {
+			return in
+		}
+		list.List = append(list.List, Input{Shape: Paired, Pairs: pairs, Line: in.Line, Column: in.Column})
+	}
+	return list
+}
