@@ -1,0 +1,141 @@
+package pencil
+
+import (
+	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
+)
+
+// Line is one line of a form: what to do, and a box for the result.
+type Line struct {
+	Mark string // by which later lines call it, such as "A" or "7"
+	Text string // what to write or work out
+	Unit string // printed in the box, at its right; may be empty
+	// Example is a worked figure, printed before the box. It may be empty.
+	Example string
+	// Heavy frames the box darkly, for results that are carried on.
+	Heavy bool
+	// Blank leaves the box out, for a line that only says something.
+	Blank bool
+}
+
+// Form is a run of lines below one another. Width is that of the column it
+// stands in, > 0.
+type Form struct {
+	Width float64
+	Lines []Line
+	// Type is the size of the text; the zero Type is that of table cells.
+	Type sheet.Type
+	// BoxWidth is the room for writing and for the unit; ExampleWidth that for
+	// the examples, 0 when there are none.
+	BoxWidth, ExampleWidth float64
+	// ExampleHead stands over the examples.
+	ExampleHead string
+}
+
+const (
+	boxHeight = 5.6 // enough for a pencilled figure
+	boxPad    = 0.6 // above and below a box
+	textPad   = 1.0 // above and below the text
+	markWidth = 6.0
+	between   = 2.5 // text to example to box
+	unitInset = 1.2 // unit to the box's edge
+	pitchOf   = 1.3 // line pitch over type size
+	headPad   = 1.0
+)
+
+var (
+	boxPen   = sheet.Pen{Width: 0.15, Grey: sheet.Dark}
+	heavyPen = sheet.Pen{Width: 0.5, Grey: sheet.Black}
+	linePen  = sheet.Pen{Width: 0.1, Grey: sheet.Light}
+)
+
+func (f Form) text() sheet.Type {
+	if f.Type.Size == 0 {
+		return layout.Cell
+	}
+	return f.Type
+}
+
+func pitch(t sheet.Type) float64 { return pitchOf * t.Size * sheet.MMPerPoint }
+
+// drop is where a line's baseline stands under its top.
+func drop(t sheet.Type) float64 { return (pitch(t)-t.Ascent()-t.Descent())/2 + t.Ascent() }
+
+// textWidth is the room of the text of a line.
+func (f Form) textWidth(l Line) float64 {
+	w := f.Width - markWidth
+	if l.Blank {
+		return w
+	}
+	w -= between + f.BoxWidth
+	if f.ExampleWidth > 0 {
+		w -= between + f.ExampleWidth
+	}
+	return w
+}
+
+func (f Form) lines(l Line) []string { return sheet.Wrap(l.Text, f.text(), f.textWidth(l)) }
+
+func (f Form) lineHeight(l Line) float64 {
+	h := float64(len(f.lines(l)))*pitch(f.text()) + 2*textPad
+	if l.Blank {
+		return h
+	}
+	return max(h, boxHeight+2*boxPad)
+}
+
+func (f Form) headHeight() float64 {
+	if f.ExampleHead == "" {
+		return 0
+	}
+	return pitch(layout.Run) + headPad
+}
+
+// Block gives the form as a figure of the text's flow.
+func (f Form) Block() layout.Block {
+	h := f.headHeight()
+	for _, l := range f.Lines {
+		h += f.lineHeight(l)
+	}
+	return layout.Figure{Name: "form", Height: h, Draw: f.draw}
+}
+
+func (f Form) draw(s sheet.Sheet, r sheet.Rect) error {
+	t := f.text()
+	small := layout.Run
+	boxX := r.X + f.Width - f.BoxWidth
+	exampleRight := boxX - between
+	y := r.Y
+	if f.ExampleHead != "" {
+		s.Text(exampleRight, y+drop(small), f.ExampleHead, small.In(sheet.Italic).To(sheet.Right))
+		y += f.headHeight()
+	}
+	for _, l := range f.Lines {
+		h := f.lineHeight(l)
+		s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.X + f.Width, Y: y}, linePen)
+		lines := f.lines(l)
+		top := y + (h-float64(len(lines))*pitch(t))/2
+		s.Text(r.X, top+drop(t), l.Mark, t.In(sheet.Bold))
+		for i, text := range lines {
+			s.Text(r.X+markWidth, top+float64(i)*pitch(t)+drop(t), text, t)
+		}
+		if !l.Blank {
+			pen := boxPen
+			if l.Heavy {
+				pen = heavyPen
+			}
+			mid := y + h/2
+			base := mid - pitch(t)/2 + drop(t)
+			if l.Example != "" {
+				s.Text(exampleRight, base, l.Example, sheet.Type{Size: t.Size, Face: sheet.Italic, Grey: sheet.Dark, Align: sheet.Right})
+			}
+			s.Rect(sheet.Rect{X: boxX, Y: mid - boxHeight/2, W: f.BoxWidth, H: boxHeight}, sheet.Fill{}, pen)
+			if l.Unit != "" {
+				s.Text(boxX+f.BoxWidth-unitInset, mid-pitch(small)/2+drop(small), l.Unit, small.To(sheet.Right))
+			}
+		}
+		y += h
+	}
+	s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.X + f.Width, Y: y}, linePen)
+	return s.Err()
+}

@@ -1,0 +1,188 @@
+package protocol
+
+import (
+	"fmt"
+	"strconv"
+
+	"coldreckon/economics/quantity"
+	"coldreckon/report/layout"
+	"coldreckon/report/pencil"
+	"coldreckon/report/sheet"
+)
+
+// Title names the page.
+const Title = "How much does the box leak?"
+
+// Draw sets the page. foot stands at its foot, such as a program and version.
+// Errors: what layout.Document.Draw gives.
+func Draw(s sheet.Sheet, sys quantity.System, foot string) error {
+	doc := layout.Document{Running: Title, Foot: foot}
+	doc.Add(Blocks(layout.Frame(s).W, sys)...)
+	return doc.Draw(s)
+}
+
+// PDF makes the one-page file; title and subject of info are set here.
+// Errors: what sheet.NewPDF and Draw give.
+func PDF(info sheet.Info, sys quantity.System, foot string) ([]byte, error) {
+	info.Title, info.Subject = Title, "Two tests of an ice box, with blanks to fill in"
+	p, err := sheet.NewPDF(info)
+	if err != nil {
+		return nil, err
+	}
+	if err := Draw(p, sys, foot); err != nil {
+		return nil, err
+	}
+	return p.Bytes()
+}
+
+// names are the words and units of a unit system.
+type names struct {
+	mass, volume, degree, heat, perDegree, leak string
+	jugs                                        string // how much water to take
+	ice                                         string // how much ice to take
+	apart                                       string // least difference of the airs
+	cold                                        string // of the water at the start
+	warmer                                      string // by how much it should warm
+	zero                                        string // what is taken from the meltwater's temperature
+}
+
+func namesOf(sys quantity.System) names {
+	if sys == quantity.US {
+		return names{
+			mass: "lb", volume: "cu ft", degree: "°F", heat: "Btu", perDegree: "Btu/°F", leak: "Btu/h·°F",
+			jugs: "2 or 3 gallons of water", ice: "20 to 30 lb of ice", apart: "20 °F", cold: "39 °F", warmer: "16 °F", zero: "(F − 32)",
+		}
+	}
+	return names{
+		mass: "kg", volume: "L", degree: "°C", heat: "Wh", perDegree: "Wh/°C", leak: "W/K",
+		jugs: "about 10 L of water", ice: "8 to 12 kg of ice", apart: "10 °C", cold: "4 °C", warmer: "9 °C", zero: "F",
+	}
+}
+
+// gutter is the air between the two tests, that of layout.Columns.
+const gutter = 8.0
+
+// Blocks gives the page's text for a frame of the given width, so that other
+// printed things can carry it.
+func Blocks(width float64, sys quantity.System) []layout.Block {
+	column := (width - gutter) / 2
+	ice, jug := trust()
+	small := func(s string) layout.Block {
+		return layout.Text{Words: layout.Plain(s), Type: layout.Small, Full: true}
+	}
+	return []layout.Block{
+		layout.Heading{Level: 0, Text: Title},
+		layout.Text{Type: layout.Body, Full: true, Words: layout.Plain(
+			"A drawing of the walls can be wrong by half. Either test settles it in a day, with a scale, two thermometers and a clock. " +
+				"Empty the box of food first, and keep the lid shut: every peep counts as a leak.")},
+		layout.Columns{Blocks: []layout.Block{
+			layout.Stack(iceColumn(column, sys)),
+			layout.Stack(jugColumn(column, sys)),
+		}},
+		small(fmt.Sprintf("Eight times in ten the ice test comes within %d in 100 of the true leak, the jug test within %d. "+
+			"A leak over double what the walls promise points to wet or missing foam, a gaping lid or a drain that breathes.", ice, jug)),
+	}
+}
+
+func iceColumn(w float64, sys quantity.System) []layout.Block {
+	n, f, x := namesOf(sys), FactorsOf(sys), iceExample[sys]
+	taken, leak := IceLeak(sys, x)
+	return []layout.Block{
+		layout.Heading{Level: 1, Text: "The ice test"},
+		steps(
+			fmt.Sprintf("The day before, put in %s and a thermometer. The first night only chills box and liner; it does not count.", n.ice),
+			"Next day, when it drips, pour off the water, weigh the ice (A), put it back, shut the lid, start the clock.",
+			fmt.Sprintf("Catch the water from the drain; plug the hose in between. Read both airs four times. Outside should stay %s warmer.", n.apart),
+			"After a day weigh the ice again (B), then the water caught (E), and read its temperature (F).",
+		),
+		readings(w, []string{"Time", "Outside " + n.degree, "Inside " + n.degree}),
+		form(w,
+			pencil.Line{Mark: "A", Text: "Ice at the start", Unit: n.mass, Example: figure(x.Before)},
+			pencil.Line{Mark: "B", Text: "Ice at the end", Unit: n.mass, Example: figure(x.After)},
+			pencil.Line{Mark: "C", Text: "Melted: A − B", Unit: n.mass, Example: figure(x.Before - x.After)},
+			pencil.Line{Mark: "D", Text: "Hours between", Unit: "h", Example: figure(x.Hours)},
+			pencil.Line{Mark: "E", Text: "Water caught", Unit: n.mass, Example: figure(x.Water)},
+			pencil.Line{Mark: "F", Text: "Its temperature", Unit: n.degree, Example: figure(x.WaterTemp)},
+			pencil.Line{Mark: "G", Text: "Outside − inside, means", Unit: n.degree, Example: figure(x.Outside - x.Inside)},
+			pencil.Line{Mark: "H", Text: fmt.Sprintf("%s × C + %sE × %s", say(f.Ice), times(f.Water), n.zero), Unit: n.heat, Example: say(taken)},
+			pencil.Line{Mark: "I", Text: "Leak: H ÷ (D × G)", Unit: n.leak, Example: say(leak), Heavy: true},
+		),
+		answers("ice_tests", "melted: ___ "+n.mass+", hours: ___, ice: ___ "+n.mass+",",
+			"water: ___ "+n.mass+", water_end: ___ "+n.degree+",", "outside: ___ "+n.degree+", inside: ___ "+n.degree),
+	}
+}
+
+func jugColumn(w float64, sys quantity.System) []layout.Block {
+	n, f, x := namesOf(sys), FactorsOf(sys), jugExample[sys]
+	perDegree, leak := JugLeak(sys, x)
+	return []layout.Block{
+		layout.Heading{Level: 1, Text: "The water-jug test"},
+		steps(
+			fmt.Sprintf("Weigh %s in jugs (A) and chill it to about %s, no ice left in it. Chill the box overnight with ice; take it out.", n.jugs, n.cold),
+			"Stand the jugs apart, hang a thermometer between them, touching nothing. Shut the lid for an hour.",
+			"Shake and read the jugs (D), shut the lid, start the clock. Read both airs four times, by a probe wire if you can.",
+			fmt.Sprintf("When the water has warmed by about %s, read it again (E). Outside must stay warmer than the jugs.", n.warmer),
+		),
+		readings(w, []string{"Time", "Outside " + n.degree, "Box air " + n.degree}),
+		form(w,
+			pencil.Line{Mark: "A", Text: "Water in the jugs", Unit: n.mass, Example: figure(x.Water)},
+			pencil.Line{Mark: "B", Text: "Box, inside volume", Unit: n.volume, Example: figure(x.Box)},
+			pencil.Line{Mark: "C", Text: fmt.Sprintf("%sA + %s × B", times(f.Water), say(f.Liner)), Unit: n.perDegree, Example: say(perDegree)},
+			pencil.Line{Mark: "D", Text: "Water at the start", Unit: n.degree, Example: figure(x.Start)},
+			pencil.Line{Mark: "E", Text: "Water at the end", Unit: n.degree, Example: figure(x.End)},
+			pencil.Line{Mark: "F", Text: "Warmed: E − D", Unit: n.degree, Example: figure(x.End - x.Start)},
+			pencil.Line{Mark: "G", Text: "Hours between", Unit: "h", Example: figure(x.Hours)},
+			pencil.Line{Mark: "H", Text: "Outside − box air, means", Unit: n.degree, Example: figure(x.Outside - x.BoxAir)},
+			pencil.Line{Mark: "I", Text: "Leak: C × F ÷ (G × H)", Unit: n.leak, Example: say(leak), Heavy: true},
+		),
+		answers("jug_tests", "water: ___ "+n.mass+", hours: ___,",
+			"start: ___ "+n.degree+", end: ___ "+n.degree+",", "outside: ___ "+n.degree+", box_air: ___ "+n.degree),
+	}
+}
+
+// times prints a factor before what it multiplies; a 1 needs no printing.
+func times(x float64) string {
+	if x == 1 {
+		return ""
+	}
+	return say(x) + " × "
+}
+
+func figure(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// steps sets the doing in the type of tables.
+func steps(texts ...string) layout.Block {
+	var items []layout.Block
+	for _, text := range texts {
+		items = append(items, layout.Text{Words: layout.Plain(text), Type: layout.Cell, Full: true})
+	}
+	return layout.List(layout.Number, items...)
+}
+
+func readings(w float64, heads []string) layout.Block {
+	return pencil.Grid{Width: w, Heads: heads, Rows: []string{"", "", "", "", "Mean"}}.Block()
+}
+
+func form(w float64, lines ...pencil.Line) layout.Block {
+	return pencil.Form{
+		Width: w, Lines: lines, Type: sheet.Type{Size: layout.Cell.Size},
+		BoxWidth: 25, ExampleWidth: 8.5, ExampleHead: "example",
+	}.Block()
+}
+
+// answers shows what a finished test adds to the answers file, as YAML: the
+// parts of one record, line by line.
+func answers(list string, parts ...string) layout.Block {
+	lines := []string{"evidence: # in the answers file", "  " + list + ":"}
+	for i, part := range parts {
+		lead, end := "       ", ""
+		if i == 0 {
+			lead = "    - {"
+		}
+		if i == len(parts)-1 {
+			end = "}"
+		}
+		lines = append(lines, lead+part+end)
+	}
+	return pencil.Listing{Lines: lines}.Block()
+}
