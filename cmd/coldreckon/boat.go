@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/economics"
+	"coldreckon/report"
 	"coldreckon/rules"
 	"coldreckon/wizard/answers"
 	"coldreckon/wizard/questions"
@@ -27,16 +28,21 @@ type reckoner struct {
 	settings economics.Settings
 }
 
-// addFlags gives a command the shared flags.
+// addFlags gives a command that takes a FILE the shared flags.
 func (r *reckoner) addFlags(cmd *cobra.Command) {
+	cmd.Flags().StringArrayVar(&r.sets, "set", nil, "answer one question differently, as `KEY=VALUE`; may be repeated")
+	cmd.RegisterFlagCompletionFunc("set", completeKeys)
+	cmd.ValidArgsFunction = completeFile
+	r.addPriceFlags(cmd)
+}
+
+// addPriceFlags gives a command those of them that concern no answers.
+func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
 	r.settings = economics.DefaultSettings
 	flags := cmd.Flags()
-	flags.StringArrayVar(&r.sets, "set", nil, "answer one question differently, as `KEY=VALUE`; may be repeated")
 	flags.StringVar(&r.prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
 	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "how many futures to draw")
 	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "where the drawing of futures starts")
-	cmd.RegisterFlagCompletionFunc("set", completeKeys)
-	cmd.ValidArgsFunction = completeFile
 }
 
 // A finding is one boat reckoned, with the rules it was judged by and the
@@ -70,11 +76,7 @@ func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (f
 	if err != nil {
 		return finding{}, err
 	}
-	var facts []economics.Facts
-	for _, o := range reckoning.Options {
-		facts = append(facts, o.AsTold.Facts, o.Fitted.Facts)
-	}
-	cautions, err := pack.Judge(facts...)
+	cautions, err := report.Findings(reckoning, pack)
 	return finding{reckoning, pack, cautions}, err
 }
 

@@ -39,6 +39,7 @@ func Main(args []string, env func(string) string, stdin io.Reader, stdout, stder
 
 // commands builds the tree of commands afresh.
 func commands(out surroundings) *cobra.Command {
+	var guided asker
 	root := &cobra.Command{
 		Use:   "coldreckon",
 		Short: "Should this boat have refrigeration?",
@@ -56,15 +57,19 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 		Args:          knownCommand,
 
 		SuggestionsMinimumDistance: 2,
-		RunE:                       func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			return guided.ask(cmd.Context(), out, defaultAnswers)
+		},
 	}
+	guided.addFlags(root)
 	root.SetIn(out.stdin)
 	root.SetOut(out.stdout)
 	root.SetErr(out.stderr)
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
 	})
-	root.AddCommand(figuresCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out))
+	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), sampleCommand(out), groundsCommand(out),
+		rulesCommand(out), versionCommand(out))
 	return root
 }
 

@@ -1,0 +1,170 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"coldreckon/economics"
+	"coldreckon/rules"
+	"coldreckon/wizard"
+	"coldreckon/wizard/answers"
+)
+
+// defaultAnswers is the FILE that questions without a FILE are about.
+const defaultAnswers = "boat.yaml"
+
+// An asker holds the flags of the guided questions.
+type asker struct {
+	all, plain bool
+	reckon     reckoner
+	to         printer
+}
+
+// askCommand asks about a boat, keeps the answers and writes the report.
+func askCommand(out surroundings) *cobra.Command {
+	var a asker
+	cmd := &cobra.Command{
+		Use:   "ask [FILE]",
+		Short: "Ask about a boat, then write FILE and the report",
+		Long: `Asks about a boat, saves each answer at once in FILE (boat.yaml when none is
+named), and writes the report beside it. Where FILE exists the questions go on
+from what it holds; its comments stay.
+
+Questions need a terminal. With --plain they are asked in plain lines, which
+read well aloud and can be answered through a pipe.`,
+		Example: `  coldreckon ask
+  coldreckon ask dunlin.yaml -o dunlin.pdf`,
+		Args: arguments(0, 1, "at most one FILE"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return a.ask(cmd.Context(), out, append(args, defaultAnswers)[0])
+		},
+	}
+	a.addFlags(cmd)
+	return cmd
+}
+
+// addFlags gives a command the flags of the questions.
+func (a *asker) addFlags(cmd *cobra.Command) {
+	cmd.Flags().BoolVar(&a.all, "all", false, "ask every question, in order")
+	cmd.Flags().BoolVar(&a.plain, "plain", false, "ask in plain lines, through a pipe too")
+	a.reckon.addPriceFlags(cmd)
+	a.to.addFlags(cmd)
+	a.to.format = "pdf"
+}
+
+// ask holds the conversation about FILE and writes the report.
+func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
+	if name == "-" || strings.HasPrefix(name, samplePrefix) {
+		return misuse("", "ask: found %q, expected the name of a file to keep the answers in", name)
+	}
+	told := a.to.file != ""
+	if !told {
+		a.to.file = strings.TrimSuffix(name, filepath.Ext(name)) + ".pdf"
+	}
+	if err := a.to.check(out, name); err != nil {
+		return err
+	}
+	pack, err := out.pack(a.reckon.prices)
+	if err != nil {
+		return err
+	}
+	file, err := out.answersFile(name)
+	if err != nil {
+		return err
+	}
+	prompter, err := wizard.NewPrompter(out.stdin, out.stderr, wizard.Terminal{Getenv: out.env, Plain: a.plain})
+	if err != nil {
+		return misuse("'coldreckon sample dunlin > boat.yaml' gives a file to fill in for 'coldreckon report boat.yaml -o report.pdf'; --plain asks through a pipe.",
+			"standard input: %v, expected one", err)
+	}
+	if err := a.converse(ctx, name, file, pack, prompter); err != nil {
+		return err
+	}
+	if !told {
+		replace, err := mayReplace(ctx, prompter, a.to.file)
+		if err != nil || !replace {
+			return goOn(err, name)
+		}
+	}
+	found, err := a.reckon.reckon(ctx, out, name)
+	if err != nil {
+		return err
+	}
+	if err := a.to.print(ctx, out, found); err != nil {
+		return err
+	}
+	if !a.to.toStdout() {
+		prompter.Say(fmt.Sprintf("The report is in %s, your answers in %s.", a.to.file, name))
+	}
+	return nil
+}
+
+// converse asks until FILE is complete. Every answer is on the disk before the
+// next question.
+func (a *asker) converse(ctx context.Context, name string, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
+	return goOn(wizard.Run(ctx, wizard.Options{
+		Prompter: prompter, File: file, Name: name, Book: pack.Book, All: a.all,
+		Reckon: func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
+			ground, err := boat.Ground()
+			if err != nil {
+				return nil, err
+			}
+			return aside(ctx, func() (*economics.Reckoning, error) {
+				return economics.Reckon(boat, pack.Book, ground, economics.Settings{Futures: futures, Seed: a.reckon.settings.Seed})
+			})
+		},
+		Save: func(f *answers.File) error {
+			var text bytes.Buffer
+			if err := f.Write(&text); err != nil {
+				return err
+			}
+			return save(name, text.Bytes())
+		},
+	}), name)
+}
+
+// goOn tells somebody who broke off the questions how to take them up again.
+func goOn(err error, name string) error {
+	hint := fmt.Sprintf("'coldreckon ask %s' goes on where this stopped.", name)
+	switch {
+	case errors.Is(err, wizard.ErrCancelled), errors.Is(err, context.Canceled):
+		return complaint{exitInterrupted, []string{wizard.ErrCancelled.Error()}, hint}
+	case errors.Is(err, wizard.ErrInputEnded):
+		return misuse(hint, "standard input: %v", err)
+	}
+	return err
+}
+
+// mayReplace asks before a report that is already there is written over.
+func mayReplace(ctx context.Context, prompter wizard.Prompter, name string) (bool, error) {
+	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) {
+		return true, nil
+	}
+	chosen, err := prompter.Choose(ctx, wizard.Question{
+		Text: fmt.Sprintf("%s is there already. Write the new report over it?", name),
+		Help: "Your answers are saved in any case; 'coldreckon report' writes a report under another name.",
+	}, []wizard.Choice{{Label: "Yes, replace it", Also: []string{"yes", "y"}}, {Label: "No, keep it", Also: []string{"no", "n"}}}, 0)
+	return chosen == 0, err
+}
+
+// answersFile reads the answers so far; a name that stands for nothing yet
+// gives an empty file.
+func (out surroundings) answersFile(name string) (*answers.File, error) {
+	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) {
+		return answers.Fresh(economics.Boat{})
+	}
+	text, err := out.read(name)
+	if err != nil {
+		return nil, err
+	}
+	file, faults := answers.Read(name, bytes.NewReader(text))
+	return file, answersComplaint(faults)
+}
