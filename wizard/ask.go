@@ -244,5 +244,6 @@ func (t *talk) keep(key, text string) error {
 		}
 	}
 	t.reckoned = nil
+	t.saved++
 	return t.Save(t.File)
 }

@@ -2,6 +2,7 @@ package wizard
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"coldreckon/economics"
@@ -42,7 +43,7 @@ func (t *talk) tellBox() error {
 	}
 	melt := func(leak quantity.WattPerKelvin) string {
 		w := quantity.Watt(m.LeakW * float64(leak/r.Box.Leak))
-		return quantity.FormatMass(quantity.Kilogram(heat.MeltKgPerDay(w, heat.DrainCelsius)), r.Boat.Units)
+		return wholeMass(quantity.Kilogram(heat.MeltKgPerDay(w, heat.DrainCelsius)), r.Boat.Units)
 	}
 	t.Prompter.Say(fmt.Sprintf("On %s those walls alone melt about %s of ice.",
 		aDay(m.Month), quantity.Span(melt(r.Box.LeakLow), melt(r.Box.LeakHigh))))
@@ -60,7 +61,7 @@ func (t *talk) tellPower() error {
 		return nil
 	}
 	charge := func(wh float64) string {
-		return quantity.FormatCharge(quantity.AmpHour(wh / float64(r.Boat.Power.Volts)))
+		return quantity.FormatCharge(quantity.AmpHour(math.Round(wh / float64(r.Boat.Power.Volts))))
 	}
 	with := func(leak quantity.WattPerKelvin) string {
 		gain := m.HeatGainW + m.LeakW*(float64(leak/r.Box.Leak)-1)
@@ -80,4 +81,16 @@ func (t *talk) tellPower() error {
 	t.Prompter.Say(fmt.Sprintf("On %s your panel gives %s. A small unit wants %s, the rest about %s.",
 		aDay(m.Month), quantity.Span(charge(m.SolarWhPerDay*sun.Low), charge(m.SolarWhPerDay*sun.High)), need, charge(m.HouseWhPerDay)))
 	return nil
+}
+
+// kgPerLb is the pound (NIST SP 811, exact).
+const kgPerLb = 0.45359237
+
+// wholeMass prints a mass without decimals: a range needs none.
+func wholeMass(m quantity.Kilogram, sys quantity.System) string {
+	unit := quantity.Kilogram(1)
+	if sys == quantity.US {
+		unit = kgPerLb
+	}
+	return quantity.FormatMass(unit*quantity.Kilogram(math.Max(1, math.Round(float64(m/unit)))), sys)
 }

@@ -17,9 +17,9 @@ type Options struct {
 	File     *answers.File // answers so far; it is added to
 	Name     string        // of the file, for messages
 	Book     economics.Book
-	// Reckon works a filled boat out. It is called after most answers, so a
-	// few hundred futures serve better than thousands.
-	Reckon func(economics.Boat) (*economics.Reckoning, error)
+	// Reckon works a filled boat out with a number of futures. It is called
+	// often and must not keep what it is given.
+	Reckon func(boat economics.Boat, futures int) (*economics.Reckoning, error)
 	// Save keeps the file; it is called after every answer.
 	Save func(*answers.File) error
 	// All asks every question in the order of the table.
@@ -60,10 +60,14 @@ type talk struct {
 	asked []visit // questions of this conversation, in order
 	at    int     // the next of them to ask; len(asked) asks a new one
 
+	saved    int                  // answers kept in this conversation
 	reckoned *economics.Reckoning // of the answers as they are; nil when stale
+	trials   []candidate          // what other answers would do; nil when not tried
 	verdict  *economics.Verdict   // the last one told
-	enough   bool                 // no more questions for the sake of the answer
-	onward   bool                 // they want the questions that hardly matter
+
+	toldEnough bool // that they may have enough
+	enough     bool // no more questions for the sake of the answer
+	onward     bool // they want the questions that hardly matter
 }
 
 // visit is one question asked, and why when it was asked for its worth.
@@ -178,7 +182,7 @@ func (t *talk) filled() economics.Boat {
 // figures reckons the answers as they are.
 func (t *talk) figures() (*economics.Reckoning, error) {
 	if t.reckoned == nil {
-		r, err := t.Reckon(t.filled())
+		r, err := t.Reckon(t.filled(), toldFutures)
 		if err != nil {
 			return nil, fmt.Errorf("reckoning the answers so far: %w", err)
 		}

@@ -114,7 +114,12 @@ const mostMatches = 12
 
 // list reads the choices out with their numbers; enter is the one Enter takes.
 func (p *plain) list(choices []Choice, enter int) {
+	heading := ""
 	for i, c := range choices {
+		if c.Heading != heading {
+			heading = c.Heading
+			p.note(heading + ":")
+		}
 		line := fmt.Sprintf("  %d. %s", i+1, c.Label)
 		if i == enter {
 			line += " (Enter)"

@@ -50,6 +50,7 @@ type Question struct {
 
 // Choice is one answer to choose.
 type Choice struct {
-	Label string
-	Also  []string // other words for it
+	Label   string
+	Also    []string // other words for it
+	Heading string   // the part of the list it stands in, or ""
 }

@@ -3,6 +3,7 @@ package wizard
 import (
 	"errors"
 
+	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
@@ -38,20 +39,27 @@ func (t *talk) listing() ([]questions.Row, []Choice) {
 	for _, a := range filled.Assumptions {
 		assumed[a.Key] = true
 	}
-	var rows []questions.Row
 	choices := []Choice{{Label: "all is right", Also: []string{"yes", "ok", "done", "right"}}}
-	for _, row := range questions.All() {
-		how := boat.Known[row.Key]
-		told := how == quantity.Told || how == quantity.Measured
-		if !told && !assumed[row.Key] || !row.Asked(boat) {
-			continue
+	var rows []questions.Row
+	for _, part := range []struct {
+		heading string
+		belongs func(questions.Row) bool
+	}{
+		{"You told me", func(r questions.Row) bool { return known(&boat, r.Key) }},
+		{"I assumed", func(r questions.Row) bool { return assumed[r.Key] && !known(&boat, r.Key) }},
+	} {
+		for _, row := range questions.All() {
+			if part.belongs(row) && row.Asked(boat) {
+				rows = append(rows, row)
+				choices = append(choices, Choice{Label: row.Label + ": " + row.Print(&filled), Also: []string{row.Key}, Heading: part.heading})
+			}
 		}
-		label := row.Label + ": " + row.Print(&filled)
-		if !told {
-			label += " (assumed)"
-		}
-		rows = append(rows, row)
-		choices = append(choices, Choice{Label: label, Also: []string{row.Key}})
 	}
 	return rows, choices
+}
+
+// known reports whether a key's value is the owner's own.
+func known(boat *economics.Boat, key string) bool {
+	how := boat.Known[key]
+	return how == quantity.Told || how == quantity.Measured
 }

@@ -100,13 +100,13 @@ func (o *owner) Read(p []byte) (int, error) {
 	return n, nil
 }
 
-// reckon works a boat out with few futures.
-func reckon(b economics.Boat) (*economics.Reckoning, error) {
+// reckon works a boat out in earnest.
+func reckon(b economics.Boat, futures int) (*economics.Reckoning, error) {
 	ground, err := b.Ground()
 	if err != nil {
 		return nil, err
 	}
-	return economics.Reckon(b, testBook(), ground, economics.Settings{Futures: 300, Seed: 1})
+	return economics.Reckon(b, testBook(), ground, economics.Settings{Futures: futures, Seed: 1})
 }
 
 func fresh(t testing.TB) *answers.File {

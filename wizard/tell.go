@@ -9,7 +9,7 @@ import (
 // ways names the options as things to do.
 var ways = map[economics.OptionID]string{
 	economics.IceOnly:    "keep to ice",
-	economics.DryStores:  "do without a cold box, on food that keeps",
+	economics.DryStores:  "live on food that keeps, with neither ice nor refrigeration",
 	economics.SmallUnit:  "fit a small refrigerating unit",
 	economics.LargerUnit: "fit a larger refrigerating unit",
 }
@@ -57,13 +57,16 @@ func (t *talk) tellIfChanged() error {
 	if err != nil {
 		return err
 	}
-	before := t.verdict
-	t.verdict = &r.Verdict
+	before, now := t.verdict, &r.Verdict
+	t.verdict = now
 	switch {
-	case before == nil || before.Option != r.Verdict.Option || before.Works != r.Verdict.Works:
-		t.Prompter.Say("That changes the answer. Now: " + wording(r.Verdict))
-	case r.Verdict.Works:
-		t.Prompter.Say(fmt.Sprintf("The answer stays: %s, best in %d of 100.", names[r.Verdict.Option], r.Verdict.WayOf100))
+	case before == nil || before.Option != now.Option || before.Works != now.Works:
+		t.trials = nil // they were for another choice
+		t.Prompter.Say("That changes the answer. Now: " + wording(*now))
+	case before.WayOf100 != now.WayOf100 && now.Works:
+		t.Prompter.Say(fmt.Sprintf("Still %s, now best in %d of 100; it was %d.", names[now.Option], now.WayOf100, before.WayOf100))
+	default:
+		t.Prompter.Say("That leaves the answer as it was.")
 	}
 	return nil
 }

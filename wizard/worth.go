@@ -1,6 +1,7 @@
 package wizard
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -11,33 +12,8 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// narrowing gives, for each uncertain input of a reckoning, the questions that
-// sharpen it, the most telling first. "UNIT" stands for the unit that the
-// answer turns on. Inputs that no answer can sharpen are left out.
-var narrowing = map[string][]string{
-	"leak": {"evidence.ice_history", "box.inside", "box.material", "box.lid_seal", "box.drain", "box.lid", "box.lid_opening",
-		"evidence.ice_tests", "evidence.jug_tests", "box.foam", "box.state"},
-	"use":             {"box.opens_per_day", "food.kg_per_person_day", "cruising.shop_every_days", "cruising.before_trip"},
-	"cabin":           {"box.cabin_offset"},
-	"nights":          {"cruising.nights"},
-	"ice_price":       {"ice.kind", "ice.unit_size", "ice.price"},
-	"ice_errand":      {"ice.trip_cost", "ice.carry_limit", "ice.first_load"},
-	"unit_price":      {"units_considered.UNIT.price", "box.fitted_unit"},
-	"fitting":         {"money.fitted_by", "units_considered.UNIT.fitting"},
-	"unit_life":       {"units_considered.UNIT.life_years"},
-	"upkeep":          {"units_considered.UNIT.upkeep"},
-	"unit_efficiency": {"units_considered.UNIT.cooled_by"},
-	"unit_capacity":   {"units_considered.UNIT.rated_cooling"},
-	"other_loads":     {"power.other_loads", "power.engine_hours_per_day"},
-	"sun":             {"power.mounting", "power.max_panel", "cruising.shore_power_share"},
-	"battery":         {"power.battery_age", "power.chemistry"},
-	"dry_premium":     {"food.must_be_cold_share"},
-	"spoilage":        {"food.must_be_cold_share", "food.cold_days_wanted"},
-	"materials":       {"box.reachable", "money.fitted_by"},
-}
-
-// hardlyWorth is the worth of knowing a figure, as a share of what the chosen
-// way costs over the years, below which it is unlikely to change the answer.
+// hardlyWorth is the worth of an answer, as a share of what the chosen way
+// costs over the years, below which it is unlikely to change the choice.
 // Engineering judgement, from memory.
 const hardlyWorth = 0.01
 
@@ -56,70 +32,154 @@ func (t *talk) weigh() (visit, error) {
 	}
 	boat := t.File.Told()
 	if r.Verdict.TurnKnown && !answered(&boat, worthKey) {
-		return visit{key: worthKey, why: "The answer also hangs on what cold food is worth to you."}, nil
+		return visit{worthKey, "The answer also hangs on what cold food is worth to you."}, nil
 	}
 	if t.enough {
 		return visit{}, nil
 	}
-	key, worth := worthMost(r, boat)
-	if key == "" {
+	least := hardlyWorth * math.Abs(r.Of(r.Verdict.Option).Fitted.Present)
+	best, err := t.worthMost(r, least)
+	if err != nil {
+		return visit{}, err
+	}
+	if best.key == "" {
 		t.enough = true
 		return visit{}, nil
 	}
-	if !t.onward && worth < hardlyWorth*math.Abs(r.Of(r.Verdict.Option).Fitted.Present) {
-		i, err := t.Prompter.Choose(t.ctx, Question{
-			Text: "Nothing left to ask is likely to change this. Shall I ask on all the same?",
-			Help: "Typical: no. More answers make the figures sharper, not the choice. Some questions of safety come next.",
-		}, []Choice{{Label: "no", Also: []string{"n", "stop", enoughWord}}, {Label: "yes", Also: []string{"y"}}}, 0)
-		if err != nil {
+	if best.worth < least && !t.onward {
+		if err := t.offerToStop(); err != nil || t.enough {
 			return visit{}, err
 		}
-		t.onward, t.enough = i == 1, i == 0
-		if t.enough {
-			return visit{}, nil
-		}
 	}
-	why := "This one sharpens the figures."
-	if m := rounded(worth); m > 0 {
-		why = fmt.Sprintf("This could move the answer: worth about %s to know.", quantity.FormatMoney(m, r.Boat.Currency))
-	}
-	if len(t.asked) > 0 && t.asked[len(t.asked)-1].why == "" || t.asked[len(t.asked)-1].key == worthKey {
-		why += ` "` + enoughWord + `" ends these.`
-	}
-	return visit{key, why}, nil
+	return visit{best.key, t.because(best.worth, r.Boat.Currency)}, nil
 }
 
-// worthMost gives the open question whose input is worth most to know, and
-// that worth.
-func worthMost(r *economics.Reckoning, boat economics.Boat) (key string, worth float64) {
-	inputs := slices.Clone(r.Futures.Inputs)
-	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int {
-		switch {
-		case a.EVPPI > b.EVPPI:
-			return -1
-		case a.EVPPI < b.EVPPI:
-			return 1
+// offerToStop asks whether to go on with questions that hardly matter.
+func (t *talk) offerToStop() error {
+	i, err := t.Prompter.Choose(t.ctx, Question{
+		Text: "Nothing left to ask is likely to change this. Shall I ask on all the same?",
+		Help: "Typical: no. More answers sharpen the figures, not the choice. A few questions of safety come next in any case.",
+	}, []Choice{{Label: "no", Also: []string{"n", "stop", enoughWord}}, {Label: "yes", Also: []string{"y"}}}, 0)
+	if err == nil {
+		t.onward, t.enough = i == 1, i == 0
+	}
+	return err
+}
+
+// because tells why a question is asked.
+func (t *talk) because(worth float64, currency string) string {
+	why := "This one only sharpens the figures."
+	if m := rounded(worth); m > 0 {
+		why = fmt.Sprintf("This could move the answer: worth about %s to know.", quantity.FormatMoney(m, currency))
+	}
+	if !t.toldEnough {
+		t.toldEnough = true
+		why += ` Answer "` + enoughWord + `" when you have had enough of these.`
+	}
+	return why
+}
+
+// candidate is an open question and what its answer is worth, as a present
+// cost saved on average.
+type candidate struct {
+	key   string
+	worth float64
+	asOf  int // the answers in when the worth was found
+}
+
+// worthMost gives the open question worth most. A figure that the reckoning
+// holds for uncertain is worth its expected value of partial perfect
+// information; what it takes for granted is worth what trying other answers
+// shows. Trials are kept from answer to answer: only the one that would be
+// asked is made again.
+func (t *talk) worthMost(r *economics.Reckoning, least float64) (candidate, error) {
+	boat := t.File.Told()
+	best := sharpening(r, &boat)
+	if best.worth >= least {
+		return best, nil
+	}
+	if t.trials == nil {
+		if err := t.tryAll(); err != nil {
+			return candidate{}, err
 		}
-		return 0
-	})
+	}
+	for {
+		top := candidateOf(t.trials, &boat)
+		switch {
+		case top == nil || best.key != "" && top.worth <= best.worth:
+			return best, nil
+		case top.asOf == t.saved || top.worth < least:
+			return *top, nil
+		}
+		if err := t.try(top); err != nil {
+			return candidate{}, err
+		}
+	}
+}
+
+// candidateOf gives the open question of a list that is worth most, nil when
+// none is open.
+func candidateOf(list []candidate, boat *economics.Boat) *candidate {
+	var top *candidate
+	for i := range list {
+		if open(list[i].key, boat) && (top == nil || list[i].worth > top.worth) {
+			top = &list[i]
+		}
+	}
+	return top
+}
+
+// open reports whether a question has sense and no answer.
+func open(key string, boat *economics.Boat) bool {
+	row, ok := questions.Find(key)
+	return ok && row.Asked(*boat) && !answered(boat, key)
+}
+
+// narrowing gives, for each uncertain input of a reckoning, the questions that
+// sharpen it, the most telling first. UNIT stands for the unit that the answer
+// turns on. Inputs that no answer can sharpen are left out.
+var narrowing = map[string][]string{
+	"leak":          {"evidence.ice_history", "box.inside", "box.material", "box.lid_seal", "box.drain", "evidence.ice_tests", "evidence.jug_tests"},
+	"use":           {"box.opens_per_day", "food.kg_per_person_day"},
+	"cabin":         {"box.cabin_offset"},
+	"nights":        {"cruising.nights"},
+	"ice_price":     {"ice.kind", "ice.price"},
+	"ice_errand":    {"ice.trip_cost", "ice.carry_limit", "ice.unit_size"},
+	"unit_price":    {"units_considered.UNIT.price"},
+	"fitting":       {"money.fitted_by", "units_considered.UNIT.fitting"},
+	"unit_life":     {"units_considered.UNIT.life_years"},
+	"upkeep":        {"units_considered.UNIT.upkeep"},
+	"unit_capacity": {"units_considered.UNIT.rated_cooling"},
+	"other_loads":   {"power.other_loads"},
+	"sun":           {"power.mounting"},
+	"battery":       {"power.battery_age"},
+	"spoilage":      {"food.must_be_cold_share"},
+	"materials":     {"money.fitted_by", "box.reachable"},
+}
+
+// sharpening gives the open question of the uncertain input worth most.
+func sharpening(r *economics.Reckoning, boat *economics.Boat) candidate {
+	inputs := slices.Clone(r.Futures.Inputs)
+	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return cmp.Compare(b.EVPPI, a.EVPPI) })
 	unit := "small"
-	if r.Verdict.Option == economics.LargerUnit || r.Verdict.HasRunner && r.Verdict.Runner == economics.LargerUnit && r.Verdict.Option != economics.SmallUnit {
+	if v := r.Verdict; v.Option == economics.LargerUnit || v.Option != economics.SmallUnit && v.HasRunner && v.Runner == economics.LargerUnit {
 		unit = "larger"
 	}
 	for _, in := range inputs {
 		for _, key := range narrowing[in.Name] {
 			key = strings.Replace(key, "UNIT", unit, 1)
-			if row, ok := questions.Find(key); ok && row.Asked(boat) && !answered(&boat, key) {
-				return key, in.EVPPI
+			if open(key, boat) {
+				return candidate{key: key, worth: in.EVPPI}
 			}
 		}
 	}
-	return "", 0
+	return candidate{}
 }
 
-// rounded cuts a worth to one or two figures that mean something.
+// rounded cuts a worth to one or two figures that mean something; what is
+// less than one is nothing.
 func rounded(worth float64) quantity.Money {
-	if worth < 1 {
+	if !(worth >= 1) {
 		return 0
 	}
 	scale := math.Pow(10, math.Max(0, math.Floor(math.Log10(worth))-1))

@@ -1,0 +1,251 @@
+package wizard
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+	"sync"
+
+	"github.com/AlecAivazis/survey/v2"
+	"github.com/AlecAivazis/survey/v2/core"
+	"github.com/AlecAivazis/survey/v2/terminal"
+	"golang.org/x/term"
+)
+
+// This file is the fence round package survey, which is no longer looked
+// after. What it is known to get wrong is caught here:
+//
+//   - it eats what comes through a pipe, and hangs on a terminal that does not
+//     report its cursor: it is used on ordinary terminals alone (NewPrompter);
+//   - it writes to standard output unless told otherwise;
+//   - an answer that does not fit a number's type ends it: only texts are
+//     asked for, and checked by a validator, which asks again;
+//   - its lists panic when the input ends while nothing matches;
+//   - it reports the interrupt key as an error of its own, knows no way back,
+//     ignores a cancelled context, and leaves the terminal raw when abandoned;
+//   - its long lines break badly: what does not fit is said before the prompt;
+//   - its icons, colours and error sentence belong to the whole program, and
+//     are set once.
+
+// Terminal tells NewPrompter about the world.
+type Terminal struct {
+	Getenv func(string) string
+	Plain  bool // ask in plain lines, through a pipe too
+}
+
+type withDescriptor interface{ Fd() uintptr }
+
+// NewPrompter gives the prompter that suits in and out, the streams that
+// answers come from and questions go to (standard error, so that results stay
+// apart). Where either is no terminal it gives ErrNoTerminal, having read
+// nothing, unless a plain prompter is asked for. Simple terminals (TERM=dumb),
+// and people who set ACCESSIBLE, are asked in plain lines.
+func NewPrompter(in io.Reader, out io.Writer, t Terminal) (Prompter, error) {
+	source, inOK := in.(terminal.FileReader)
+	sink, outOK := out.(terminal.FileWriter)
+	wide := func() int { return widthOf(out) }
+	switch {
+	case t.Plain:
+		return NewPlain(in, out, wide), nil
+	case !inOK || !outOK || !isTerminal(source) || !isTerminal(sink):
+		return nil, ErrNoTerminal
+	case t.Getenv("TERM") == "dumb" || t.Getenv("ACCESSIBLE") != "":
+		return NewPlain(in, out, wide), nil
+	}
+	setOnce(t.Getenv("NO_COLOR") != "")
+	return &lists{source, sink, wide}, nil
+}
+
+func isTerminal(f withDescriptor) bool { return term.IsTerminal(int(f.Fd())) }
+
+// widthOf gives the columns of a terminal, 80 where out is none.
+func widthOf(out io.Writer) int {
+	if f, ok := out.(withDescriptor); ok {
+		if w, _, err := term.GetSize(int(f.Fd())); err == nil && w > 0 {
+			return w
+		}
+	}
+	return 80
+}
+
+var once sync.Once
+
+func setOnce(noColour bool) {
+	once.Do(func() {
+		core.DisableColor = noColour
+		survey.ErrorTemplate = `{{color .Icon.Format }}{{ .Error.Error }}{{color "reset"}}` + "\n"
+	})
+}
+
+// lists asks with lines to edit and lists to move in.
+type lists struct {
+	in    terminal.FileReader
+	out   terminal.FileWriter
+	width func() int
+}
+
+func (l *lists) Say(text string) { fmt.Fprint(l.out, "\n"+wrap(text, l.width())+"\n") }
+
+// head says what does not fit beside the prompt, and gives what does.
+func (l *lists) head(q Question, beside string, prompt string) string {
+	if q.Why != "" {
+		l.Say(q.Why)
+	}
+	message := q.Text
+	if beside != "" {
+		message += " (" + beside + ")"
+	}
+	fmt.Fprintln(l.out)
+	// The icon, the hint about help and a short answer go on the same line.
+	if columns(message)+40 <= l.width() {
+		return message
+	}
+	fmt.Fprintln(l.out, wrap(q.Text, l.width()))
+	if beside != "" && columns(beside)+30 <= l.width() {
+		return beside + ":"
+	}
+	if beside != "" {
+		fmt.Fprintln(l.out, wrap(beside+".", l.width()))
+	}
+	return prompt
+}
+
+func (l *lists) Line(ctx context.Context, q Question) (string, error) {
+	beside := ""
+	if q.Enter != "" {
+		beside = "Enter " + q.Enter
+	}
+	prompt := &survey.Input{Message: l.head(q, beside, "Answer:"), Help: wrap(q.Help, l.width()-4)}
+	check := func(answer any) error {
+		text, err := clean([]byte(answer.(string)))
+		if err != nil {
+			return wrapped{err, l.width()}
+		}
+		if text == "" || goesBack(text) || q.Check == nil {
+			return nil
+		}
+		if err := q.Check(text); err != nil {
+			return wrapped{err, l.width()}
+		}
+		return nil
+	}
+	var answer string
+	if err := l.ask(ctx, prompt, &answer, survey.WithValidator(check)); err != nil {
+		return "", err
+	}
+	answer, err := clean([]byte(answer))
+	if err == nil && goesBack(answer) {
+		err = ErrBack
+	}
+	return answer, err
+}
+
+// wrapped is an error whose sentence is broken to a width.
+type wrapped struct {
+	error
+	width int
+}
+
+func (w wrapped) Error() string { return wrap(w.error.Error(), w.width) }
+
+// The most lines of a list on the screen at once, and the entry that goes back.
+const (
+	pageLines = 12
+	backEntry = "< back"
+)
+
+func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter int) (int, error) {
+	// A list to search starts with what Enter takes, so that it stays in sight.
+	var order []int
+	if q.Search {
+		order = append(order, enter)
+	}
+	for i := range choices {
+		if !q.Search || i != enter {
+			order = append(order, i)
+		}
+	}
+	entries := make([]string, len(order), len(order)+1)
+	start := 0
+	for place, i := range order {
+		label := choices[i].Label
+		if choices[i].Heading != "" {
+			label += " - " + lowerFirst(choices[i].Heading)
+		}
+		entries[place] = shorten(label, l.width()-4)
+		if i == enter {
+			start = place
+		}
+	}
+	entries = append(entries, backEntry)
+	prompt := &survey.Select{
+		Message: l.head(q, "", "Answer:"), Options: entries, Default: start, PageSize: pageLines, Help: wrap(q.Help, l.width()-4),
+		Filter: func(filter, _ string, place int) bool {
+			if strings.HasPrefix(filter, "<") {
+				return place == len(order)
+			}
+			return place < len(order) && holds(choices[order[place]], filter)
+		},
+	}
+	var place int
+	if err := l.ask(ctx, prompt, &place); err != nil {
+		return 0, err
+	}
+	if place == len(order) {
+		return 0, ErrBack
+	}
+	return order[place], nil
+}
+
+// holds reports whether a choice has a text in any of its words.
+func holds(c Choice, text string) bool {
+	for _, w := range c.words() {
+		if strings.Contains(loosen(w), loosen(text)) {
+			return true
+		}
+	}
+	return false
+}
+
+// ask runs one prompt of package survey, to its end or to that of the context.
+func (l *lists) ask(ctx context.Context, prompt survey.Prompt, answer any, opts ...survey.AskOpt) error {
+	if ctx.Err() != nil {
+		return ErrCancelled
+	}
+	opts = append(opts, survey.WithStdio(l.in, l.out, l.out), survey.WithIcons(func(icons *survey.IconSet) {
+		icons.Question.Text, icons.Help.Text = "-", "?"
+	}))
+	before, stateErr := term.GetState(int(l.in.Fd()))
+	done := make(chan error, 1)
+	go func() {
+		defer func() {
+			if recover() != nil { // the input ended in a list without a match
+				done <- ErrInputEnded
+			}
+		}()
+		done <- survey.AskOne(prompt, answer, opts...)
+	}()
+	var err error
+	select {
+	case err = <-done:
+	case <-ctx.Done():
+		err = terminal.InterruptErr
+	}
+	switch {
+	case err == nil:
+		return nil
+	case errors.Is(err, terminal.InterruptErr):
+		err = ErrCancelled
+	case errors.Is(err, io.EOF):
+		err = ErrInputEnded
+	default:
+		err = fmt.Errorf("asking on the terminal: %w", err)
+	}
+	if stateErr == nil {
+		err = errors.Join(err, term.Restore(int(l.in.Fd()), before))
+	}
+	fmt.Fprint(l.out, "\x1b[?25h\n") // the cursor, which lists hide
+	return err
+}

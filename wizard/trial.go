@@ -1,0 +1,120 @@
+package wizard
+
+import (
+	"fmt"
+	"math"
+	"reflect"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/wizard/questions"
+)
+
+// The futures of a reckoning whose answer is told, and of one that only tries
+// what another answer would do. Few are enough, because both sides of a trial
+// see the same futures.
+const (
+	toldFutures  = 400
+	trialFutures = 60
+)
+
+// unlike is the chance that an owner's boat differs from a default.
+// Engineering judgement, from memory.
+const unlike = 0.5
+
+// others gives the boats that another answer to a row would make, each as
+// likely as the next: the other choices, or figures halfway to the ends of
+// what is usual. The boats are filled.
+func (t *talk) others(row questions.Row) []economics.Boat {
+	var boats []economics.Boat
+	add := func(put func(*economics.Boat) error) {
+		boat := t.File.Told()
+		if put(&boat) == nil {
+			questions.Fill(&boat, t.Book)
+			boats = append(boats, boat)
+		}
+	}
+	now := t.filled()
+	taken := row.Print(&now)
+	for _, r := range choicesOf(row) {
+		if r.Label != taken {
+			add(func(b *economics.Boat) error { return questions.Set(b, row.Key, r.text) })
+		}
+	}
+	if v := reflect.ValueOf(row.Field(&now).Get()); v.CanFloat() {
+		low, high, from := row.Limits.Low, row.Limits.High, v.Float()
+		if from < low || from > high { // such as 0 for "no limit"
+			from = middle(low, high)
+		}
+		for _, end := range []float64{low, high} {
+			if end != from {
+				add(func(b *economics.Boat) error {
+					row.Field(b).Put(middle(from, end))
+					b.Known[row.Key] = quantity.Told
+					return nil
+				})
+			}
+		}
+	}
+	return boats
+}
+
+// middle is the geometric mean where there is one, else the arithmetic.
+func middle(a, b float64) float64 {
+	if a > 0 && b > 0 {
+		return math.Sqrt(a * b)
+	}
+	return (a + b) / 2
+}
+
+// tryAll weighs every open question that the reckoning takes for granted.
+func (t *talk) tryAll() error {
+	t.Prompter.Say("One moment. I am trying what else could turn this.")
+	boat := t.File.Told()
+	t.trials = []candidate{}
+	for _, row := range questions.All() {
+		if row.Detail || row.Safety || row.Essential || row.Key == worthKey || !row.Asked(boat) || answered(&boat, row.Key) {
+			continue
+		}
+		c := candidate{key: row.Key}
+		if err := t.try(&c); err != nil {
+			return err
+		}
+		t.trials = append(t.trials, c)
+	}
+	return nil
+}
+
+// try works out what the answer to a question is worth: what standing by the
+// present choice would lose, on average, were another answer the true one.
+func (t *talk) try(c *candidate) error {
+	row, _ := questions.Find(c.key)
+	base, err := t.Reckon(t.filled(), trialFutures)
+	if err != nil {
+		return fmt.Errorf("trying the answers so far: %w", err)
+	}
+	choice := leastRegret(base)
+	c.worth, c.asOf = 0, t.saved
+	boats := t.others(row)
+	for _, boat := range boats {
+		r, err := t.Reckon(boat, trialFutures)
+		if err != nil {
+			return fmt.Errorf("trying other answers to %s: %w", row.Key, err)
+		}
+		loss := r.Options[choice].ExpectedRegret - r.Options[leastRegret(r)].ExpectedRegret
+		c.worth += unlike / float64(len(boats)) * math.Max(0, loss)
+	}
+	return nil
+}
+
+// leastRegret gives the index of the option that loses least on average
+// against the best in each future, of those that work in any.
+func leastRegret(r *economics.Reckoning) int {
+	best := -1
+	for i, o := range r.Options {
+		if o.WorkableOf100 > 0 && (best < 0 || o.ExpectedRegret < r.Options[best].ExpectedRegret) {
+			best = i
+		}
+	}
+	return max(0, best)
+}
