@@ -16,13 +16,13 @@ func (v Voice) Answer() string {
 		return fmt.Sprintf("With no nights aboard %s needs no refrigeration, and nothing else on these pages can pay for itself.", v.boat())
 	case !d.Works:
 		return fmt.Sprintf("None of the four ways works well enough for %s as reckoned; %s come%s nearest, in %s futures.",
-			v.boat(), the(d.Option), s(d.Option), of100(v.r.Of(d.Option).WorkableOf100))
+			v.boat(), In(d.Option), s(d.Option), of100(v.r.Of(d.Option).WorkableOf100))
 	case !d.SureOfStep:
 		return fmt.Sprintf("Whether %s should have refrigeration is too close to call: %s.", v.boat(), v.rivals())
 	case !d.SureOfWay:
 		return fmt.Sprintf("%s, but which way is too close to call for %s: %s.", v.step(), v.boat(), v.rivals())
 	}
-	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", v.step(), the(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
+	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", v.step(), In(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
 }
 
 // boat names the boat inside a sentence.
@@ -46,9 +46,9 @@ func (v Voice) merit() string {
 // rivals gives the two best options with their counts.
 func (v Voice) rivals() string {
 	d := v.r.Verdict
-	text := fmt.Sprintf("%s %s best in %s futures", the(d.Option), is(d.Option), of100(d.WayOf100))
+	text := fmt.Sprintf("%s %s best in %s futures", In(d.Option), is(d.Option), of100(d.WayOf100))
 	if d.HasRunner {
-		text += fmt.Sprintf(", %s in %d", the(d.Runner), v.r.Of(d.Runner).BestOf100)
+		text += fmt.Sprintf(", %s in %d", In(d.Runner), v.r.Of(d.Runner).BestOf100)
 	}
 	return text
 }
@@ -83,13 +83,13 @@ func (v Voice) condition() string {
 		pieces = append(pieces, v.short(item))
 	}
 	if len(pieces) > 3 {
-		pieces = append(pieces[:2:2], fmt.Sprintf("%s more", plural(float64(len(pieces)-2), "piece")))
+		pieces = append(pieces[:2:2], fmt.Sprintf("%s more", Plural(float64(len(pieces)-2), "piece")))
 	}
 	lead := "after some work ("
 	if v.r.Verdict.AsToldWorks {
 		lead = "cheapest of all after some work ("
 	}
-	return lead + join(pieces) + ")"
+	return lead + Join(pieces) + ")"
 }
 
 // Condition is what the answer rests on, in one or two sentences: money
@@ -116,7 +116,7 @@ func (v Voice) turn() string {
 	if d.ByWorth || !d.TurnKnown {
 		return ""
 	}
-	return fmt.Sprintf("If a day with cold food is worth more than about %s to you, %s %s the better way.", v.Money(d.TurnWorth), the(d.TurnTo), is(d.TurnTo))
+	return fmt.Sprintf("If a day with cold food is worth more than about %s to you, %s %s the better way.", v.Money(d.TurnWorth), In(d.TurnTo), is(d.TurnTo))
 }
 
 // Sure says how often the answer holds, both ways, as counts of 100.
@@ -134,11 +134,11 @@ func (v Voice) Sure() []string {
 	}
 	out = append(out, text+".")
 	if d.Works {
-		out = append(out, fmt.Sprintf("So it is %s that %s %s best.", Likely(d.WayOf100), the(d.Option), is(d.Option)))
+		out = append(out, fmt.Sprintf("So it is %s that %s %s best.", Likely(d.WayOf100), In(d.Option), is(d.Option)))
 	}
 	if lead := v.leader(); lead != d.Option {
 		out = append(out, fmt.Sprintf("Where %s %s not best, %s can cost far more: averaged over all futures %s lead%s.",
-			the(d.Option), is(d.Option), it(d.Option), the(lead), s(lead)))
+			In(d.Option), is(d.Option), it(d.Option), In(lead), s(lead)))
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package words
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -46,9 +47,9 @@ func (v Voice) Flips() []Flip {
 func (v Voice) flip(in economics.InputFigures) string {
 	turns := "the answer turns"
 	if lead := v.leader(); lead != v.r.Verdict.Option {
-		turns = fmt.Sprintf("%s no longer lead%s on average", the(lead), s(lead))
+		turns = fmt.Sprintf("%s no longer lead%s on average", In(lead), s(lead))
 	}
-	return fmt.Sprintf("If %s, %s. %s futures lie there.", v.beyond(in), turns, capital(of100(share100(in.ChanceBeyond))))
+	return fmt.Sprintf("If %s, %s. %s futures lie there.", v.beyond(in), turns, Capital(of100(share100(in.ChanceBeyond))))
 }
 
 // beyond words "the figure lies beyond its switching value".
@@ -108,7 +109,7 @@ func (v Voice) Value(in economics.Input, x float64) string {
 	case "K":
 		return quantity.FormatTemperatureDifference(quantity.Kelvin(x), v.sys)
 	case "nights":
-		return plural(x, "night")
+		return Plural(x, "night")
 	case "money/kg":
 		return quantity.FormatPricePerMass(quantity.MoneyPerKg(x), v.r.Boat.Currency, v.sys)
 	case "money", "money/year":
@@ -127,4 +128,50 @@ func (v Voice) Value(in economics.Input, x float64) string {
 		typical = 1
 	}
 	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(round2(x/typical))), " %") + " % of what was reckoned"
+}
+
+// BySwing lists the uncertain inputs that move the difference of the best two,
+// the widest swing first. Inputs that do not vary are left out.
+func (v Voice) BySwing() []economics.InputFigures {
+	var out []economics.InputFigures
+	for _, in := range v.r.Futures.Inputs {
+		if in.Low != in.High {
+			out = append(out, in)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b economics.InputFigures) int {
+		return cmp.Compare(math.Abs(b.SwingHigh-b.SwingLow), math.Abs(a.SwingHigh-a.SwingLow))
+	})
+	return out
+}
+
+// MovesMost names the inputs that move the choice most.
+func (v Voice) MovesMost() string {
+	ins := v.BySwing()
+	if len(ins) < 2 {
+		return "Nothing uncertain moves the choice."
+	}
+	return fmt.Sprintf("The choice moves most with %s and with %s.", ins[0].Label, ins[1].Label)
+}
+
+// BestTwo gives the options of the least mean cost over all futures, which
+// the swings are the difference of.
+func (v Voice) BestTwo() (lead, next economics.OptionID, ok bool) {
+	next, ok = v.nextBest()
+	return v.leader(), next, ok
+}
+
+// Figure is the short name of an uncertain input, for charts.
+func Figure(in economics.Input) string {
+	if name := shortFigures[in.Name]; name != "" {
+		return name
+	}
+	return in.Label
+}
+
+var shortFigures = map[string]string{
+	"leak": "leak of the box", "use": "use of the box", "cabin": "warmth of the cabin", "nights": "nights aboard", "ice_price": "price of ice",
+	"ice_errand": "cost of fetching ice", "unit_price": "price of a unit", "fitting": "cost of fitting it", "unit_life": "life of a unit", "upkeep": "upkeep of a unit",
+	"unit_efficiency": "efficiency of a unit", "unit_capacity": "cooling power", "other_loads": "other loads aboard", "sun": "shade on the panel",
+	"battery": "battery left by age", "dry_premium": "dearer dry food", "spoilage": "food spoiled", "materials": "cost of the work", "cold_day_worth": "worth of a cold day",
 }

@@ -11,7 +11,8 @@ import (
 
 // Measure is a figure that is worth finding out before money is spent.
 type Measure struct {
-	What  string
+	What  string  // in plain words
+	Short string  // the same, shorter
 	Worth float64 // what knowing it alone would save on average, as a present cost
 	How   string  // the cheapest way to find out
 	Key   string  // the input's stable name
@@ -28,16 +29,16 @@ func (v Voice) MeasureFirst() []Measure {
 	least := leastWorth * math.Abs(v.r.Of(v.r.Verdict.Option).Fitted.Present)
 	for _, in := range v.r.Futures.Inputs {
 		if !in.Taste && in.EVPPI > least {
-			out = append(out, Measure{What: in.Label, Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name})
+			out = append(out, Measure{What: in.Label, Short: Figure(in.Input), Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b Measure) int { return cmp.Compare(b.Worth, a.Worth) })
 	return out
 }
 
-// Text says it in one sentence.
+// MeasureText says what finding out is worth, and how it is done.
 func (v Voice) MeasureText(m Measure) string {
-	return fmt.Sprintf("%s: worth about %s to know. %s", capital(m.What), v.Money(m.Worth), m.How)
+	return fmt.Sprintf("worth about %s to know. %s", v.Money(m.Worth), m.How)
 }
 
 // EVPI says what knowing everything would be worth.
@@ -46,8 +47,8 @@ func (v Voice) EVPI() string {
 	if v.nights() == 0 || f.EVPI <= 0 {
 		return "Nothing that could be found out would change the choice enough to pay for itself."
 	}
-	return fmt.Sprintf("Knowing everything beforehand would save about %s on average over %s (within %s either way). Spend no more than that on finding out.",
-		v.Money(f.EVPI), v.years(), v.Money(2*f.EVPIError))
+	return fmt.Sprintf("To know everything beforehand would save about %s (give or take %s). Finding out is worth no more than that.",
+		v.Money(f.EVPI), v.Money(2*f.EVPIError))
 }
 
 // how names the cheapest way to find a figure out.

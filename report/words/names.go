@@ -3,15 +3,18 @@ package words
 import "coldreckon/economics"
 
 // Name is an option's name as a title: "Ice only".
-func Name(id economics.OptionID) string { return capital(names[id]) }
+func Name(id economics.OptionID) string { return Capital(names[id]) }
 
 var names = map[economics.OptionID]string{
 	economics.IceOnly: "ice only", economics.DryStores: "dry stores",
 	economics.SmallUnit: "small unit", economics.LargerUnit: "larger unit",
 }
 
-// the names an option inside a sentence.
-func the(id economics.OptionID) string {
+// Bare is the name without an article: "small unit".
+func Bare(id economics.OptionID) string { return names[id] }
+
+// In names an option inside a sentence.
+func In(id economics.OptionID) string {
 	if unit(id) {
 		return "the " + names[id]
 	}
@@ -19,7 +22,7 @@ func the(id economics.OptionID) string {
 }
 
 // The is the name at the head of a sentence.
-func The(id economics.OptionID) string { return capital(the(id)) }
+func The(id economics.OptionID) string { return Capital(In(id)) }
 
 func unit(id economics.OptionID) bool {
 	return id == economics.SmallUnit || id == economics.LargerUnit

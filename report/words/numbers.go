@@ -31,8 +31,8 @@ func (v Voice) Money(x float64) string {
 // Range prints a 10 to 90 range of money: "$900 to $4,000".
 func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
 
-// about prints an amount with its range in brackets.
-func (v Voice) about(x, low, high float64) string {
+// About prints an amount with its range in brackets.
+func (v Voice) About(x, low, high float64) string {
 	if low == high && high == 0 {
 		return v.Money(x)
 	}
@@ -46,6 +46,22 @@ func (v Voice) years() string { return quantity.FormatYears(v.r.Boat.Money.Years
 func number(f economics.Facts, name string) float64 {
 	x, _ := f[name].(float64)
 	return x
+}
+
+// MassUnit is the unit of InMass.
+func (v Voice) MassUnit() string {
+	if v.sys == quantity.US {
+		return "lb"
+	}
+	return "kg"
+}
+
+// InMass gives kilograms in the owner's unit.
+func (v Voice) InMass(kg float64) float64 {
+	if v.sys == quantity.US {
+		return kg / 0.45359237
+	}
+	return kg
 }
 
 func (v Voice) mass(kg float64) string {
@@ -79,8 +95,8 @@ func share100(share float64) int { return int(math.Round(100 * share)) }
 // whole prints a count to two significant digits, or a smaller one exactly.
 func whole(x float64) string { return quantity.FormatNumber(math.Round(round2(x))) }
 
-// plural gives "1 night", "2 nights".
-func plural(n float64, one string) string {
+// Plural gives "1 night", "2 nights".
+func Plural(n float64, one string) string {
 	text := whole(n)
 	if text == "1" {
 		return text + " " + one
@@ -88,16 +104,16 @@ func plural(n float64, one string) string {
 	return text + " " + one + "s"
 }
 
-// capital sets the first letter in upper case.
-func capital(s string) string {
+// Capital sets the first letter in upper case.
+func Capital(s string) string {
 	if s == "" {
 		return s
 	}
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// join lists things: "a", "a and b", "a, b and c".
-func join(things []string) string {
+// Join lists things: "a", "a and b", "a, b and c".
+func Join(things []string) string {
 	if len(things) < 2 {
 		return strings.Join(things, "")
 	}

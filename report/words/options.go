@@ -18,18 +18,28 @@ type Row struct {
 func (v Voice) Rows() []Row {
 	return v.rows([]rowOf{
 		{"As she is", v.asTold},
-		{"With the work needed", v.withWork},
-		{"Cold days aboard", func(o *economics.OptionFigures) string { return v.cold(o, &o.Fitted) }},
-		{"First cost", func(o *economics.OptionFigures) string { return v.Money(o.Fitted.First) }},
+		{"With the work", v.withWork},
+		{"Cold days", func(o *economics.OptionFigures) string { return v.cold(o, &o.Fitted) }},
+		{"First cost", v.first},
 		{"Then each year", func(o *economics.OptionFigures) string { return v.Money(o.Fitted.PerYear) }},
-		{"All in all, spread over each year", func(o *economics.OptionFigures) string { return v.about(o.Fitted.Yearly, o.YearlyLow, o.YearlyHigh) }},
-		{"Over " + v.years() + ", in today's money", func(o *economics.OptionFigures) string {
-			return v.about(o.Fitted.Present, o.PresentLow, o.PresentHigh)
+		{"Over " + v.years() + ", today's money", func(o *economics.OptionFigures) string {
+			return v.About(o.Fitted.Present, o.PresentLow, o.PresentHigh)
 		}},
-		{"Ice or power in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
-		{"Room left for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
+		{"The same as a yearly cost", func(o *economics.OptionFigures) string { return v.About(o.Fitted.Yearly, o.YearlyLow, o.YearlyHigh) }},
+		{"Takes in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
+		{"Room for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
 		{"Living with it", v.living},
 	})
+}
+
+// first gives the first cost with its range over the futures.
+func (v Voice) first(o *economics.OptionFigures) string {
+	for i, id := range economics.Options {
+		if paid := v.r.Futures.Paid[i]; id == o.ID && len(paid) > 0 {
+			return v.About(o.Fitted.First, paid[0].Low, paid[0].High)
+		}
+	}
+	return v.Money(o.Fitted.First)
 }
 
 // ToldAndFitted sets the options side by side, each as told and fitted.
@@ -92,28 +102,56 @@ func (v Voice) hottestName() string {
 func (v Voice) asTold(o *economics.OptionFigures) string {
 	switch {
 	case v.nights() == 0:
-		return "No nights to judge by."
+		return "No nights to judge by"
 	case o.AsTold.Works() && o.AsToldWorksOf100 >= 90:
-		return fmt.Sprintf("Works, in %s.", of100(o.AsToldWorksOf100))
+		return fmt.Sprintf("Works in %s", of100(o.AsToldWorksOf100))
 	case o.AsTold.Works():
-		return fmt.Sprintf("Works as reckoned, but in %s futures.", few100(o.AsToldWorksOf100))
+		return fmt.Sprintf("Works in %s", few100(o.AsToldWorksOf100))
 	}
-	return "No." + v.because(&o.AsTold)
+	return "No: " + v.why(&o.AsTold)
 }
 
 // withWork says whether an option works with the work found for it.
 func (v Voice) withWork(o *economics.OptionFigures) string {
-	switch {
+	switch works := o.WorkableOf100; {
 	case v.nights() == 0:
 		return "–"
-	case len(o.Fit.Items) == 0 && o.WorkableOf100 >= 90:
-		return "Needs none."
-	case len(o.Fit.Items) == 0:
-		return fmt.Sprintf("No work found that helps. Works in %s.", of100(o.WorkableOf100))
-	case o.Fit.Reached:
-		return fmt.Sprintf("Works, in %s.", of100(o.WorkableOf100))
+	case len(o.Fit.Items) == 0 && works >= 90:
+		return "None needed"
+	case works >= 90:
+		return fmt.Sprintf("Works in %s", of100(works))
+	case o.Fitted.Works():
+		return fmt.Sprintf("Works in %s", few100(works))
 	}
-	return fmt.Sprintf("Not even then: works in %s.", of100(o.WorkableOf100))
+	return "No: " + v.why(&o.Fitted)
+}
+
+// why gives the reasons an outcome fails in a few words each.
+func (v Voice) why(o *economics.Outcome) string {
+	var out []string
+	for _, c := range o.Failing {
+		switch c.ID {
+		case "ice-too-warm", "unit-too-warm":
+			out = append(out, fmt.Sprintf("cold on %s days", of100(share100(number(o.Facts, "cold_share")))))
+		case "ice-not-sold":
+			out = append(out, "no ice sold on the way")
+		case "ice-no-room":
+			out = append(out, "no room left for the food")
+		case "dry-medicine":
+			out = append(out, "medicine aboard needs cold")
+		case "unit-too-weak":
+			out = append(out, "the unit is too weak")
+		case "unit-no-battery":
+			out = append(out, "no battery")
+		case "unit-fuel-vapour":
+			out = append(out, "fuel vapour can reach it")
+		case "over-budget":
+			out = append(out, "over your budget")
+		default:
+			out = append(out, v.fill(c.Reason, o.Facts))
+		}
+	}
+	return Join(out)
 }
 
 func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
@@ -121,7 +159,7 @@ func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
 		return "–"
 	}
 	if o.ID == economics.DryStores {
-		return "None, by design"
+		return "None"
 	}
 	return of100(share100(number(of.Facts, "cold_share")))
 }
@@ -147,9 +185,9 @@ func (v Voice) daily(o *economics.Outcome) string {
 
 func (v Voice) room(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) {
-		return v.volume(number(o.Facts, "room_for_food_l")) + " of dry locker"
+		return "All of the box, dry"
 	}
-	return v.volume(number(o.Facts, "room_for_food_l")) + "; the food needs " + v.volume(number(o.Facts, "food_to_keep_l"))
+	return fmt.Sprintf("%s (needs %s)", v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l")))
 }
 
 // living says what a season with the option is like.
@@ -160,22 +198,25 @@ func (v Voice) living(o *economics.OptionFigures) string {
 	}
 	switch o.ID {
 	case economics.IceOnly:
-		text := fmt.Sprintf("%s of ice to carry a year", capital(v.mass(number(f, "ice_bought_kg_per_year"))))
-		if n := number(f, "ice_errands_per_year"); n >= 0.5 {
-			text += ", " + plural(n, "extra errand")
+		text := "No ice to buy"
+		if kg := number(f, "ice_bought_kg_per_year"); kg > 0 {
+			text = v.mass(kg) + " of ice to carry a year"
 		}
-		return text + ". Nothing to break, no noise; wet at the bottom."
+		if n := number(f, "ice_errands_per_year"); n >= 0.5 {
+			text += ", " + Plural(n, "errand")
+		}
+		return text + "; wet, but nothing to break"
 	case economics.DryStores:
-		return "Tins, grains, roots, cured and dried food; no cold drinks, no milk, meat only on the day you buy it. Nothing to carry or mend."
+		return "No cold drinks, no milk; meat on the day you buy it; nothing to mend"
 	}
-	text := fmt.Sprintf("Hums about %s of 24 hours in %s.", whole(math.Min(24, 24*number(f, "run_share_hottest"))), v.hottestName())
+	text := fmt.Sprintf("Hums %s of 24 hours in %s; ", whole(math.Min(24, 24*number(f, "run_share_hottest"))), v.hottestName())
 	if low := share100(number(f, "battery_lowest_share")); low > 0 {
-		text += fmt.Sprintf(" Battery never under %d %% of what is usable.", low)
+		text += fmt.Sprintf("battery never under %d %% of usable", low)
 	} else {
-		text += " Battery runs empty at times."
+		text += "battery runs empty at times"
 	}
 	if h := number(f, "hours_off_longest"); h >= 1 {
-		text += fmt.Sprintf(" Once off for %s.", plural(h, "hour"))
+		text += fmt.Sprintf("; off for up to %s", Plural(h, "hour"))
 	}
 	return text
 }

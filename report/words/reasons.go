@@ -31,10 +31,10 @@ func (v Voice) moneyReason() string {
 	d := v.r.Verdict
 	o := v.r.Of(d.Option)
 	text := fmt.Sprintf("%s cost%s about %s over %s, in today's money.", The(d.Option), s(d.Option),
-		v.about(o.Fitted.Present, o.PresentLow, o.PresentHigh), v.years())
+		v.About(o.Fitted.Present, o.PresentLow, o.PresentHigh), v.years())
 	if d.HasRunner {
 		r := v.r.Of(d.Runner)
-		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.about(r.Fitted.Present, r.PresentLow, r.PresentHigh))
+		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.About(r.Fitted.Present, r.PresentLow, r.PresentHigh))
 	}
 	return text
 }
@@ -53,7 +53,7 @@ func (v Voice) failReason() string {
 	}
 	for _, id := range []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
 		if o := v.r.Of(id); id != d.Option && !o.AsTold.Works() {
-			return fmt.Sprintf("As she is, %s will not do.%s", the(id), v.because(&o.AsTold))
+			return fmt.Sprintf("As she is, %s will not do.%s", In(id), v.because(&o.AsTold))
 		}
 	}
 	return ""
@@ -104,7 +104,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 	if !b.Known {
 		return ""
 	}
-	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %s.", the(b.Option), plural(b.Nights, "night"), whole(v.nights()))
+	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %s.", In(b.Option), Plural(b.Nights, "night"), whole(v.nights()))
 }
 
 // workReason names the piece of work that matters most.

@@ -68,11 +68,11 @@ func (v Voice) piece(item economics.FitItem) string {
 		if b.Drain == heat.OpenDrain {
 			parts = append(parts, "trap or plug in the drain")
 		}
-		return capital(join(parts))
+		return Capital(Join(parts))
 	case economics.LidPiece:
 		return fmt.Sprintf("%s more foam in the lid, %s", v.length(item.Size), v.area(v.foamArea(economics.LidPiece)))
 	case economics.FacesPiece:
-		return fmt.Sprintf("%s more foam on the walls in reach (%s), %s", v.length(item.Size), join(v.reachable()), v.area(v.foamArea(economics.FacesPiece)))
+		return fmt.Sprintf("%s more foam on the walls in reach (%s), %s", v.length(item.Size), Join(v.reachable()), v.area(v.foamArea(economics.FacesPiece)))
 	case economics.CoverPiece:
 		return "Insulating cover to lay over the food"
 	case economics.VentPiece:
@@ -170,7 +170,7 @@ func (v Voice) pieceCost(o *economics.OptionFigures, p economics.Piece) string {
 	if typical == 0 {
 		return ""
 	}
-	return v.about(typical, low, high)
+	return v.About(typical, low, high)
 }
 
 // Cable gives the conductor and fuse for a unit: the least section that keeps

@@ -1,0 +1,258 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/cost"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/chart"
+	"coldreckon/report/figures"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// appendix holds what a reader may want to check.
+func (a author) appendix() []page.Block {
+	out := []page.Block{page.Heading{Level: 0, Text: "Appendix"}}
+	out = append(out, a.heat()...)
+	out = append(out, a.otherWork()...)
+	out = append(out, a.swing()...)
+	out = append(out, a.bills()...)
+	out = append(out, a.checklist()...)
+	out = append(out, a.asTold()...)
+	return append(out, a.method()...)
+}
+
+// heat parts the heat of the hottest month by its sources.
+func (a author) heat() []page.Block {
+	out := []page.Block{page.Heading{Level: 1, Text: "Where the heat comes from"}}
+	month, sources, ok := figures.HeatBySource(a.r)
+	if !ok {
+		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
+	}
+	c := chart.Stacked{Head: chart.Head{Name: "heat by source", Finding: a.v.MostHeat(month),
+		Caption: fmt.Sprintf("W, mean of %s, box as she is at its target", words.Month(month.Month))}}
+	grouped := group(sources)
+	row := chart.StackedRow{Label: "heat", Total: fmt.Sprintf("%.0f W", month.HeatGainW)}
+	for _, s := range grouped {
+		c.Parts, row.Values = append(c.Parts, s.Name), append(row.Values, s.HeatW)
+	}
+	c.Rows = []chart.StackedRow{row}
+	t := page.Table{Columns: []page.Column{{Head: "Way in"}, {Head: "Leak", Right: true}, {Head: "Heat, W", Right: true}}, Sum: true}
+	for _, s := range sources {
+		leak := ""
+		if s.Leak > 0 {
+			leak = quantity.FormatConductance(quantity.WattPerKelvin(s.Leak), a.r.Boat.Units)
+		}
+		t.Rows = append(t.Rows, []string{words.Capital(s.Name), leak, fmt.Sprintf("%.1f", s.HeatW)})
+	}
+	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), fmt.Sprintf("%.1f", month.HeatGainW)})
+	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 42, Draw: c.Draw, Table: t, Shown: true})
+	for _, doubt := range a.r.Box.Drawn.Notes {
+		out = append(out, page.Para{Style: page.Small, Text: doubt})
+	}
+	return append(out, a.monthTable())
+}
+
+// group joins the smaller sources so that patterns tell them apart.
+func group(sources []figures.Source) []figures.Source {
+	joins := map[string]string{
+		"fore wall": "other walls", "aft wall": "other walls", "edges and corners": "other walls",
+		"opening the lid": "use", "food brought aboard": "use", "lid seal": "seal and drain", "drain": "seal and drain",
+	}
+	var out []figures.Source
+	at := map[string]int{}
+	for _, s := range sources {
+		if name := joins[s.Name]; name != "" {
+			s.Name = name
+		}
+		i, seen := at[s.Name]
+		if !seen {
+			i = len(out)
+			at[s.Name] = i
+			out = append(out, figures.Source{Name: s.Name})
+		}
+		out[i].HeatW += s.HeatW
+	}
+	return out
+}
+
+// monthTable is the table of mean days behind the charts.
+func (a author) monthTable() page.Table {
+	sys := a.r.Boat.Units
+	t := page.Table{Columns: []page.Column{{Head: "Mean day of"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Sea", Right: true},
+		{Head: "Heat, W", Right: true}, {Head: "Ice, " + a.v.MassUnit(), Right: true}, {Head: "Panel, Wh", Right: true}, {Head: "Other loads, Wh", Right: true},
+		{Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}}}
+	for _, m := range a.r.Months {
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), fmt.Sprint(m.Nights),
+			quantity.FormatTemperature(quantity.Celsius(m.CabinC), sys), quantity.FormatTemperature(quantity.Celsius(m.SeaC), sys),
+			whole(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay))), whole(m.SolarWhPerDay), whole(m.HouseWhPerDay),
+			whole(m.SmallWhPerDay), whole(m.LargerWhPerDay)})
+	}
+	return t
+}
+
+// otherWork lists the work for the options that the reader's pages left out.
+func (a author) otherWork() []page.Block {
+	out := []page.Block{page.Heading{Level: 1, Text: "Work for the other ways"}}
+	for _, id := range economics.Options {
+		if id != a.chosen() {
+			out = append(out, a.workFor(id, 2)...)
+		}
+	}
+	return append(out, page.Para{Style: page.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, and then put to all %d.",
+		a.r.Of(a.chosen()).Fit.SearchFutures, a.r.Futures.Count)})
+}
+
+// swing shows what moves the difference of the best two.
+func (a author) swing() []page.Block {
+	out := []page.Block{page.Heading{Level: 1, Text: "What moves the choice"}}
+	lead, next, ok := a.v.BestTwo()
+	if !ok || !a.aboard() {
+		return append(out, page.Para{Text: "Only one way works, so there is no choice to move."})
+	}
+	c := chart.Swing{
+		Head: chart.Head{Name: "what moves the choice", Finding: a.v.MovesMost(),
+			Caption: fmt.Sprintf("Present cost of %s less that of %s: mean of all futures, and of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
+		Base: a.netCost(lead) - a.netCost(next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
+	}
+	t := page.Table{Columns: []page.Column{{Head: "Figure"}, {Head: "Low, typical, high", Share: 0.32}, {Head: "At its low end", Right: true}, {Head: "At its high end", Right: true}, {Head: "Worth to know", Right: true}}}
+	for i, in := range a.v.BySwing() {
+		low, high := a.v.Value(in.Input, in.Low), a.v.Value(in.Input, in.High)
+		if i < 8 {
+			c.Rows = append(c.Rows, chart.SwingRow{Label: words.Figure(in.Input), AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
+		}
+		worth := a.v.Money(in.EVPPI)
+		if in.Taste {
+			worth = "yours to say"
+		}
+		t.Rows = append(t.Rows, []string{words.Capital(in.Label), low + "; " + a.v.Value(in.Input, in.Typical) + "; " + high, a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
+	}
+	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 100, Draw: c.Draw, Table: t, Shown: true})
+	var regret []string
+	for i := range a.r.Options {
+		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Money(a.r.Options[i].ExpectedRegret)))
+	}
+	return append(out, page.Para{Style: page.Small, Text: "What each choice would cost on average over the best one of each future, known too late: " + strings.Join(regret, ", ") + "."})
+}
+
+// netCost is an option's typical present cost, less the worth of its cold days
+// where that was told.
+func (a author) netCost(id economics.OptionID) float64 {
+	o := a.r.Of(id).Fitted
+	if !a.r.Verdict.ByWorth {
+		return o.Present
+	}
+	m := a.r.Boat.Money
+	return o.Present - float64(m.ColdDayWorth)*o.ColdDays*cost.UPV(cost.Rate(m.Discount), m.Years)
+}
+
+// bills shows what each option is charged with, and its cash flows.
+func (a author) bills() []page.Block {
+	t := page.Table{Columns: []page.Column{{Head: "Way", Quiet: true, Share: 0.13}, {Head: "Line", Share: 0.35}, {Head: "How many"}, {Head: "At first", Right: true}, {Head: "Each year", Right: true}, {Head: "Lasts", Right: true}}}
+	for i := range a.r.Options {
+		o := &a.r.Options[i]
+		for k, l := range o.Fitted.Lines {
+			name := ""
+			if k == 0 {
+				name = words.Name(o.ID)
+			}
+			first, yearly, lasts := "", "", ""
+			if l.First != 0 {
+				first = a.v.Money(l.First)
+			}
+			if l.Yearly != 0 {
+				yearly = a.v.Money(l.Yearly)
+			}
+			if l.Life > 0 {
+				lasts = quantity.FormatYears(quantity.Year(math.Round(l.Life)))
+			}
+			t.Rows = append(t.Rows, []string{name, l.Label, count(l), first, yearly, lasts})
+		}
+	}
+	flows := page.Table{Columns: []page.Column{{Head: "Paid in year", Right: true}}, Sum: true}
+	for _, id := range economics.Options {
+		flows.Columns = append(flows.Columns, page.Column{Head: words.Name(id), Right: true})
+	}
+	present := []string{"Present cost"}
+	for year := 0; year <= int(a.r.Boat.Money.Years); year++ {
+		row := []string{fmt.Sprint(year)}
+		for i := range a.r.Options {
+			row = append(row, a.exact(float64(a.r.Options[i].Fitted.Flows[year])))
+		}
+		flows.Rows = append(flows.Rows, row)
+	}
+	for i := range a.r.Options {
+		present = append(present, a.exact(a.r.Options[i].Fitted.Present))
+	}
+	flows.Rows = append(flows.Rows, present)
+	return []page.Block{
+		page.Heading{Level: 1, Text: "What is paid for"},
+		page.Para{Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
+		page.Heading{Level: 1, Text: "Cash flows"},
+		page.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows,
+	}
+}
+
+func count(l economics.CostLine) string {
+	if l.Unit == "each" || l.Unit == "year" {
+		return ""
+	}
+	return quantity.FormatNumber(round1(l.Count)) + " " + l.Unit
+}
+
+// exact prints money to the unit.
+func (a author) exact(x float64) string {
+	return quantity.FormatMoney(quantity.Money(math.Round(x)), a.r.Boat.Currency)
+}
+
+// checklist is every caution, to be ticked off.
+func (a author) checklist() []page.Block {
+	l := page.List{Mark: page.Tick}
+	for _, f := range a.findings {
+		l.Items = append(l.Items, page.Item{Lead: lead(f), Text: f.Text, Source: f.Source})
+	}
+	if len(l.Items) == 0 {
+		return nil
+	}
+	return []page.Block{page.Heading{Level: 1, Text: "All cautions, to tick off"},
+		page.Para{Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
+}
+
+// asTold lists the boat with how each figure is known.
+func (a author) asTold() []page.Block {
+	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"}, page.Para{Text: a.v.EvidenceText()}}
+	group := ""
+	var t page.Table
+	flush := func() {
+		if len(t.Rows) > 0 {
+			out = append(out, page.Heading{Level: 2, Text: group}, t)
+		}
+		t = page.Table{Columns: []page.Column{{Quiet: true, Share: 0.45}, {Share: 0.35}, {}}}
+	}
+	flush()
+	for _, x := range a.Answers {
+		if x.Group != group {
+			flush()
+			group = x.Group
+		}
+		t.Rows = append(t.Rows, []string{x.Label, x.Value, known[x.How]})
+	}
+	flush()
+	if len(a.r.Boat.Assumptions) == 0 {
+		return out
+	}
+	t = page.Table{Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "Taken as", Share: 0.22}, {Head: "Why"}}}
+	for _, s := range a.r.Boat.Assumptions {
+		t.Rows = append(t.Rows, []string{s.Label, s.Value, s.Why})
+	}
+	return append(out, page.Heading{Level: 2, Text: "What was assumed"}, t)
+}
+
+// known words how a figure is known.
+var known = map[quantity.How]string{
+	quantity.Measured: "measured", quantity.Told: "told", quantity.Unsure: "not known: assumed", quantity.Assumed: "assumed", "": "assumed",
+}

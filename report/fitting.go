@@ -1,0 +1,110 @@
+package report
+
+import (
+	"fmt"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/economics/season"
+	"coldreckon/report/chart"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// fitting shows the options as told and fitted, the work and the worst spell.
+func (a author) fitting() []page.Block {
+	out := []page.Block{
+		page.Heading{Level: 1, Text: "As she is, and with the work"},
+		page.Kept{beside(a.v.ToldAndFitted()), page.Para{Style: page.Small,
+			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 9 of 10 futures."}},
+	}
+	out = append(out, a.workFor(a.chosen(), 1)...)
+	if strips, ok := a.fortnight(a.chosen()); ok {
+		out = append(out, strips)
+	}
+	return out
+}
+
+// chosen is the option whose work is shown first: the answer, or the runner-up
+// when the answer needs none.
+func (a author) chosen() economics.OptionID {
+	d := a.r.Verdict
+	if d.Option == economics.DryStores && d.HasRunner {
+		return d.Runner
+	}
+	return d.Option
+}
+
+// workFor lists the work of an option as a table.
+func (a author) workFor(id economics.OptionID, level int) []page.Block {
+	o := a.r.Of(id)
+	work := a.v.Work(id)
+	head := page.Heading{Level: level, Text: fmt.Sprintf("The work for %s", words.In(id))}
+	if len(work) == 0 {
+		return []page.Block{head, page.Para{Text: a.v.NoWork(o)}}
+	}
+	t := page.Table{Columns: []page.Column{{Head: "What", Share: 0.44}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.22}}}
+	for _, w := range work {
+		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
+	}
+	out := []page.Block{head, t}
+	if text, ok := a.v.Cable(id); ok {
+		out = append(out, page.Para{Style: page.Small, Text: text})
+	}
+	return out
+}
+
+// fortnight draws the worst spell of an option's typical years.
+func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
+	f := a.r.Of(id).Fortnight
+	hours := f.Hours
+	if len(hours) == 0 {
+		return page.Chart{}, false
+	}
+	if len(hours) >= 72 { // from noon to noon: keep whole days
+		hours = hours[12 : len(hours)-12]
+	}
+	name := func(day int) string { return fmt.Sprintf("day %d", day) }
+	if len(f.Hours) < 72 {
+		name = func(day int) string { return fmt.Sprintf("day %d, from noon", day) }
+	}
+	trace := func(of func(season.Hour) float64) []float64 {
+		out := make([]float64, len(hours))
+		for i, h := range hours {
+			out[i] = of(h)
+		}
+		return out
+	}
+	degree := func(c float64) float64 {
+		if a.r.Boat.Units == quantity.US {
+			return c*1.8 + 32
+		}
+		return c
+	}
+	unit := map[quantity.System]string{quantity.US: "°F", quantity.Metric: "°C"}[a.r.Boat.Units]
+	warm := 0
+	for _, h := range hours {
+		if h.FoodC > f.LimitC {
+			warm++
+		}
+	}
+	strips := []chart.Strip{
+		{Label: "Food, " + unit, Traces: []chart.Trace{{Label: "food", Values: trace(func(h season.Hour) float64 { return degree(h.FoodC) })}},
+			Limit: &chart.Limit{Value: degree(f.LimitC), Label: "limit"}},
+	}
+	if id == economics.IceOnly {
+		strips = append(strips,
+			chart.Strip{Label: "Ice left, " + a.v.MassUnit(), Filled: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return a.v.InMass(h.IceKg) })}}},
+			chart.Strip{Label: "Cabin, " + unit, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return degree(h.CabinC) })}}})
+	} else {
+		strips = append(strips,
+			chart.Strip{Label: "Battery above its cut-off, Wh", Zero: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return h.ChargeWh })}}},
+			chart.Strip{Label: "Sun from the panel, W", Filled: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return h.SunW })}}})
+	}
+	c := chart.Strips{
+		Head: chart.Head{Name: "worst spell", Finding: a.v.WorstSpell(f, warm),
+			Caption: fmt.Sprintf("The warmest spell of 20 typical years, in %s, with the work done, hour by hour", words.Month(f.Month))},
+		Strips: strips, Day: name,
+	}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 74, Draw: c.Draw}, true
+}

@@ -1,0 +1,90 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"coldreckon/economics/climate"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// method says how the figures were made, what they leave out and where they
+// come from.
+func (a author) method() []page.Block {
+	f, m := a.r.Futures, a.r.Boat.Money
+	return []page.Block{
+		page.Heading{Level: 1, Text: "How this was worked out"},
+		list(page.Dash, []string{
+			"Heat. Six walls, each with its foam, its water and what lies behind it, with edges, corners, lid seal and drain. Then the air that the lid lets in, and warm food.",
+			"One exam for all. A day is cold when the food was too warm for no more than two hours, whether ice or a unit cools it.",
+			"Season. Every hour aboard is run: weather, sun, battery, engine, ice or unit. Days differ from day to day as weather does.",
+			"Unit. Efficiency is a share of what is possible between the plate's and the condenser's temperatures. The plate's temperature follows the load.",
+			fmt.Sprintf("Money. All payments over %.0f years in prices of today, brought back to today at %s a year above inflation.", float64(m.Years), a.percent()),
+			fmt.Sprintf("Futures. %d futures, evenly spread over the uncertain figures, were put to every way alike. Ranges hold 8 of 10 of them.", f.Count),
+			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
+		}),
+		page.Para{Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
+		page.Heading{Level: 1, Text: "Not counted"},
+		page.Para{Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
+		page.Heading{Level: 1, Text: "What this cannot know"},
+		page.Para{Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
+			"Averages hide bad years: look at the ranges. Prices move; make the report anew after a year, or when anything in it has changed."},
+		page.Heading{Level: 1, Text: "Sources"},
+		list(page.Dash, a.sources()),
+		page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
+			"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)},
+	}
+}
+
+// sources names the published methods and the climate's origins.
+func (a author) sources() []string {
+	out := []string{
+		"Walls and films: ASHRAE Handbook, Fundamentals. Edges and corners: Langmuir, Adams and Meikle, 1913. Wet foam: EN ISO 10456.",
+		"Ice: FAO Fisheries Technical Papers 331, 348 and 436. Moist air: ASHRAE Handbook, Fundamentals, chapter 1.",
+		"Sun: FAO Irrigation and Drainage Paper 56; Collares-Pereira and Rabl, 1979; Graham, Hollands and Brunger, 1988.",
+		"Money: NIST Handbook 135; ASTM E917, E1057, E1074 and E1121. Worth of knowing: Strong, Oakley and Brennan, 2014.",
+		"Words for chances: IPCC, Fourth Assessment Report. Growth of listeria: FDA and USDA FSIS, 2003.",
+	}
+	if text := groundSources(a.r.Ground); text != "" {
+		out = append(out, "Climate of "+a.r.Ground.Name+": "+text+".")
+	}
+	return append(out, a.priceSources())
+}
+
+// groundSources lists the distinct origins of a ground's figures.
+func groundSources(g climate.Ground) string {
+	var out []string
+	seen := map[string]bool{}
+	put := func(what, provenance string) {
+		text := what + " " + climate.Explain(provenance)
+		if provenance != "" && !seen[text] {
+			seen[text] = true
+			out = append(out, text)
+		}
+	}
+	for _, m := range g.Months {
+		put("air", m.Provenance.Air)
+		put("sea", m.Provenance.Sea)
+		put("sun", m.Provenance.Sun)
+	}
+	return strings.Join(out, "; ")
+}
+
+// priceSources counts how the prices that were used are known.
+func (a author) priceSources() string {
+	used := map[string]bool{}
+	for i := range a.r.Options {
+		for _, l := range a.r.Options[i].Fitted.Lines {
+			used[l.ID] = true
+		}
+	}
+	grades := map[string]int{}
+	for _, p := range a.Pack.Book.Prices {
+		if used[p.ID] {
+			grades[p.Grade]++
+		}
+	}
+	return fmt.Sprintf("Prices: of the %d lines of the price book that were used, %d were read in an official source, %d read elsewhere, %d are from memory. Your own prices come first.",
+		grades["a"]+grades["b"]+grades["c"], grades["a"], grades["b"], grades["c"])
+}

@@ -1,0 +1,95 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/chart"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// round1 rounds to one decimal below ten and to a whole number above.
+func round1(x float64) float64 {
+	if math.Abs(x) < 9.95 {
+		return math.Round(10*x) / 10
+	}
+	return math.Round(x)
+}
+
+func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Discount) }
+
+// money shows what is paid over the years.
+func (a author) money() []page.Block {
+	return []page.Block{page.Heading{Level: 1, Text: "Money over the years"}, a.paid()}
+}
+
+// order gives the options with the answer and its rival first.
+func (a author) order() []economics.OptionID {
+	d := a.r.Verdict
+	out := []economics.OptionID{d.Option}
+	if d.HasRunner {
+		out = append(out, d.Runner)
+	}
+	for _, id := range economics.Options {
+		if !slices.Contains(out, id) {
+			out = append(out, id)
+		}
+	}
+	return out
+}
+
+// index gives an option's place in economics.Options.
+func index(id economics.OptionID) int { return slices.Index(economics.Options[:], id) }
+
+// paid draws what has been paid by each year's end.
+func (a author) paid() page.Chart {
+	paid := a.r.Futures.Paid
+	c := chart.Years{
+		Head: chart.Head{Name: "money over the years", Finding: a.v.Overtakes(),
+			Caption: "Paid by each year's end, with the work, prices of today; bands and bars hold 8 of 10 futures"},
+		Say: a.v.Money,
+	}
+	years := int(a.r.Boat.Money.Years)
+	marks := marksOf(years)
+	t := page.Table{Columns: []page.Column{{Quiet: true}}}
+	for _, y := range marks {
+		head := fmt.Sprintf("By year %d", y)
+		if y == 0 {
+			head = "At first"
+		}
+		t.Columns = append(t.Columns, page.Column{Head: head})
+	}
+	for _, id := range a.order() {
+		line := chart.OverYears{Label: words.Name(id)}
+		for _, r := range paid[index(id)] {
+			line.Low, line.Mid, line.High = append(line.Low, r.Low), append(line.Mid, r.Typical), append(line.High, r.High)
+		}
+		if len(line.Mid) != years+1 {
+			continue
+		}
+		c.Lines = append(c.Lines, line)
+		row := []string{words.Name(id)}
+		for _, y := range marks {
+			r := paid[index(id)][y]
+			row = append(row, a.v.About(r.Typical, r.Low, r.High))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 70, Draw: c.Draw, Table: t, Shown: true}
+}
+
+// marksOf picks the years that the table shows: the first payment, the end
+// and two between.
+func marksOf(years int) []int {
+	marks := []int{0}
+	for _, y := range []int{int(math.Round(float64(years) / 4)), int(math.Round(float64(years) / 2)), years} {
+		if y > marks[len(marks)-1] {
+			marks = append(marks, y)
+		}
+	}
+	return marks
+}

@@ -1,0 +1,136 @@
+package report
+
+import (
+	"fmt"
+	"time"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/page"
+	"coldreckon/report/sheet"
+	"coldreckon/report/words"
+	"coldreckon/rules"
+)
+
+// Input is what a report is made of. The same input gives the same bytes.
+type Input struct {
+	Reckoning *economics.Reckoning
+	Pack      rules.Pack // rules and prices that the reckoning was made with
+	Answers   []Answer   // the boat as told, for the appendix
+	Version   string     // of the program
+	Date      time.Time  // printed as the day of making; required for print
+	Paper     sheet.Paper
+}
+
+// Answer is one figure of the boat as it is printed in the appendix.
+type Answer struct {
+	Group string // what it belongs to: "The ice box"
+	Label string
+	Value string // with its unit
+	How   quantity.How
+}
+
+// Owner gives the owner's report as a PDF. Errors: a fact that a caution needs
+// is missing, a paper that is not known, no date, or a drawing that fails.
+func Owner(in Input) ([]byte, error) {
+	doc, err := in.document()
+	if err != nil {
+		return nil, err
+	}
+	return doc.PDF(sheet.Info{Author: "coldreckon " + in.Version, Lang: in.language(), Date: in.Date, Paper: in.Paper})
+}
+
+// OwnerText gives the owner's report as plain text, 80 columns wide.
+func OwnerText(in Input) (string, error) {
+	doc, err := in.document()
+	return doc.Text(), err
+}
+
+// OwnerMarkdown gives the owner's report as Markdown.
+func OwnerMarkdown(in Input) (string, error) {
+	doc, err := in.document()
+	return doc.Markdown(), err
+}
+
+// Findings gives the cautions of a reckoning, for the four options as fitted,
+// stops first.
+func Findings(r *economics.Reckoning, pack rules.Pack) ([]rules.Finding, error) {
+	var sets []economics.Facts
+	for i := range r.Options {
+		sets = append(sets, r.Options[i].Fitted.Facts)
+	}
+	return pack.Judge(sets...)
+}
+
+func (in Input) language() string {
+	if in.Reckoning.Boat.Units == quantity.US {
+		return "en-US"
+	}
+	return "en-GB"
+}
+
+// author puts one report together.
+type author struct {
+	Input
+	r        *economics.Reckoning
+	v        words.Voice
+	findings []rules.Finding
+}
+
+func (in Input) document() (page.Document, error) {
+	found, err := Findings(in.Reckoning, in.Pack)
+	if err != nil {
+		return page.Document{}, fmt.Errorf("cautions: %w", err)
+	}
+	a := author{in, in.Reckoning, words.Of(in.Reckoning, in.Pack.Book), found}
+	doc := page.Document{
+		Title:   in.Reckoning.Boat.Name + ": should she have refrigeration?",
+		Subject: a.v.Answer(),
+		Foot:    a.foot(),
+	}
+	doc.Part(a.front()...)
+	doc.Part(a.fitting()...)
+	doc.Add(a.seasons()...)
+	doc.Add(a.money()...)
+	doc.Add(a.sure()...)
+	doc.Add(a.warnings()...)
+	doc.Part(a.appendix()...)
+	return doc, nil
+}
+
+func (a author) foot() string {
+	text := "coldreckon " + a.Version
+	if !a.Date.IsZero() {
+		text += ", " + day(a.Date)
+	}
+	return text + ". An aid to planning, not a survey."
+}
+
+// day prints a date so that nobody can mistake month for day.
+func day(t time.Time) string {
+	return fmt.Sprintf("%d %s %d", t.Day(), words.Month(int(t.Month())), t.Year())
+}
+
+// aboard reports whether there are nights aboard to speak of.
+func (a author) aboard() bool { return len(a.r.Months) > 0 }
+
+// beside sets rows of the four options as a table.
+func beside(rows []words.Row) page.Table {
+	t := page.Table{Columns: []page.Column{{Quiet: true, Share: 0.16}}}
+	for _, id := range economics.Options {
+		t.Columns = append(t.Columns, page.Column{Head: words.Name(id), Share: 0.21})
+	}
+	for _, r := range rows {
+		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
+	}
+	return t
+}
+
+// list makes a list of plain texts.
+func list(mark page.Mark, texts []string) page.List {
+	l := page.List{Mark: mark}
+	for _, t := range texts {
+		l.Items = append(l.Items, page.Item{Text: t})
+	}
+	return l
+}

@@ -1,0 +1,63 @@
+package report
+
+import (
+	"fmt"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/chart"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// seasons shows heat, ice and power by month.
+func (a author) seasons() []page.Block {
+	out := []page.Block{page.Heading{Level: 1, Text: "Heat, ice and power by month"}}
+	if !a.aboard() {
+		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
+	}
+	demand, ice := a.demand(), a.iceByMonth()
+	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}}, page.Para{Text: a.v.LeakText()})
+}
+
+func monthly(label string, months []economics.MonthFigures, of func(economics.MonthFigures) float64) chart.ByMonth {
+	m := chart.ByMonth{Label: label, Values: map[int]float64{}}
+	for _, f := range months {
+		m.Values[f.Month] = of(f)
+	}
+	return m
+}
+
+// demand sets what the units take beside what the sun leaves for them.
+func (a author) demand() page.Chart {
+	ms := a.r.Months
+	c := chart.Months{
+		Head: chart.Head{Name: "demand and sun", Finding: a.v.SunAgainstDemand(), Caption: "Wh a day, box as she is; sun after the other loads aboard"},
+		Bars: []chart.ByMonth{
+			monthly("small unit", ms, func(m economics.MonthFigures) float64 { return m.SmallWhPerDay }),
+			monthly("larger unit", ms, func(m economics.MonthFigures) float64 { return m.LargerWhPerDay }),
+		},
+		Lines: []chart.ByMonth{monthly("sun to spare", ms, func(m economics.MonthFigures) float64 { return max(0, m.SolarWhPerDay-m.HouseWhPerDay) })},
+	}
+	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}, {Head: "Sun, Wh", Right: true}, {Head: "Other loads, Wh", Right: true}}}
+	for _, m := range ms {
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), whole(m.SmallWhPerDay), whole(m.LargerWhPerDay), whole(m.SolarWhPerDay), whole(m.HouseWhPerDay)})
+	}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 62, Draw: c.Draw, Table: t}
+}
+
+// iceByMonth shows the ice a day's heat melts.
+func (a author) iceByMonth() page.Chart {
+	c := chart.Months{
+		Head: chart.Head{Name: "ice by month", Finding: a.v.IceAtMost(), Caption: "Ice melted a day, " + a.v.MassUnit() + ", box as she is"},
+		Bars: []chart.ByMonth{monthly("ice", a.r.Months, func(m economics.MonthFigures) float64 { return a.v.InMass(m.IceKgPerDay) })},
+		Say:  func(x float64) string { return quantity.FormatNumber(round1(x)) },
+	}
+	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Heat, W", Right: true}, {Head: "Ice a day, " + a.v.MassUnit(), Right: true}}}
+	for _, m := range a.r.Months {
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), whole(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay)))})
+	}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 62, Draw: c.Draw, Table: t}
+}
+
+func whole(x float64) string { return fmt.Sprintf("%.0f", x) }
