@@ -79,6 +79,9 @@ func (t IceTest) Estimate() (Estimate, error) {
 		float64(t.Water), float64(t.Out), float64(t.In), float64(t.FoodKJ), float64(t.LinerKJ)); err != nil {
 		return Estimate{}, err
 	}
+	if t.IceMass == 0 {
+		t.IceMass = t.Melted
+	}
 	switch {
 	case !(t.Hours > 0):
 		return Estimate{}, fmt.Errorf("the ice test ran %g h; want more than 0", t.Hours)

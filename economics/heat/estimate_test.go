@@ -59,6 +59,7 @@ func TestIceTest(t *testing.T) {
 			*x = IceTest{Melted: 104.976 / FusionKJPerKg, Hours: 6, IceMass: 4, Out: 45}
 		}, 0.108 / (4 * 333.6 / 86.4 / 25), 1e-6},
 		{"ice at -18 °C holds about 11 % more (Earle, app. 7)", func(x *IceTest) { x.IceStart = -18 }, 1.11, 0.005},
+		{"ice not weighed counts as what melted (FreezerBonusKJ of the same 4 kg)", func(x *IceTest) { x.IceMass, x.IceStart = 0, -18 }, 1.11, 0.005},
 		{"meltwater let warm to 10 °C: 12.6 % more (calorimetry)", func(x *IceTest) { x.Water, x.WaterEnd = 4, 10 }, 1.126, 0.001},
 		{"10 kg of food, c 3.5, 25 to 4 °C: 2.2 kg of the ice (calorimetry)", func(x *IceTest) { x.FoodKJ = 735 }, 1 - 2.2/4, 0.002},
 		{"a liner not chilled first: 0.3 MJ, 0.9 kg of the ice (calorimetry)", func(x *IceTest) { x.LinerKJ = 300 }, 1 - 0.9/4, 0.001},

@@ -6,7 +6,7 @@ import "coldreckon/economics/quantity"
 type IceTest struct {
 	Melted   quantity.Kilogram // ice melted over the timed hours
 	Hours    float64
-	IceMass  quantity.Kilogram // ice at the start
+	IceMass  quantity.Kilogram // ice at the start; 0 when not weighed, and then as much as melted
 	IceStart quantity.Celsius  // 0 once the ice drips, -18 from a home freezer
 	WaterEnd quantity.Celsius  // temperature at which meltwater left or ended
 	Water    quantity.Kilogram // meltwater that ended at WaterEnd
