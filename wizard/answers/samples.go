@@ -15,12 +15,13 @@ type Sample struct {
 //go:embed samples/*.yaml
 var sampleFiles embed.FS
 
-// Samples lists the invented boats, in three climates and sizes.
+// Samples lists the invented boats, in four climates and sizes.
 func Samples() []Sample {
 	list := []Sample{
 		{Name: "dunlin", Summary: "26 ft sloop on the coast of Maine, 60 nights a year, US units"},
 		{Name: "kittiwake", Summary: "9.5 m sloop among the Cyclades, 120 nights a year, metric"},
 		{Name: "saltmeadow", Summary: "36 ft ketch in the Windward Islands, lived on all year, US units"},
+		{Name: "turnstone", Summary: "7.5 m sloop on the west coast of Scotland, 28 nights a year, metric"},
 	}
 	for i := range list {
 		// The files are embedded beside this list; a test reads each.
