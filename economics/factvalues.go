@@ -79,7 +79,7 @@ func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
 		"panel_added_wp":        float64(p.fit.PanelWp),
 		"battery_added_ah":      float64(p.fit.Battery),
 		"battery_added_kwh":     float64(p.fit.Battery*quantity.AmpHour(b.Power.Volts)) / 1000,
-		"unit_added":            p.unit != nil,
+		"unit_added":            p.unit != nil && !p.keepsFitted(),
 		"holes_below_waterline": false,
 
 		"shore_kwh_per_year":        y.shoreKWh,

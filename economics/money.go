@@ -15,6 +15,7 @@ type CostLine struct {
 	First  float64 // paid today
 	Yearly float64 // paid at each year's end
 	Life   float64 // years between renewals; 0 when it lasts
+	Used   float64 // years of the first life that are over
 	Renew  float64 // paid at each renewal
 	AtSale float64 // seen again at sale
 	Unit   string
@@ -29,6 +30,16 @@ const (
 	lineIce     = "ice"
 	lineErrand  = "ice_errands"
 )
+
+// keptUsed is the part of its life that a unit already aboard has behind it.
+// Engineering judgement, from memory.
+const keptUsed = 0.5
+
+// keepsFitted tells whether the small unit is the one that is fitted and works:
+// nothing is bought until it wears out. A free-standing chest is another thing.
+func (p *proposal) keepsFitted() bool {
+	return p.option == SmallUnit && p.boat.Box.FittedUnit == UnitWorks && !p.freeStanding()
+}
 
 // factor gives the part of a future that moves a price-book line.
 func (f *Future) factor(id string) float64 {
@@ -56,10 +67,16 @@ func (p *proposal) costLines(f *Future, y *aYear, facts Facts) ([]CostLine, erro
 	if p.unit != nil {
 		price := float64(p.unit.Price) * f.Unit
 		fitting := float64(p.unit.Fitting) * f.Fitting
-		lines = append(lines, CostLine{ID: lineUnit, Label: "The unit", First: price, Unit: "each", Count: 1,
-			Life: float64(p.unit.Life) * f.Life, Renew: price, AtSale: seen * (price + fitting)})
-		if !p.freeStanding() {
-			lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Unit: "each", Count: 1})
+		life := float64(p.unit.Life) * f.Life
+		if p.keepsFitted() {
+			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit fitted now, and its successor", Unit: "each", Count: 1,
+				Life: life, Used: keptUsed * life, Renew: price, AtSale: seen * (price + fitting)})
+		} else {
+			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit", First: price, Unit: "each", Count: 1,
+				Life: life, Renew: price, AtSale: seen * (price + fitting)})
+			if !p.freeStanding() {
+				lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Unit: "each", Count: 1})
+			}
 		}
 		lines = append(lines, CostLine{ID: lineUpkeep, Label: "Upkeep", Yearly: float64(p.unit.Upkeep) * f.Upkeep, Unit: "year", Count: 1})
 	}
@@ -121,7 +138,7 @@ func flows(lines []CostLine, years int, into cost.Flows) cost.Flows {
 	for i, l := range lines {
 		ledger[i] = cost.Line{
 			Name: l.Label, First: quantity.Money(l.First), Yearly: quantity.Money(l.Yearly),
-			Life: quantity.Year(l.Life), Renewal: quantity.Money(l.Renew), SeenAtSale: quantity.Money(l.AtSale),
+			Life: quantity.Year(l.Life), Used: quantity.Year(l.Used), Renewal: quantity.Money(l.Renew), SeenAtSale: quantity.Money(l.AtSale),
 		}
 	}
 	return cost.Schedule(ledger, years, into)

@@ -22,8 +22,13 @@ type Reckoning struct {
 	// BreakEven gives the nights a year at which a unit costs the same as ice.
 	BreakEven [2]BreakEven
 	Verdict   Verdict
-	Futures   FuturesFigures
-	Settings  Settings
+	// RepairWorth is the most that repairing a dead or doubtful unit may cost to
+	// be no dearer than a new small one, as a present cost; HasRepair when there
+	// is such a unit.
+	RepairWorth float64
+	HasRepair   bool
+	Futures     FuturesFigures
+	Settings    Settings
 }
 
 // BoxFigures is the box as it stands.
@@ -176,6 +181,11 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		breakEven(SmallUnit, &r.Options[2].AsTold, &r.Options[0].AsTold),
 		breakEven(LargerUnit, &r.Options[3].AsTold, &r.Options[0].AsTold),
 	}
+	if s := b.Box.FittedUnit; s == UnitDead || s == UnitUnknown {
+		if err := r.weighRepair(&w, &book, scale, &air, &idle); err != nil {
+			return nil, err
+		}
+	}
 	r.Verdict = decide(&r.Boat, &r.Options, &r.Futures)
 	return r, nil
 }
@@ -206,6 +216,26 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 		o.AsToldFutures, o.AsToldWorksOf100 = len(row), worksOf100(row)
 		o.AsToldYearlyLow, o.AsToldYearlyHigh = band(row, func(t *Trial) float64 { return t.Yearly })
 	}
+	return nil
+}
+
+// weighRepair compares a new small unit with the one aboard brought back to
+// life, which has half its life behind it.
+func (r *Reckoning) weighRepair(w *world, book *Book, scale float64, a *air, idle *idle) error {
+	boat := r.Boat
+	boat.Box.FittedUnit = UnitWorks
+	if boat.Small.Form == FreeStanding {
+		return nil
+	}
+	p, err := newProposal(&boat, book, w, scale, SmallUnit, FitOut{})
+	if err != nil {
+		return err
+	}
+	kept, err := p.typical(a, idle)
+	if err != nil {
+		return err
+	}
+	r.RepairWorth, r.HasRepair = max(0, r.Of(SmallUnit).AsTold.Present-kept.Present), true
 	return nil
 }
 

@@ -12,6 +12,7 @@ type Line struct {
 	First      quantity.Money // paid today
 	Yearly     quantity.Money // paid at the end of each year; negative when it saves
 	Life       quantity.Year  // from buying to wearing out, fractions allowed; 0 when it lasts
+	Used       quantity.Year  // of the first life, when the thing is there already; less than Life
 	Renewal    quantity.Money // paid at the end of each life
 	SeenAtSale quantity.Money // got back at the end of the horizon; 0 unless the owner will sell
 }
@@ -54,13 +55,15 @@ func (l *Line) enter(owning, running Flows) {
 	for year := 1; year <= last; year++ {
 		running[year] += l.Yearly
 		if l.Life > 0 && year < last {
-			owning[year] += l.Renewal * quantity.Money(wornOut(l.Life, year)-wornOut(l.Life, year-1))
+			owning[year] += l.Renewal * quantity.Money(l.wornOut(year)-l.wornOut(year-1))
 		}
 	}
 	owning[last] -= l.SeenAtSale
 }
 
-// wornOut counts the lives that have run out by the end of a year.
-func wornOut(life quantity.Year, year int) float64 {
-	return math.Floor(float64(year) / float64(life))
+// wornOut counts the lives that have run out by the end of a year. The small
+// addition keeps a life such as 0.1 year, which binary cannot hold exactly,
+// from running out a year late.
+func (l *Line) wornOut(year int) float64 {
+	return math.Floor((float64(year)+float64(l.Used))/float64(l.Life) + 1e-9)
 }

@@ -70,3 +70,16 @@ func TestPresentCostGrowsWithEveryPrice(t *testing.T) {
 		}
 	}
 }
+
+// A thing that is there already wears out the sooner by what is over of its
+// first life; later lives are whole. Hand arithmetic. Guards "+float64(l.Used)"
+// in wornOut.
+func TestScheduleOfAThingAlreadyUsed(t *testing.T) {
+	flows := Schedule([]Line{{Name: "unit", Life: 4, Used: 2, Renewal: 100}}, 12, nil)
+	want := Flows{0, 0, 100, 0, 0, 0, 100, 0, 0, 0, 100, 0, 0}
+	for year := range want {
+		if flows[year] != want[year] {
+			t.Errorf("year %d: %v, want %v", year, flows[year], want[year])
+		}
+	}
+}
