@@ -1,0 +1,343 @@
+// The season's hours in plain C, the yardstick of their speed: the same
+// recurrence, in the same order, with the same tables. It reads a boat and its
+// hours from standard input, as speed_test.go writes them, runs a unit and a
+// load of ice through them so many times, and prints for each the nanoseconds
+// of an hour and what the years came to.
+//
+//	gcc -O3 -o season season.c -lm && ./season < hours
+//
+// To run it against the package: go test ./economics/season -run '^$' -bench C
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <time.h>
+
+#define NOON 12
+#define STOW_HOURS 6
+#define BINS 260
+
+typedef struct { double cabin, openKJ, density, perWp; int motoring; } Hour;
+typedef struct { int month, shore, settled, starts, left; double sea, stow; } Day; // left: days of the trip, this one too
+
+static double leakCabin, leakSea, leakEngine, leakDeck, opens, swappedL, heatKJ, target, limit;
+static double wp, fullWh, restartWh, keeps, houseW, engineW, engineHours;
+static double rated, eta, plate, rise, fanW, standbyW;
+static double fullKg, fullWPerK, portionKg, carryKg, carryLoss, found, meltKgADay, floorKg, pullDownKg;
+static int shopEvery;
+
+typedef struct {
+	int nights, cold, nightsBy[12], coldBy[12], hours, over5, off, longestOff, worst, errands;
+	double gainBy[12], unitBy[12], runBy[12], meltBy[12];
+	double boughtKg, lostKg, sun, spill, shore, engine, drawn, unmet, lowest;
+	double gain, cooled, stored, unit, house, lost, storedWh;
+	unsigned food[BINS];
+	int offRun, warmRun, over;
+} Tally;
+
+// Saturated air's enthalpy, every quarter kelvin from -20 °C.
+static double saturated[281];
+
+static double formulaKJ(double c) {
+	double k = c + 273.15, ln;
+	if (c < 0)
+		ln = -5.6745359e3 / k + 6.3925247 + k * (-9.6778430e-3 + k * (6.2215701e-7 + k * (2.0747825e-9 - k * 9.4840240e-13))) + 4.1635019 * log(k);
+	else
+		ln = -5.8002206e3 / k + 1.3914993 + k * (-4.8640239e-2 + k * (4.1764768e-5 - k * 1.4452093e-8)) + 6.5459673 * log(k);
+	double p = exp(ln) / 1000, w = 0.621945 * p / (101.325 - p);
+	return 1.006 * c + w * (2501 + 1.86 * c);
+}
+
+static double saturatedKJ(double c) {
+	double at = (c + 20) * 4;
+	if (!(at >= 0 && at < 280)) return formulaKJ(c);
+	int i = (int)at;
+	return saturated[i] + (at - i) * (saturated[i + 1] - saturated[i]);
+}
+
+// The Wright omega function and the condenser's logarithm, by cubics.
+typedef struct { double value, rise; } Knot;
+static Knot omegaTable[513], fallTable[71];
+
+static double hermite(const Knot *a, const Knot *b, double u) {
+	double d = b->value - a->value;
+	return a->value + u * (a->rise + u * (3 * d - 2 * a->rise - b->rise + u * (a->rise + b->rise - 2 * d)));
+}
+
+static double solveOmega(double y) {
+	double w = y > 1 ? y : exp(fmin(y, 0));
+	for (int i = 0; i < 40; i++) {
+		double e = exp(y - w), off = w - e, slope = 1 + e, step = 2 * off * slope / (2 * slope * slope + off * e);
+		w -= step;
+		if (fabs(step) <= 1e-5 * w) break;
+	}
+	return w;
+}
+
+static double omega(double y) {
+	double at = (y + 8) * 32;
+	if (!(at >= 0 && at < 512)) return solveOmega(y);
+	int i = (int)at;
+	return hermite(&omegaTable[i], &omegaTable[i + 1], at - i);
+}
+
+static double lnFall(double tc) {
+	double at = tc - 30;
+	if (!(at >= 0 && at < 70)) return log(fmax(1e-6, 1 - 0.008 * (tc - 45)));
+	int i = (int)at;
+	return hermite(&fallTable[i], &fallTable[i + 1], at - i);
+}
+
+static void tables(void) {
+	for (int i = 0; i <= 280; i++) saturated[i] = formulaKJ(-20 + i / 4.0);
+	for (int i = 0; i <= 512; i++) {
+		double w = solveOmega(-8 + i / 32.0);
+		omegaTable[i] = (Knot){w, w / (1 + w) / 32};
+	}
+	for (int i = 0; i <= 70; i++) {
+		double left = 1 - 0.008 * (30 + i - 45);
+		fallTable[i] = (Knot){log(left), -0.008 / left};
+	}
+}
+
+typedef struct { double sun, engine, surplus; int shore, shoreEnds; } Supply;
+typedef struct { double wh; int off; } Bank;
+
+static Supply supplyAt(const Hour *a, int clock, int shoreNight) {
+	Supply s = {wp * a->perWp, 0, 0, 0, 0};
+	if (a->motoring) s.engine = engineW * fmin(1, engineHours - (clock - 9));
+	s.surplus = s.sun + s.engine - houseW;
+	if (shoreNight && (clock >= 18 || clock < 6)) s.shore = 1, s.shoreEnds = clock == 5;
+	return s;
+}
+
+static void step(Bank *b, const Supply *s, double unitW, Tally *t) {
+	double before = b->wh, net = s->surplus - unitW, spill = 0, shore = 0;
+	if (net >= 0) {
+		double put = fmin(net, (fullWh - b->wh) / keeps);
+		b->wh += put * keeps;
+		t->lost += put * (1 - keeps);
+		spill = net - put;
+	} else if (s->shore) {
+		shore = -net;
+	} else {
+		double drawn = fmin(-net, b->wh);
+		b->wh -= drawn;
+		t->drawn += drawn;
+		t->unmet += -net - drawn;
+	}
+	if (s->shoreEnds && b->wh < fullWh) {
+		double put = (fullWh - b->wh) / keeps;
+		shore += put;
+		t->lost += put * (1 - keeps);
+		b->wh = fullWh;
+	}
+	double used = fmax(0, s->engine - spill);
+	t->sun += s->sun;
+	t->house += houseW;
+	t->unit += unitW;
+	t->engine += used;
+	t->spill += spill - (s->engine - used);
+	t->shore += shore;
+	t->storedWh += b->wh - before;
+	if (b->wh <= 1e-9) b->off = 1;
+	else if (b->wh >= restartWh || s->shore) b->off = 0;
+	t->lowest = fmin(t->lowest, b->wh);
+}
+
+static void examine(Tally *t, double food, int cooled, int settled) {
+	t->hours++;
+	if (food > limit + 0.01) t->over++;
+	if (food > 5.01) t->over5++;
+	if (settled) {
+		int i = (int)((food + 10) / 0.25);
+		t->food[i < 0 ? 0 : i >= BINS ? BINS - 1 : i]++;
+	}
+	if (cooled) { t->offRun = 0; return; }
+	t->off++;
+	if (++t->offRun > t->longestOff) t->longestOff = t->offRun;
+}
+
+static void endDay(Tally *t, const Day *d) {
+	t->nights++;
+	t->nightsBy[d->month]++;
+	if (t->over <= 2) {
+		t->cold++;
+		t->coldBy[d->month]++;
+		t->warmRun = 0;
+	} else if (++t->warmRun > t->worst) {
+		t->worst = t->warmRun;
+	}
+	t->over = 0;
+	if (d->left == 1) t->offRun = t->warmRun = 0;
+}
+
+static double leakW(const Hour *a, double sea, double box) {
+	double over = a->cabin - box, gain = leakCabin * over + leakSea * (sea - box) + leakDeck * (over + 3);
+	return gain + leakEngine * (a->motoring ? over + 8 : over);
+}
+
+static double openingW(const Hour *a, double box) {
+	if (a->density == 0) return 0;
+	return opens / 14 * swappedL / 3600 * a->density * (a->openKJ - saturatedKJ(box));
+}
+
+static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
+	double box = 0, lnK = log(0.045 * rated / plate);
+	Bank b = {0, 0};
+	for (int n = 0; n < nights; n++, hours += 24) {
+		const Day *d = &days[n];
+		if (d->starts) box = hours[0].cabin, b = (Bank){fullWh, 0};
+		double gainWh = 0, unitWh = 0, run = 0;
+		for (int i = 0; i < 24; i++) {
+			const Hour *a = &hours[i];
+			int clock = i < 12 ? i + NOON : i - NOON;
+			double gain = leakW(a, d->sea, box) + openingW(a, box);
+			if (i < STOW_HOURS) gain += d->stow * (a->cabin - box);
+			double tc = fmax(30, a->cabin + rise);
+			double w = omega(lnK + lnFall(tc) + 0.045 * (box + 10)), te = box - w / 0.045, capacity;
+			if (te > 5) te = 5, capacity = rated * (1 - 0.008 * (tc - 45)) * exp(0.045 * (te + 10));
+			else capacity = plate * w / 0.045;
+			double cop = eta * ((te + 273.15) / (tc - te));
+			double need = fmax(0, gain + heatKJ * (box - target) / 3.6);
+			Supply s = supplyAt(a, clock, d->shore);
+			double hand = s.shore ? INFINITY : b.off ? 0 : fmax(0, b.wh + s.surplus);
+			double cooled = fmin(fmin(need, capacity), fmax(0, cop * (hand - fanW))), unit = 0;
+			if (cooled > 0) {
+				double share = cooled / capacity;
+				unit = cooled / cop + fanW * share;
+				run += share;
+			}
+			if (!b.off) unit += standbyW;
+			double stored = 3.6 * (gain - cooled);
+			box += stored / heatKJ;
+			step(&b, &s, unit, t);
+			gainWh += gain;
+			unitWh += unit;
+			t->cooled += 3.6 * cooled;
+			t->stored += stored;
+			examine(t, box, cooled > 0 || need == 0, d->settled);
+		}
+		t->gainBy[d->month] += gainWh;
+		t->unitBy[d->month] += unitWh;
+		t->runBy[d->month] += run;
+		t->gain += 3.6 * gainWh;
+		endDay(t, d);
+	}
+}
+
+static int sells(int day) {
+	if (day == 0) return 1;
+	if (day % shopEvery) return 0;
+	double stop = day / shopEvery;
+	return floor(stop * found + 0.5) > floor((stop - 1) * found + 0.5);
+}
+
+static double buy(int day, int left, double kg, Tally *t) {
+	if (!sells(day)) return kg;
+	int gap = 1;
+	while (gap < left && !sells(day + gap)) gap++;
+	double want = 1.2 * gap * meltKgADay + floorKg - kg + (day == 0 ? pullDownKg : 0), part = 1 - carryLoss;
+	double most = fmin(carryKg * part, fullKg - kg), portions = ceil(fmin(want, most) / (portionKg * part) - 1e-9);
+	if (portions * portionKg * part > most) portions = floor(most / (portionKg * part) + 1e-9);
+	if (portions <= 0) return kg;
+	t->lostKg += portions * portionKg * carryLoss;
+	t->boughtKg += portions * portionKg;
+	t->errands++;
+	return kg + portions * portionKg * part;
+}
+
+static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
+	double food = 0, kg = 0, leak = leakCabin + leakSea + leakEngine + leakDeck;
+	Bank b = {0, 0};
+	int day = 0;
+	for (int n = 0; n < nights; n++, hours += 24) {
+		const Day *d = &days[n];
+		if (d->starts) food = hours[0].cabin, kg = 0, day = 0, b = (Bank){fullWh, 0};
+		kg = buy(day++, d->left, kg, t);
+		double gainWh = 0, meltKg = 0;
+		for (int i = 0; i < 24; i++) {
+			const Hour *a = &hours[i];
+			double goods = i < STOW_HOURS ? d->stow : 0, slope = leak + goods;
+			double fixed = leakW(a, d->sea, 0) + goods * a->cabin + openingW(a, food), was = food, cooled = 0, melted = 0;
+			if (kg > 0) {
+				double side = cbrt(fmin(1, kg / fullKg));
+				food = fixed / (slope + fullWPerK * side * side);
+				const double perKg = 333.6 + 4.19 * 2;
+				cooled = fmin(fmax(0, 3.6 * (fixed - slope * food) - heatKJ * (food - was)), kg * perKg);
+				melted = fmin(kg, cooled / perKg);
+				if ((kg -= melted) < 1e-9) kg = 0;
+			}
+			food = (heatKJ * was + 3.6 * fixed - cooled) / (heatKJ + 3.6 * slope);
+			t->cooled += cooled;
+			t->stored += heatKJ * (food - was);
+			gainWh += fixed - slope * food;
+			meltKg += melted;
+			Supply s = supplyAt(a, i < 12 ? i + NOON : i - NOON, d->shore);
+			step(&b, &s, 0, t);
+			examine(t, food, kg > 0, d->settled);
+		}
+		t->gainBy[d->month] += gainWh;
+		t->meltBy[d->month] += meltKg;
+		t->gain += 3.6 * gainWh;
+		endDay(t, d);
+		if (d->left == 1) t->lostKg += kg;
+	}
+}
+
+static double number(void) {
+	double v;
+	if (scanf("%lf", &v) != 1) {
+		fprintf(stderr, "a number is missing\n");
+		exit(1);
+	}
+	return v;
+}
+
+static double sum(const double by[12]) {
+	double s = 0;
+	for (int m = 0; m < 12; m++) s += by[m];
+	return s;
+}
+
+static double seconds(void) {
+	struct timespec t;
+	clock_gettime(CLOCK_MONOTONIC, &t);
+	return t.tv_sec + t.tv_nsec * 1e-9;
+}
+
+static void run(const char *name, void (*year)(const Day *, const Hour *, int, Tally *), const Day *days, const Hour *hours, int nights, int years) {
+	static Tally t;
+	double best = INFINITY;
+	for (int round = 0; round < 5; round++) {
+		t = (Tally){.lowest = fullWh};
+		double start = seconds();
+		for (int i = 0; i < years; i++) year(days, hours, nights, &t);
+		best = fmin(best, seconds() - start);
+	}
+	printf("%s %.4f %d %d %.9g %.9g %.9g %.9g %.9g %.9g\n", name, best * 1e9 / ((double)years * nights * 24), t.nights / years, t.cold / years,
+		sum(t.gainBy) / years, t.unit / years, sum(t.meltBy) / years, t.boughtKg / years, t.drawn / years, t.spill / years);
+}
+
+int main(void) {
+	double *figures[] = {&leakCabin, &leakSea, &leakEngine, &leakDeck, &opens, &swappedL, &heatKJ, &target, &limit, &wp, &fullWh, &restartWh, &keeps,
+		&houseW, &engineW, &engineHours, &rated, &eta, &plate, &rise, &fanW, &standbyW, &fullKg, &fullWPerK, &portionKg, &carryKg, &carryLoss, &found,
+		&meltKgADay, &floorKg, &pullDownKg};
+	for (size_t i = 0; i < sizeof figures / sizeof *figures; i++) *figures[i] = number();
+	shopEvery = (int)number();
+	int years = (int)number(), nights = (int)number();
+	Day *days = calloc(nights, sizeof *days);
+	Hour *hours = calloc(nights * 24, sizeof *hours);
+	for (int n = 0; n < nights; n++) {
+		Day *d = &days[n];
+		d->month = (int)number(), d->shore = (int)number(), d->settled = (int)number(), d->starts = (int)number(), d->left = (int)number();
+		d->sea = number(), d->stow = number();
+		for (int i = 0; i < 24; i++) {
+			Hour *a = &hours[24 * n + i];
+			a->cabin = number(), a->openKJ = number(), a->density = number(), a->perWp = number(), a->motoring = (int)number();
+		}
+	}
+	tables();
+	run("unit", unitYear, days, hours, nights, years);
+	run("ice", iceYear, days, hours, nights, years);
+	return 0;
+}
