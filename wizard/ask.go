@@ -169,8 +169,7 @@ func (t *talk) pick(row questions.Row, why string, replies []reply) (string, err
 	}
 	unsure := reply{Choice{Label: dontKnow, Also: []string{"unknown", "not sure", "dk", "not known"}}, unsureText(row)}
 	if typical >= 0 && row.Kind == questions.Choice && enter < 0 {
-		unsure.Label += ": " + now
-		unsure.Also = append(unsure.Also, dontKnow)
+		unsure.Note = "I take " + now
 	}
 	if enter < 0 {
 		enter = len(replies)
@@ -243,7 +242,7 @@ func (t *talk) keep(key, text string) error {
 			return err
 		}
 	}
-	t.reckoned = nil
+	t.reckoned, t.tried = nil, nil
 	t.saved++
 	return t.Save(t.File)
 }

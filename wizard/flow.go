@@ -34,6 +34,12 @@ type Options struct {
 func Run(ctx context.Context, opts Options) error {
 	t := &talk{Options: opts, ctx: ctx}
 	t.greet()
+	if t.complete() && !t.All {
+		change, err := t.mayChange()
+		if err != nil || !change {
+			return err
+		}
+	}
 	for {
 		if err := t.questions(); err != nil {
 			return err
@@ -62,6 +68,7 @@ type talk struct {
 
 	saved    int                  // answers kept in this conversation
 	reckoned *economics.Reckoning // of the answers as they are; nil when stale
+	tried    *economics.Reckoning // the same with few futures
 	trials   []candidate          // what other answers would do; nil when not tried
 	verdict  *economics.Verdict   // the last one told
 
@@ -92,6 +99,33 @@ func (t *talk) greet() {
 	}
 }
 
+// complete reports whether the file needs no more questions.
+func (t *talk) complete() bool {
+	boat := t.File.Told()
+	for _, row := range questions.All() {
+		if (row.Essential || row.Safety) && open(row.Key, &boat) {
+			return false
+		}
+	}
+	return true
+}
+
+// mayChange asks before a file that is complete is touched.
+func (t *talk) mayChange() (bool, error) {
+	for {
+		i, err := t.Prompter.Choose(t.ctx, Question{
+			Text: t.Name + " is complete. Shall it stay as it is?",
+			Help: "Typical: yes, and the report is written from it. Say no to look through it and change what is no longer true.",
+		}, []Choice{{Label: "yes", Also: []string{"y"}}, {Label: "no, show it to me", Also: []string{"no", "n"}}}, 0)
+		if errors.Is(err, ErrBack) {
+			t.Prompter.Say(nothingBefore)
+			continue
+		}
+		t.enough = true
+		return i == 1, err
+	}
+}
+
 const opening = "A dozen questions, then a first answer. Guess, or press Enter if unsure: I allow for it. ? explains, < goes back."
 
 // questions asks until nothing is left to ask.
@@ -112,6 +146,7 @@ func (t *talk) questions() error {
 			t.Prompter.Say(nothingBefore)
 		case errors.Is(err, errEnough):
 			t.enough = true
+			t.asked = t.asked[:t.at]
 		case err != nil:
 			return err
 		default:

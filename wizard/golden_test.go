@@ -25,10 +25,15 @@ var firstTimer = []line{
 }
 
 func TestFirstTimer(t *testing.T) {
+	if testing.Short() {
+		t.Skip("reckons in earnest")
+	}
 	o := &owner{answers: firstTimer, often: 80}
 	var kept string
 	p := NewPlain(o, &o.out, func() int { return 80 })
-	if err := run(options(t, p, fresh(t), &kept)); err != nil {
+	opts := options(t, p, fresh(t), &kept)
+	opts.Reckon = reckon
+	if err := run(opts); err != nil {
 		t.Error(err)
 	}
 	o.record.WriteString(o.out.String()[o.heard:])

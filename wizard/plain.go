@@ -68,7 +68,7 @@ func (p *plain) Choose(ctx context.Context, q Question, choices []Choice, enter 
 	}
 	p.Say(q.Text)
 	if q.Search {
-		p.note("Type part of a name. Enter " + lowerFirst(choices[enter].Label) + ".")
+		p.note("Type part of a name. Enter: " + choices[enter].shown() + ".")
 	} else {
 		p.list(choices, enter)
 	}
@@ -120,7 +120,7 @@ func (p *plain) list(choices []Choice, enter int) {
 			heading = c.Heading
 			p.note(heading + ":")
 		}
-		line := fmt.Sprintf("  %d. %s", i+1, c.Label)
+		line := fmt.Sprintf("  %d. %s", i+1, c.shown())
 		if i == enter {
 			line += " (Enter)"
 		}

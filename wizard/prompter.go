@@ -51,6 +51,15 @@ type Question struct {
 // Choice is one answer to choose.
 type Choice struct {
 	Label   string
+	Note    string   // said after the label, and no word for it
 	Also    []string // other words for it
 	Heading string   // the part of the list it stands in, or ""
+}
+
+// shown is the label and what is said after it.
+func (c Choice) shown() string {
+	if c.Note == "" {
+		return c.Label
+	}
+	return c.Label + " - " + c.Note
 }

@@ -5,7 +5,9 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"coldreckon/economics"
@@ -136,12 +138,60 @@ func read(t testing.TB, written string) *answers.File {
 	return f
 }
 
-// options gives those of a test: nothing is saved but to *kept.
+// options gives those of a test: nothing is saved but to *kept, and reckoned
+// is what sure gives.
 func options(t testing.TB, p Prompter, f *answers.File, kept *string) Options {
-	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook(), Reckon: reckon, Save: func(f *answers.File) error {
+	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook(), Reckon: sure(nil), Save: func(f *answers.File) error {
 		*kept = text(t, f)
 		return nil
 	}}
+}
+
+var sample = sync.OnceValue(func() *economics.Reckoning {
+	s, _ := answers.SampleNamed("dunlin")
+	f, faults := answers.Read("dunlin", strings.NewReader(s.Text))
+	if len(faults) > 0 {
+		panic(faults)
+	}
+	b, _ := f.Boat(testBook())
+	r, err := reckon(b, 20)
+	if err != nil {
+		panic(err)
+	}
+	return r
+})
+
+// sure gives a reckoning that costs no time: that of a sample, with a small
+// unit as a sure answer and nothing worth knowing. Then change, if any, has
+// its way with it.
+func sure(change func(b *economics.Boat, r *economics.Reckoning)) func(economics.Boat, int) (*economics.Reckoning, error) {
+	return func(b economics.Boat, _ int) (*economics.Reckoning, error) {
+		r := *sample()
+		r.Boat = b
+		r.Verdict = economics.Verdict{Refrigerate: true, Option: economics.SmallUnit, Works: true, AsToldWorks: true, StepOf100: 90, WayOf100: 80, SureOfStep: true, SureOfWay: true}
+		r.Futures.Inputs = slices.Clone(r.Futures.Inputs)
+		for i := range r.Futures.Inputs {
+			r.Futures.Inputs[i].EVPPI = 0
+		}
+		for i := range r.Options {
+			r.Options[i].ExpectedRegret, r.Options[i].WorkableOf100 = 100, 100
+		}
+		r.Of(economics.SmallUnit).ExpectedRegret = 0
+		r.Of(economics.SmallUnit).Fitted.Present = 2000
+		if change != nil {
+			change(&b, &r)
+		}
+		return &r, nil
+	}
+}
+
+// worth sets the worth of knowing an input.
+func worth(r *economics.Reckoning, input string, evppi float64) {
+	for i := range r.Futures.Inputs {
+		if r.Futures.Inputs[i].Name == input {
+			r.Futures.Inputs[i].EVPPI = evppi
+		}
+	}
 }
 
 func run(opts Options) error { return Run(context.Background(), opts) }

@@ -75,6 +75,9 @@ var once sync.Once
 func setOnce(noColour bool) {
 	once.Do(func() {
 		core.DisableColor = noColour
+		survey.SelectQuestionTemplate = strings.NewReplacer("Use arrows to move, type to filter", "arrows or letters", "for more help", "explains").
+			Replace(survey.SelectQuestionTemplate)
+		survey.InputQuestionTemplate = strings.Replace(survey.InputQuestionTemplate, "for help", "explains", 1)
 		survey.ErrorTemplate = `{{color .Icon.Format }}{{ .Error.Error }}{{color "reset"}}` + "\n"
 	})
 }
@@ -88,36 +91,37 @@ type lists struct {
 
 func (l *lists) Say(text string) { fmt.Fprint(l.out, "\n"+wrap(text, l.width())+"\n") }
 
-// head says what does not fit beside the prompt, and gives what does.
-func (l *lists) head(q Question, beside string, prompt string) string {
+// The columns that a prompt needs beside the question: for the icon, the hint
+// about help and a short answer.
+const (
+	roomForLine = 36
+	roomForList = 44
+)
+
+// head says what comes before the prompt, and gives the prompt: the question
+// itself where it fits on the line.
+func (l *lists) head(q Question, room int) string {
 	if q.Why != "" {
 		l.Say(q.Why)
 	}
-	message := q.Text
-	if beside != "" {
-		message += " (" + beside + ")"
-	}
 	fmt.Fprintln(l.out)
-	// The icon, the hint about help and a short answer go on the same line.
-	if columns(message)+40 <= l.width() {
+	message := q.Text
+	if q.Enter != "" {
+		message += " (Enter " + q.Enter + ")"
+	}
+	if columns(message)+room <= l.width() {
 		return message
 	}
-	fmt.Fprintln(l.out, wrap(q.Text, l.width()))
-	if beside != "" && columns(beside)+30 <= l.width() {
-		return beside + ":"
+	text := q.Text
+	if q.Enter != "" {
+		text += "\nEnter " + q.Enter + "."
 	}
-	if beside != "" {
-		fmt.Fprintln(l.out, wrap(beside+".", l.width()))
-	}
-	return prompt
+	fmt.Fprintln(l.out, wrap(text, l.width()))
+	return "Answer:"
 }
 
 func (l *lists) Line(ctx context.Context, q Question) (string, error) {
-	beside := ""
-	if q.Enter != "" {
-		beside = "Enter " + q.Enter
-	}
-	prompt := &survey.Input{Message: l.head(q, beside, "Answer:"), Help: wrap(q.Help, l.width()-4)}
+	prompt := &survey.Input{Message: l.head(q, roomForLine), Help: wrap(q.Help, l.width()-4)}
 	check := func(answer any) error {
 		text, err := clean([]byte(answer.(string)))
 		if err != nil {
@@ -170,7 +174,7 @@ func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter 
 	entries := make([]string, len(order), len(order)+1)
 	start := 0
 	for place, i := range order {
-		label := choices[i].Label
+		label := choices[i].shown()
 		if choices[i].Heading != "" {
 			label += " - " + lowerFirst(choices[i].Heading)
 		}
@@ -181,7 +185,7 @@ func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter 
 	}
 	entries = append(entries, backEntry)
 	prompt := &survey.Select{
-		Message: l.head(q, "", "Answer:"), Options: entries, Default: start, PageSize: pageLines, Help: wrap(q.Help, l.width()-4),
+		Message: l.head(q, roomForList), Options: entries, Default: start, PageSize: pageLines, Help: wrap(q.Help, l.width()-4),
 		Filter: func(filter, _ string, place int) bool {
 			if strings.HasPrefix(filter, "<") {
 				return place == len(order)

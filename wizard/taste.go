@@ -26,7 +26,7 @@ func (t *talk) taste(why string) (string, error) {
 	for {
 		amount, done := bid(first, said)
 		if done {
-			return quantity.FormatMoney(quantity.Money(amount), r.Boat.Currency), nil
+			return quantity.FormatMoney(rounded(amount), r.Boat.Currency), nil
 		}
 		q := Question{
 			Text: quantity.FormatMoney(quantity.Money(amount), r.Boat.Currency) + " a night for cold milk and fresh meat: would you pay it?",
@@ -72,7 +72,7 @@ func bid(first float64, said []bool) (amount float64, done bool) {
 	case said[0] && said[1]: // more than both
 		return handy(second * 1.5), true
 	case !said[0] && !said[1]: // less than both
-		return second / 2, true
+		return math.Max(1, second/2), true
 	}
 	low, high := math.Min(first, second), math.Max(first, second)
 	third := handy(math.Sqrt(low * high))

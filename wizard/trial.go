@@ -2,8 +2,11 @@ package wizard
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"reflect"
+	"slices"
+	"strings"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -67,13 +70,15 @@ func middle(a, b float64) float64 {
 	return (a + b) / 2
 }
 
-// tryAll weighs every open question that the reckoning takes for granted.
+// tryAll weighs every open question whose answer the reckoning takes for
+// granted, details apart.
 func (t *talk) tryAll() error {
 	t.Prompter.Say("One moment. I am trying what else could turn this.")
 	boat := t.File.Told()
 	t.trials = []candidate{}
+	uncertain := strings.Join(slices.Concat(slices.Collect(maps.Values(narrowing))...), " ")
 	for _, row := range questions.All() {
-		if row.Detail || row.Safety || row.Essential || row.Key == worthKey || !row.Asked(boat) || answered(&boat, row.Key) {
+		if row.Detail || row.Safety || row.Key == worthKey || strings.Contains(uncertain, row.Key) || !open(row.Key, &boat) {
 			continue
 		}
 		c := candidate{key: row.Key}
@@ -89,11 +94,14 @@ func (t *talk) tryAll() error {
 // present choice would lose, on average, were another answer the true one.
 func (t *talk) try(c *candidate) error {
 	row, _ := questions.Find(c.key)
-	base, err := t.Reckon(t.filled(), trialFutures)
-	if err != nil {
-		return fmt.Errorf("trying the answers so far: %w", err)
+	if t.tried == nil {
+		r, err := t.Reckon(t.filled(), trialFutures)
+		if err != nil {
+			return fmt.Errorf("trying the answers so far: %w", err)
+		}
+		t.tried = r
 	}
-	choice := leastRegret(base)
+	choice := leastRegret(t.tried)
 	c.worth, c.asOf = 0, t.saved
 	boats := t.others(row)
 	for _, boat := range boats {

@@ -47,24 +47,32 @@ func (t *talk) weigh() (visit, error) {
 		return visit{}, nil
 	}
 	if best.worth < least && !t.onward {
-		if err := t.offerToStop(); err != nil || t.enough {
+		if err := t.offerToStop(r, least); err != nil || t.enough {
 			return visit{}, err
 		}
 	}
 	return visit{best.key, t.because(best.worth, r.Boat.Currency)}, nil
 }
 
-// offerToStop asks whether to go on with questions that hardly matter.
-func (t *talk) offerToStop() error {
-	i, err := t.Prompter.Choose(t.ctx, Question{
+// offerToStop asks whether to go on with questions that hardly matter, and
+// names what matters but cannot be asked.
+func (t *talk) offerToStop(r *economics.Reckoning, least float64) error {
+	q := Question{
 		Text: "Nothing left to ask is likely to change this. Shall I ask on all the same?",
 		Help: "Typical: no. More answers sharpen the figures, not the choice. A few questions of safety come next in any case.",
-	}, []Choice{{Label: "no", Also: []string{"n", "stop", enoughWord}}, {Label: "yes", Also: []string{"y"}}}, 0)
+	}
+	if in := slices.MaxFunc(r.Futures.Inputs, byWorth); in.EVPPI >= least {
+		q.Why = fmt.Sprintf("What would tell most is %s, worth about %s to know. No question of mine settles that; a trial aboard can.",
+			in.Label, quantity.FormatMoney(rounded(in.EVPPI), r.Boat.Currency))
+	}
+	i, err := t.Prompter.Choose(t.ctx, q, []Choice{{Label: "no", Also: []string{"n", "stop", enoughWord}}, {Label: "yes", Also: []string{"y"}}}, 0)
 	if err == nil {
 		t.onward, t.enough = i == 1, i == 0
 	}
 	return err
 }
+
+func byWorth(a, b economics.InputFigures) int { return cmp.Compare(a.EVPPI, b.EVPPI) }
 
 // because tells why a question is asked.
 func (t *talk) because(worth float64, currency string) string {
@@ -160,7 +168,7 @@ var narrowing = map[string][]string{
 // sharpening gives the open question of the uncertain input worth most.
 func sharpening(r *economics.Reckoning, boat *economics.Boat) candidate {
 	inputs := slices.Clone(r.Futures.Inputs)
-	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return cmp.Compare(b.EVPPI, a.EVPPI) })
+	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return byWorth(b, a) })
 	unit := "small"
 	if v := r.Verdict; v.Option == economics.LargerUnit || v.Option != economics.SmallUnit && v.HasRunner && v.Runner == economics.LargerUnit {
 		unit = "larger"
