@@ -107,13 +107,13 @@ func (c Boundary) draw(s sheet.Sheet, r sheet.Rect) error {
 		}
 	}
 	boat := sheet.Point{X: along.of(c.Boat.Across), Y: up.of(c.Boat.Up)}
-	taken.rects = append(taken.rects, sheet.Rect{X: boat.X - 2, Y: boat.Y - 2, W: 4, H: 4})
+	taken.rects = append(taken.rects, sheet.Rect{X: boat.X - 1, Y: boat.Y - 1, W: 2, H: 2})
 	drawBoat(s, boat)
 	taken.put(s, c.Boat.Label, labelType.In(sheet.Bold), boat, plot.W*0.35)
 	for _, p := range c.Regions {
 		at := sheet.Point{X: along.of(p.Across), Y: up.of(p.Up)}
-		if !taken.put(s, p.Label, labelType, at, plot.W*0.3) {
-			taken.put(s, p.Label, labelType, at, plot.W*0.15)
+		if !taken.put(s, p.Label, regionType, at, plot.W*0.3) {
+			taken.put(s, p.Label, regionType, at, plot.W*0.15)
 		}
 	}
 	return nil
@@ -123,9 +123,9 @@ func (c Boundary) draw(s sheet.Sheet, r sheet.Rect) error {
 // that the edges are the only lines inside.
 func (c Boundary) plane(s sheet.Sheet, r sheet.Rect) (plot sheet.Rect, along, up scale) {
 	upBy := step(c.Up.High-c.Up.Low, max(2, int(r.H/10)))
-	upTicks := ticks(c.Up.Low, c.Up.High, upBy)
+	upMarks := ticks(c.Up.Low, c.Up.High, upBy)
 	gutter := 0.0
-	for _, v := range upTicks {
+	for _, v := range upMarks {
 		gutter = max(gutter, sheet.Width(say(c.Up.Say, v, upBy), tickType))
 	}
 	alongBy := step(c.Across.High-c.Across.Low, max(2, int(r.W/18)))
@@ -135,20 +135,16 @@ func (c Boundary) plane(s sheet.Sheet, r sheet.Rect) (plot sheet.Rect, along, up
 	along = scale{c.Across.Low, c.Across.High, plot.X, plot.W}
 	up = scale{c.Up.Low, c.Up.High, plot.Bottom(), -plot.H}
 	s.Polyline([]sheet.Point{{X: plot.X, Y: plot.Y}, {X: plot.X, Y: plot.Bottom()}, {X: plot.Right(), Y: plot.Bottom()}}, axisPen)
-	for _, v := range upTicks {
+	for _, v := range upMarks {
 		y := up.of(v)
 		s.Line(sheet.Point{X: plot.X - 1, Y: y}, sheet.Point{X: plot.X, Y: y}, axisPen)
-		s.Text(plot.X-2, middle(y, tickType), say(c.Up.Say, v, upBy), tickType.To(sheet.Right))
 	}
-	free := r.X - 100
+	upTicks(s, plot.X-2, upMarks, upBy, up, c.Up.Say)
+	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1 + lead(tickType)}
 	for _, v := range alongTicks {
 		x := along.of(v)
 		s.Line(sheet.Point{X: x, Y: plot.Bottom()}, sheet.Point{X: x, Y: plot.Bottom() + 1}, axisPen)
-		text := say(c.Across.Say, v, alongBy)
-		if w := sheet.Width(text, tickType); x-w/2 > free {
-			s.Text(x, plot.Bottom()+1+lead(tickType), text, tickType.To(sheet.Centre))
-			free = x + w/2 + 2
-		}
+		row.put(s, x, say(c.Across.Say, v, alongBy))
 	}
 	across := sheet.Shorten(c.Across.Label, quietType, r.W)
 	s.Text(plot.X+plot.W/2, plot.Bottom()+1.5+pitch(tickType)+lead(tickType), across, quietType.To(sheet.Centre))

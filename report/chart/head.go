@@ -21,6 +21,7 @@ var (
 	findingType = sheet.Type{Size: 10, Face: sheet.Bold}
 	labelType   = sheet.Type{Size: 8.5}
 	quietType   = sheet.Type{Size: 8.5, Grey: sheet.Dark}
+	regionType  = labelType.In(sheet.Italic)
 	tickType    = sheet.Type{Size: 8, Grey: sheet.Dark}
 )
 
@@ -39,6 +40,9 @@ func (h Head) begin(s sheet.Sheet, r sheet.Rect) (sheet.Rect, error) {
 	s.Figure(h.Name)
 	if h.Finding == "" {
 		return r, errors.New("the figure has no finding; it needs one sentence that says what it shows")
+	}
+	if err := roomy(r); err != nil {
+		return r, err
 	}
 	y := r.Y
 	put := func(text string, t sheet.Type) {
@@ -75,7 +79,7 @@ func (h Head) nothing(s sheet.Sheet, r sheet.Rect) {
 
 // roomy refuses a plot too small to be read.
 func roomy(plot sheet.Rect) error {
-	const leastW, leastH = 25.0, 8.0
+	const leastW, leastH = 25.0, 10.0
 	if plot.W < leastW || plot.H < leastH {
 		return fmt.Errorf("%.0f x %.0f mm are left to draw in; %.0f x %.0f are the least", plot.W, plot.H, leastW, leastH)
 	}

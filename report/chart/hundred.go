@@ -10,7 +10,7 @@ import (
 // many end this way. Each row is a hundred squares in groups by pattern.
 type Hundred struct {
 	Head
-	Groups []string // names, at most eight
+	Groups []string // names, at most six
 	Rows   []HundredRow
 }
 
@@ -21,8 +21,8 @@ type HundredRow struct {
 }
 
 func (c Hundred) check() error {
-	if len(c.Groups) > 8 {
-		return fmt.Errorf("%d groups; 8 are the most that can be told apart", len(c.Groups))
+	if len(c.Groups) > 6 {
+		return fmt.Errorf("%d groups; 6 are the most that can be told apart", len(c.Groups))
 	}
 	for _, row := range c.Rows {
 		if len(row.Counts) != len(c.Groups) {
@@ -58,28 +58,39 @@ func (c Hundred) draw(s sheet.Sheet, r sheet.Rect) error {
 		c.nothing(s, r)
 		return nil
 	}
+	alone := len(c.Rows) == 1 && c.Rows[0].Label == ""
 	var entries []entry
 	for i, g := range c.Groups {
-		entries = append(entries, area(s, g, fills(i)))
+		if alone { // the key says the counts, a line of words would say them again
+			if c.Rows[0].Counts[i] == 0 {
+				continue
+			}
+			g = fmt.Sprintf("%d %s", c.Rows[0].Counts[i], g)
+		}
+		entries = append(entries, entry{g, func(at sheet.Rect) {
+			square(s, i, sheet.Rect{X: at.Right() - at.H, Y: at.Y, W: at.H, H: at.H})
+		}})
 	}
 	r = key(s, r, entries)
-	// A gap between groups is worth one square, so that every row lines up
-	// whatever its groups.
-	units := 100 + float64(len(c.Groups)-1)
-	side := min(r.W/units, 3.2)
-	row := r.H / float64(len(c.Rows))
+	// A gap between groups is worth one square.
+	side := min(r.W/(99+squareShare+float64(len(c.Groups)-1)), 3.2)
 	label := 0.0
-	for _, line := range c.Rows {
-		label = max(label, float64(len(sheet.Wrap(line.text(c.Groups), labelType, r.W)))*pitch(labelType))
+	if !alone {
+		for _, line := range c.Rows {
+			label = max(label, float64(len(sheet.Wrap(line.text(c.Groups), labelType, r.W)))*pitch(labelType))
+		}
 	}
+	row := r.H / float64(len(c.Rows))
 	if side < 0.9 || label+side+1 > row {
 		return fmt.Errorf("%d rows of 100 squares do not fit %.0f x %.0f mm", len(c.Rows), r.W, r.H)
 	}
 	row = min(row, label+side+5)
 	for i, line := range c.Rows {
 		y := r.Y + row*float64(i)
-		for k, text := range sheet.Wrap(line.text(c.Groups), labelType, r.W) {
-			s.Text(r.X, y+lead(labelType)+float64(k)*pitch(labelType), text, labelType)
+		if !alone {
+			for k, text := range sheet.Wrap(line.text(c.Groups), labelType, r.W) {
+				s.Text(r.X, y+lead(labelType)+float64(k)*pitch(labelType), text, labelType)
+			}
 		}
 		line.drawSquares(s, r.X, y+label+0.8, side)
 	}
@@ -106,15 +117,45 @@ func (h HundredRow) text(groups []string) string {
 	return text
 }
 
+// squareShare is the drawn part of a square's place; the rest is the gap that
+// makes squares countable.
+const squareShare = 0.72
+
 func (h HundredRow) drawSquares(s sheet.Sheet, x, y, side float64) {
 	for i, n := range h.Counts {
 		if n == 0 {
 			continue
 		}
 		for range n {
-			s.Rect(sheet.Rect{X: x, Y: y, W: side * 0.82, H: side * 0.82}, fills(i), sheet.Pen{Width: 0.12, Grey: sheet.Dark})
+			square(s, i, sheet.Rect{X: x, Y: y, W: side * squareShare, H: side * squareShare})
 			x += side
 		}
 		x += side
+	}
+}
+
+// square draws one future of a group. At a millimetre's size hatches fail, so
+// these signs differ in shape: full, open, crossed, half, pale, dotted.
+func square(s sheet.Sheet, group int, r sheet.Rect) {
+	pen := sheet.Pen{Width: 0.12, Grey: sheet.Black}
+	a, b := sheet.Point{X: r.X, Y: r.Y}, sheet.Point{X: r.Right(), Y: r.Bottom()}
+	c, d := sheet.Point{X: r.Right(), Y: r.Y}, sheet.Point{X: r.X, Y: r.Bottom()}
+	switch group {
+	case 0:
+		s.Rect(r, sheet.Shade(sheet.Dark), pen)
+	case 1:
+		s.Rect(r, sheet.Shade(sheet.White), pen)
+	case 2:
+		s.Rect(r, sheet.Shade(sheet.White), pen)
+		s.Line(a, b, pen)
+		s.Line(c, d, pen)
+	case 3:
+		s.Rect(r, sheet.Shade(sheet.White), pen)
+		s.Polygon([]sheet.Point{c, b, d}, sheet.Shade(sheet.Black), sheet.Pen{})
+	case 4:
+		s.Rect(r, sheet.Shade(sheet.Light), pen)
+	default:
+		s.Rect(r, sheet.Shade(sheet.White), pen)
+		s.Rect(r.Inset(r.W*0.3, r.H*0.3, r.W*0.3, r.H*0.3), sheet.Shade(sheet.Black), sheet.Pen{})
 	}
 }

@@ -91,7 +91,11 @@ func (m Months) draw(s sheet.Sheet, r sheet.Rect) error {
 	slot := plot.W / 12
 	for month := 1; month <= 12; month++ {
 		mid := plot.X + slot*(float64(month)-0.5)
-		s.Text(mid, plot.Bottom()+1+lead(tickType), monthNames[month-1], tickType.To(sheet.Centre))
+		name := monthNames[month-1]
+		if slot < 7 {
+			name = name[:1]
+		}
+		s.Text(mid, plot.Bottom()+1+lead(tickType), name, tickType.To(sheet.Centre))
 		m.drawBars(s, month, mid, slot, up, alone)
 	}
 	for i, l := range m.Lines {

@@ -4,8 +4,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-
-	"coldreckon/report/sheet"
 )
 
 // scale maps values to millimetres: low to at, high to at+span. span is
@@ -40,14 +38,18 @@ func ticks(low, high, step float64) []float64 {
 	return out
 }
 
-// widen moves the ends of a range outwards to whole steps. An empty range
-// becomes one step.
-func widen(low, high float64, n int) (lo, hi, by float64) {
-	if high <= low {
+// fit gives an axis for a range: the range itself, made wide enough to have
+// extent, and the coarsest step of about n ticks that puts at least two in it.
+func fit(low, high float64, n int) (lo, hi, by float64) {
+	if high-low <= math.Max(1e-12, 1e-9*math.Max(math.Abs(low), math.Abs(high))) { // also too narrow to be told apart
 		high = low + math.Max(1, math.Abs(low))
 	}
-	by = step(high-low, n)
-	return math.Floor(low/by+1e-6) * by, math.Ceil(high/by-1e-6) * by, by
+	for ; ; n++ {
+		by = step(high-low, n)
+		if len(ticks(low, high, by)) >= 2 {
+			return low, high, by
+		}
+	}
 }
 
 // Number prints a value as finely as a step needs, with commas between the
@@ -81,36 +83,4 @@ func say(f func(float64) string, v, step float64) string {
 		return f(v)
 	}
 	return Number(v, step)
-}
-
-// upAxis draws the grid of an upright axis over a range, with its values in
-// a gutter at the left that it takes from the rectangle. It gives the plot
-// and the scale.
-func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) string) (sheet.Rect, scale) {
-	lo, hi, by := widen(low, high, max(2, int(r.H/9)))
-	marks := ticks(lo, hi, by)
-	gutter := 0.0
-	for _, v := range marks {
-		gutter = max(gutter, sheet.Width(say(f, v, by), tickType))
-	}
-	plot := r.Inset(gutter+2, tickType.Ascent()/2, 0, 0)
-	sc := scale{lo, hi, plot.Bottom(), -plot.H}
-	for _, v := range marks {
-		y := sc.of(v)
-		pen := sheet.Pen{Width: 0.1, Grey: sheet.Light}
-		if v == 0 {
-			pen = axisPen
-		}
-		s.Line(sheet.Point{X: plot.X, Y: y}, sheet.Point{X: plot.Right(), Y: y}, pen)
-		s.Text(plot.X-2, middle(y, tickType), say(f, v, by), tickType.To(sheet.Right))
-	}
-	return plot, sc
-}
-
-// outer is the range of some values, zero included.
-func outer(values ...float64) (low, high float64) {
-	for _, v := range values {
-		low, high = min(low, v), max(high, v)
-	}
-	return low, high
 }

@@ -26,11 +26,12 @@ func (p *space) put(s sheet.Sheet, text string, t sheet.Type, at sheet.Point, mo
 	c.add(text, t, most)
 	w, h := c.width+1, c.height
 	best, found := sheet.Rect{}, math.Inf(1)
-	for ring := range 14 {
+	for ring := range 28 {
 		for k := range 24 {
-			mid := onCircle(at, 3*float64(ring), float64(k)/24)
+			radius := 1.5 * float64(ring)
+			mid := onCircle(at, radius, float64(k)/24)
 			// Rings are flat, as names are: aim the near end at the point.
-			mid.X += (mid.X - at.X) / max(1, 3*float64(ring)) * w / 2
+			mid.X += (mid.X - at.X) / max(1, radius) * w / 2
 			box := sheet.Rect{X: mid.X - w/2, Y: mid.Y - h/2, W: w, H: h}
 			cost := float64(ring)
 			if !p.within.Contains(box) || p.covered(box) || p.parted(at, mid) {
@@ -56,8 +57,9 @@ func (p *space) put(s sheet.Sheet, text string, t sheet.Type, at sheet.Point, mo
 }
 
 func (p *space) covered(r sheet.Rect) bool {
+	near := r.Inset(-1.5, -1.5, -1.5, -1.5)
 	for _, q := range p.rects {
-		if q.Overlaps(r) {
+		if q.Overlaps(near) {
 			return true
 		}
 	}

@@ -87,11 +87,11 @@ func (c Stacked) draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	pitchOf = min(pitchOf, 13)
 	plot.H = pitchOf * float64(len(c.Rows))
-	across := acrossAxis(s, plot, low, high, c.Say)
+	across := acrossAxis(s, r, plot, low, high, c.Say)
 	for i, row := range c.Rows {
 		mid := plot.Y + pitchOf*(float64(i)+0.5)
 		names.draw(s, i, plot.X-3, mid, sheet.Right)
-		totals.draw(s, i, plot.Right()+3, mid, sheet.Left)
+		totals.draw(s, i, r.Right(), mid, sheet.Right)
 		c.drawBar(s, row, mid, min(7, pitchOf*0.62), across)
 	}
 	return nil
@@ -123,63 +123,11 @@ func (c Stacked) drawBar(s sheet.Sheet, row StackedRow, mid, h float64, across s
 		case f.Texture != sheet.Solid: // a clear patch behind the figure
 			s.Rect(sheet.Rect{X: (a+b)/2 - w/2 - 0.6, Y: mid - 1.7, W: w + 1.2, H: 3.4}, sheet.Shade(sheet.White), sheet.Pen{})
 			t.Grey = sheet.Black
-		case f.Grey <= sheet.Mid:
+		case f.Grey < sheet.Mid:
 			t.Grey = sheet.White
 		default:
 			t.Grey = sheet.Black
 		}
 		s.Text((a+b)/2, middle(mid, t), text, t)
-	}
-}
-
-// acrossAxis draws the grid of a level axis and its values below the plot.
-func acrossAxis(s sheet.Sheet, plot sheet.Rect, low, high float64, f func(float64) string) scale {
-	// As many ticks as their texts leave room for.
-	n := 6
-	lo, hi, by := widen(low, high, n)
-	for ; n > 1; n-- {
-		lo, hi, by = widen(low, high, n)
-		wide := 0.0
-		for _, v := range ticks(lo, hi, by) {
-			wide = max(wide, sheet.Width(say(f, v, by), tickType))
-		}
-		if (wide+3)*(hi-lo)/by <= plot.W {
-			break
-		}
-	}
-	sc := scale{lo, hi, plot.X, plot.W}
-	for _, v := range ticks(lo, hi, by) {
-		x := sc.of(v)
-		pen := sheet.Pen{Width: 0.1, Grey: sheet.Light}
-		if v == 0 {
-			pen = axisPen
-		}
-		s.Line(sheet.Point{X: x, Y: plot.Y}, sheet.Point{X: x, Y: plot.Bottom()}, pen)
-		s.Text(x, plot.Bottom()+1.5+lead(tickType), say(f, v, by), tickType.To(sheet.Centre))
-	}
-	return sc
-}
-
-// column is a column of names beside a chart's rows.
-type column struct {
-	cells         [][]string
-	types         []sheet.Type
-	width, height float64 // the widest and the tallest
-}
-
-func (c *column) add(text string, t sheet.Type, most float64) {
-	lines := sheet.Wrap(text, t, most)
-	for _, l := range lines {
-		c.width = max(c.width, sheet.Width(l, t))
-	}
-	c.height = max(c.height, float64(len(lines))*pitch(t))
-	c.cells, c.types = append(c.cells, lines), append(c.types, t)
-}
-
-func (c column) draw(s sheet.Sheet, i int, x, mid float64, a sheet.Align) {
-	t := c.types[i].To(a)
-	top := mid - float64(len(c.cells[i]))*pitch(t)/2
-	for k, l := range c.cells[i] {
-		s.Text(x, top+lead(t)+float64(k)*pitch(t), l, t)
 	}
 }

@@ -88,7 +88,7 @@ func (c Strips) draw(s sheet.Sheet, r sheet.Rect) error {
 	left, right := 0.0, 0.0
 	for _, st := range c.Strips {
 		lo, hi, by := st.span()
-		for _, v := range []float64{lo, hi} {
+		for _, v := range ticks(lo, hi, by) {
 			left = max(left, sheet.Width(Number(v, by), tickType)+2)
 		}
 		for _, name := range st.names() {
@@ -99,15 +99,17 @@ func (c Strips) draw(s sheet.Sheet, r sheet.Rect) error {
 	const between = 4.0
 	n := float64(len(c.Strips))
 	tall := (r.H - foot - between*(n-1)) / n
-	head := pitch(labelType)
+	head := pitch(labelType) + 1.2
 	if err := roomy(sheet.Rect{W: r.W - left - right, H: tall - head}); err != nil {
 		return err
 	}
 	for i, st := range c.Strips {
 		top := r.Y + float64(i)*(tall+between)
-		s.Text(r.X, top+lead(labelType), sheet.Shorten(st.Label, labelType, r.W), labelType)
-		plot := sheet.Rect{X: r.X + left, Y: top + head + 0.5, W: r.W - left - right, H: tall - head - 0.5}
-		st.draw(s, plot, hours, r.Right())
+		plot := sheet.Rect{X: r.X + left, Y: top + head, W: r.W - left - right, H: tall - head}
+		s.Text(plot.X, top+lead(labelType), sheet.Shorten(st.Label, labelType, plot.W), labelType)
+		if err := st.draw(s, plot, hours, r.Right()); err != nil {
+			return err
+		}
 	}
 	c.drawDays(s, sheet.Rect{X: r.X + left, Y: r.Y, W: r.W - left - right, H: r.H - foot}, hours)
 	return nil
@@ -141,10 +143,10 @@ func (st Strip) span() (lo, hi, by float64) {
 	if st.Zero || st.Filled {
 		lo, hi = min(lo, 0), max(hi, 0)
 	}
-	return widen(lo, hi, 3)
+	return fit(lo, hi, 3)
 }
 
-func (st Strip) draw(s sheet.Sheet, plot sheet.Rect, hours int, right float64) {
+func (st Strip) draw(s sheet.Sheet, plot sheet.Rect, hours int, right float64) error {
 	lo, hi, by := st.span()
 	up := scale{lo, hi, plot.Bottom(), -plot.H}
 	along := scale{0, float64(max(1, hours-1)), plot.X, plot.W}
@@ -153,13 +155,10 @@ func (st Strip) draw(s sheet.Sheet, plot sheet.Rect, hours int, right float64) {
 		s.Line(sheet.Point{X: x, Y: plot.Y}, sheet.Point{X: x, Y: plot.Bottom()}, sheet.Pen{Width: 0.08, Grey: sheet.Light})
 	}
 	marks := ticks(lo, hi, by)
-	for len(marks) > 2 && float64(len(marks)-1)*pitch(tickType) > plot.H {
-		marks = []float64{marks[0], marks[len(marks)-1]}
-	}
 	for _, v := range marks {
 		s.Line(sheet.Point{X: plot.X, Y: up.of(v)}, sheet.Point{X: plot.Right(), Y: up.of(v)}, sheet.Pen{Width: 0.1, Grey: sheet.Light})
-		s.Text(plot.X-2, middle(up.of(v), tickType), Number(v, by), tickType.To(sheet.Right))
 	}
+	upTicks(s, plot.X-2, marks, by, up, nil)
 	first := curve(st.Traces[0].Values, along, up)
 	if st.Filled && len(first) > 1 {
 		base := up.of(0)
@@ -183,11 +182,11 @@ func (st Strip) draw(s sheet.Sheet, plot sheet.Rect, hours int, right float64) {
 		pen.Width *= 0.7
 		s.Polyline(pts, pen)
 	}
-	st.drawNames(s, plot, up, right)
+	return st.drawNames(s, plot, up, right)
 }
 
 // drawNames sets the names of traces and limit beside their ends.
-func (st Strip) drawNames(s sheet.Sheet, plot sheet.Rect, up scale, right float64) {
+func (st Strip) drawNames(s sheet.Sheet, plot sheet.Rect, up scale, right float64) error {
 	const gap = 3.0
 	type name struct {
 		*label
@@ -210,11 +209,14 @@ func (st Strip) drawNames(s sheet.Sheet, plot sheet.Rect, up scale, right float6
 	if st.Limit != nil {
 		put(st.Limit.Label, st.Limit.Value)
 	}
-	apart(places, plot.Y-pitch(tickType), plot.Bottom()+pitch(tickType)*0.8)
+	if !apart(places, plot.Y-pitch(tickType), plot.Bottom()+pitch(tickType)*0.8) {
+		return fmt.Errorf("the names beside the strip %q do not fit %.0f mm", st.Label, plot.H)
+	}
 	for _, n := range names {
 		s.Line(sheet.Point{X: plot.Right() + 0.4, Y: n.want}, sheet.Point{X: plot.Right() + gap - 0.4, Y: n.got}, sheet.Pen{Width: 0.12, Grey: sheet.Mid})
 		n.text.draw(s, 0, plot.Right()+gap, n.got, sheet.Left)
 	}
+	return nil
 }
 
 func curve(values []float64, along, up scale) []sheet.Point {

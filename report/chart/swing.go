@@ -87,7 +87,7 @@ func (c Swing) draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	each = min(each, 9)
 	plot.H = each * float64(len(rows))
-	across := acrossAxis(s, plot, low, high, c.Say)
+	across := acrossAxis(s, r, plot, low, high, c.Say)
 	base := across.of(c.Base)
 	for i, row := range rows {
 		mid := plot.Y + each*(float64(i)+0.5)
@@ -97,8 +97,8 @@ func (c Swing) draw(s sheet.Sheet, r sheet.Rect) error {
 		names.draw(s, i, r.X, mid, sheet.Left)
 		a := min(base, across.of(row.AtLow), across.of(row.AtHigh))
 		b := max(base, across.of(row.AtLow), across.of(row.AtHigh))
-		left.draw(s, i, a-1, mid, sheet.Right)
-		right.draw(s, i, b+1, mid, sheet.Left)
+		left.drawClear(s, i, a-1, mid, sheet.Right)
+		right.drawClear(s, i, b+1, mid, sheet.Left)
 	}
 	s.Line(sheet.Point{X: base, Y: plot.Y}, sheet.Point{X: base, Y: plot.Bottom()}, sheet.Pen{Width: 0.3, Grey: sheet.Black})
 	return nil

@@ -76,10 +76,8 @@ func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {
 		names[i].add(l.Label, labelType, r.W*0.28)
 		wide = max(wide, names[i].width)
 	}
-	const barGap, leader = 2.2, 5.0
-	bars := barGap * float64(len(c.Lines)+1)
 	foot := 2*pitch(tickType) + 1.5
-	inner := r.Inset(0, 0, bars+leader+wide, foot)
+	inner := r.Inset(0, 0, c.endsWidth()+wide, foot)
 	if err := roomy(inner); err != nil {
 		return err
 	}
@@ -96,8 +94,7 @@ func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {
 	for i := len(c.Lines) - 1; i >= 0; i-- {
 		c.drawLine(s, i, along, up, years)
 	}
-	c.drawEnds(s, plot, names, up, years, bars, leader, barGap, r.Bottom()-foot)
-	return nil
+	return c.drawEnds(s, plot, names, up)
 }
 
 func bandFill(i int) sheet.Fill {
@@ -117,14 +114,16 @@ func ring(l OverYears, along, up scale) []sheet.Point {
 }
 
 func (c Years) drawYears(s sheet.Sheet, plot sheet.Rect, along scale, years int) {
-	by := math.Max(1, step(float64(years), 10))
+	by := math.Max(1, step(float64(years), max(2, int(plot.W/9))))
+	row := tickRow{from: plot.X - 10, to: plot.Right() + 10, baseline: plot.Bottom() + 1 + lead(tickType)}
 	for _, y := range ticks(0, float64(years), by) {
-		s.Text(along.of(y), plot.Bottom()+1+lead(tickType), Number(y, 1), tickType.To(sheet.Centre))
+		row.put(s, along.of(y), Number(y, 1))
 	}
 	across := c.Across
 	if across == "" {
 		across = "Years from now"
 	}
+	across = sheet.Shorten(across, tickType, plot.W)
 	s.Text(plot.X+plot.W/2, plot.Bottom()+1+pitch(tickType)+lead(tickType), across, tickType.To(sheet.Centre))
 }
 
@@ -142,24 +141,34 @@ func (c Years) drawLine(s sheet.Sheet, i int, along, up scale, years int) {
 	}
 }
 
+// The ends of the lines: bars a gap apart, then leaders to the names.
+const endGap, endLeader = 2.2, 5.0
+
+// endsWidth is the room between the plot and the names.
+func (c Years) endsWidth() float64 { return endGap*float64(len(c.Lines)+1) + endLeader }
+
 // drawEnds draws the ranges at the last year as bars side by side, and the
 // names beside them, moved apart where they would collide.
-func (c Years) drawEnds(s sheet.Sheet, plot sheet.Rect, names []column, up scale, years int, bars, leader, gap, foot float64) {
+func (c Years) drawEnds(s sheet.Sheet, plot sheet.Rect, names []column, up scale) error {
+	last := len(c.Lines[0].Mid) - 1
 	places := make([]*label, len(c.Lines))
 	for i, l := range c.Lines {
-		places[i] = &label{want: up.of(l.Mid[years]), height: names[i].height + 0.6}
+		places[i] = &label{want: up.of(l.Mid[last]), height: names[i].height + 0.6}
 	}
-	apart(places, plot.Y-1, foot)
+	if !apart(places, plot.Y-1, plot.Bottom()) {
+		return fmt.Errorf("the names beside the lines do not fit %.0f mm", plot.H)
+	}
+	end := plot.Right() + c.endsWidth()
 	for i, l := range c.Lines {
-		x := plot.Right() + gap*(float64(i)+1)
-		y := up.of(l.Mid[years])
+		x := plot.Right() + endGap*(float64(i)+1)
+		y := up.of(l.Mid[last])
 		if l.Low != nil {
-			s.Line(sheet.Point{X: x, Y: up.of(l.Low[years])}, sheet.Point{X: x, Y: up.of(l.High[years])}, sheet.Pen{Width: 0.35, Grey: sheet.Dark})
+			s.Line(sheet.Point{X: x, Y: up.of(l.Low[last])}, sheet.Point{X: x, Y: up.of(l.High[last])}, sheet.Pen{Width: 0.35, Grey: sheet.Dark})
 		}
 		marker(s, i, sheet.Point{X: x, Y: y})
-		end := plot.Right() + bars + leader
-		s.Polyline([]sheet.Point{{X: x + 1.4, Y: y}, {X: plot.Right() + bars, Y: y}, {X: end - 1, Y: places[i].got}},
+		s.Polyline([]sheet.Point{{X: x + 1.4, Y: y}, {X: end - endLeader, Y: y}, {X: end - 1, Y: places[i].got}},
 			sheet.Pen{Width: 0.12, Grey: sheet.Mid})
 		names[i].draw(s, 0, end, places[i].got, sheet.Left)
 	}
+	return nil
 }

@@ -76,7 +76,7 @@ func FuzzClean(f *testing.F) {
 
 func TestWrap(t *testing.T) {
 	ten := Type{Size: 10}
-	for _, w := range []float64{3, 15, 40, 100} {
+	for _, w := range []float64{-1, 0, 3, 15, 40, 100} {
 		s := "A cold box of ninety litres and a Donaudampfschifffahrtsgesellschaftskapitän aboard, 12–15 kg"
 		lines := Wrap(s, ten, w)
 		for _, l := range lines {

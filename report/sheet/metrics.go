@@ -12,16 +12,20 @@ import (
 	"golang.org/x/image/math/fixed"
 )
 
-// ttf gives the TrueType bytes of a face, not to be written to.
-func ttf(f Face) []byte {
-	switch f {
-	case Bold:
-		return gobold.TTF
-	case Italic:
-		return goitalic.TTF
+// files are the TrueType files of the faces, made ready once. They are not
+// to be written to.
+var files = sync.OnceValue(func() map[Face][]byte {
+	m := make(map[Face][]byte, len(Faces))
+	for f, b := range map[Face][]byte{Regular: goregular.TTF, Bold: gobold.TTF, Italic: goitalic.TTF} {
+		ready, err := withTextHyphen(b)
+		if err != nil {
+			// The fonts are compiled in: this cannot depend on any input.
+			panic(fmt.Sprintf("embedded face %q: %v", f, err))
+		}
+		m[f] = ready
 	}
-	return goregular.TTF
-}
+	return m
+})
 
 // advances holds a face's character widths in thousandths of its size; a
 // character the face lacks is absent.
@@ -31,10 +35,9 @@ type advances map[rune]float64
 var metrics = sync.OnceValue(func() map[Face]advances {
 	m := make(map[Face]advances, len(Faces))
 	for _, f := range Faces {
-		a, err := readAdvances(ttf(f))
+		a, err := readAdvances(files()[f])
 		if err != nil {
-			// The fonts are compiled in: this cannot depend on any input.
-			panic(fmt.Sprintf("embedded face %q: %v", f, err))
+			panic(fmt.Sprintf("embedded face %q: %v", f, err)) // compiled in, as above
 		}
 		m[f] = a
 	}

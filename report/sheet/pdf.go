@@ -62,7 +62,7 @@ func NewPDF(info Info) (p *PDF, err error) {
 		d.SetProducer("coldreckon", true)
 		for _, f := range Faces {
 			// The library keeps and may reorder the bytes: give it its own.
-			d.AddUTF8FontFromBytes(family, style(f), bytes.Clone(ttf(f)))
+			d.AddUTF8FontFromBytes(family, style(f), bytes.Clone(files()[f]))
 			// A font that fails to load is only reported once it is used.
 			d.SetFont(family, style(f), 10)
 		}

@@ -39,7 +39,7 @@ func scene(s Sheet) {
 	s.Figure("scene")
 	s.Bookmark("Über alles", 0, 20)
 	s.Bookmark("Inner part", 1, 30)
-	s.Text(20, 30, "Cold to 4 °C, 12–15 kg of ice, €1,250 ≈ ½ of it ≤ 3", ten)
+	s.Text(20, 30, "Cold to 4 °C, well-kept, 12–15 kg of ice, €1,250 ≈ ½ of it ≤ 3", ten)
 	s.Text(190, 40, "right", ten.In(Bold).To(Right))
 	s.Text(105, 40, "middle", ten.In(Italic).To(Centre))
 	s.Line(Point{20, 50}, Point{190, 50}, Hairline)
@@ -99,7 +99,7 @@ func TestFileIsValid(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			for _, want := range []string{"Cold to 4 °C, 12–15 kg of ice, €1,250 ≈ ½ of it ≤ 3", "right", "Page 2 of 2"} {
+			for _, want := range []string{"Cold to 4 °C, well-kept, 12–15 kg of ice, €1,250 ≈ ½ of it ≤ 3", "right", "Page 2 of 2"} {
 				if !strings.Contains(string(out), want) {
 					t.Errorf("%s: text %q is not found in %q", paper, want, out)
 				}
@@ -174,6 +174,21 @@ func TestFiguresAreTabular(t *testing.T) {
 				t.Errorf("%s: %c is %.0f wide, 0 is %.0f", f, d, a[d], a['0'])
 			}
 		}
+	}
+}
+
+func TestHyphenIsATextHyphen(t *testing.T) {
+	for _, f := range Faces {
+		a := metrics()[f]
+		if a['-'] >= a['–'] || a['-'] < a['.'] {
+			t.Errorf("%s: the hyphen is %.0f wide, the en dash %.0f", f, a['-'], a['–'])
+		}
+		if a['−'] != a['+'] {
+			t.Errorf("%s: the minus is %.0f wide, the plus %.0f", f, a['−'], a['+'])
+		}
+	}
+	if _, err := withTextHyphen([]byte("no font")); err == nil {
+		t.Error("no font was taken for one")
 	}
 }
 

@@ -24,7 +24,7 @@ func wrapLine(s string, t Type, w float64) []string {
 		if line != "" {
 			lines = append(lines, line)
 		}
-		for Width(word, t) > w {
+		for word != "" && Width(word, t) > w {
 			head, tail := Break(word, t, w)
 			lines = append(lines, head)
 			word = tail
@@ -39,7 +39,7 @@ func wrapLine(s string, t Type, w float64) []string {
 // of - / . , _ @ in the second half of what fits.
 func Break(word string, t Type, w float64) (head, tail string) {
 	runes := []rune(Clean(word))
-	n := 1
+	n := min(1, len(runes))
 	for n < len(runes) && Width(string(runes[:n+1]), t) <= w {
 		n++
 	}
