@@ -37,10 +37,40 @@ type Fit struct {
 	Residuals  []float64
 	ResidualSD float64
 	LogSD      float64 // of UA: its standard error and what no log can show
+	UseLogSD   float64 // of Use likewise; 0 where nothing was learned of it
 }
 
 // Estimate gives the fit as one more view of the leak.
 func (f Fit) Estimate() Estimate { return Estimate{FromLog, f.UA, f.LogSD} }
+
+// LogKind is what a log was kept of.
+type LogKind string
+
+// The kinds of log.
+const (
+	OfIce          LogKind = "ice"
+	OfTemperatures LogKind = "temperatures"
+)
+
+// Learnt is what a log has taught, in the few figures worth keeping.
+type Learnt struct {
+	Of       LogKind
+	From, To string // its first and last day, as 2025-07-14
+	Rows     int    // stays of ice, or readings
+	UA       quantity.WattPerKelvin
+	LogSD    quantity.Fraction // of UA, > 0
+	Use      float64           // multiplier of the heat of use that the model expects; counts only when UseLogSD is over 0
+	UseLogSD quantity.Fraction
+}
+
+// Estimate gives it as one more view of the leak.
+func (l Learnt) Estimate() Estimate { return Estimate{FromLog, l.UA, float64(l.LogSD)} }
+
+// Overlaps reports whether two logs tell of the same thing in the same days,
+// and so must not both count.
+func (l Learnt) Overlaps(other Learnt) bool {
+	return l.Of == other.Of && l.From <= other.To && other.From <= l.To
+}
 
 // What a log cannot show of itself, as log-sd of the leak. Engineering
 // judgement, from memory.
@@ -106,6 +136,10 @@ func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
 		return Fit{}, errors.New("by this log food and openings would bring no heat; want weights and dates looked at again, or spells that differ more in weather and use")
 	}
 	fit.LogSD = math.Hypot(float64(fit.UASE/fit.UA), logSDIceLog)
+	// Of a multiplier that may as well be nothing the log has not taught.
+	if inUse && fit.UseSE <= mostRelativeSE*fit.Use {
+		fit.UseLogSD = math.Hypot(fit.UseSE/fit.Use, logSDIceLog)
+	}
 	return fit, nil
 }
 

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"sort"
 	"strings"
 	"time"
@@ -17,8 +18,10 @@ import (
 type LogRow struct {
 	Line       int // in the file, from 1
 	At         time.Time
-	Ice        quantity.Kilogram // ice bought then, 0 for none
+	Ice        quantity.Kilogram // ice put in then, 0 for none
+	Left       quantity.Kilogram // ice found then, before more was put in; counts only when LeftRead
 	Box, Cabin quantity.Celsius
+	LeftRead   bool
 	BoxRead    bool
 	CabinRead  bool
 }
@@ -28,7 +31,7 @@ const maxLogBytes = 8 << 20
 
 // ParseLog reads a log as comma-, semicolon- or tab-separated text, its first
 // line naming the columns in any order: date, time or date-time; ice or weight;
-// box; cabin or air. A unit may stand in the heading ("box °F", "ice (lb)") or
+// left; box; cabin or air. A unit may stand in the heading ("box °F", "ice (lb)") or
 // in the cell ("40 F", "10 lb"); a bare figure under a bare heading takes the
 // owner's system. Dates are written 2025-07-14, with a time as 2025-07-14 15:30;
 // 14.07.2025 is read too. Columns of other names are left alone, empty lines
@@ -115,13 +118,13 @@ type column struct {
 }
 
 type logColumns struct {
-	date, clock, ice, box, cabin column
-	count                        int // cells of the heading
+	date, clock, ice, left, box, cabin column
+	count                              int // cells of the heading
 }
 
 func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 	none := column{at: -1, sys: sys}
-	c := logColumns{none, none, none, none, none, len(cells)}
+	c := logColumns{none, none, none, none, none, none, len(cells)}
 	for i, cell := range cells {
 		words := strings.FieldsFunc(strings.ToLower(cell), func(r rune) bool {
 			return strings.ContainsRune(" ()[]/_-,.:°º", r)
@@ -155,8 +158,12 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 	return c, nil
 }
 
-// field gives the column that the first known word of a heading names.
+// field gives the column that the first known word of a heading names; "ice
+// left" is what is left, whatever comes first.
 func (c *logColumns) field(words []string) *column {
+	if slices.Contains(words, "left") || slices.Contains(words, "remaining") {
+		return &c.left
+	}
 	for _, word := range words {
 		switch word {
 		case "date", "day", "when", "datetime", "timestamp":
@@ -207,13 +214,11 @@ func (c logColumns) row(line int, record []string) (row LogRow, empty bool, err 
 	if row.At, err = parseTime(cell(c.date), cell(c.clock)); err != nil {
 		return row, false, fault(c.date, err)
 	}
-	if text := cell(c.ice); text != "" {
-		if row.Ice, err = quantity.ParseMass(text, c.ice.sys); err != nil {
-			return row, false, fault(c.ice, err)
-		}
-		if !(row.Ice >= 0 && row.Ice <= 1000) {
-			return row, false, fault(c.ice, fmt.Errorf("found %.40q, expected 0 to 1000 kg", text))
-		}
+	if row.Ice, _, err = readIce(cell(c.ice), c.ice); err != nil {
+		return row, false, fault(c.ice, err)
+	}
+	if row.Left, row.LeftRead, err = readIce(cell(c.left), c.left); err != nil {
+		return row, false, fault(c.left, err)
 	}
 	if row.Box, row.BoxRead, err = readTemperature(cell(c.box), c.box); err != nil {
 		return row, false, fault(c.box, err)
@@ -222,6 +227,20 @@ func (c logColumns) row(line int, record []string) (row LogRow, empty bool, err 
 		return row, false, fault(c.cabin, err)
 	}
 	return row, false, nil
+}
+
+func readIce(text string, f column) (quantity.Kilogram, bool, error) {
+	if text == "" {
+		return 0, false, nil
+	}
+	kg, err := quantity.ParseMass(text, f.sys)
+	if err != nil {
+		return 0, false, err
+	}
+	if !(kg >= 0 && kg <= 1000) {
+		return 0, false, fmt.Errorf("found %.40q, expected 0 to 1000 kg", text)
+	}
+	return kg, true, nil
 }
 
 func readTemperature(text string, f column) (quantity.Celsius, bool, error) {
@@ -257,43 +276,4 @@ func parseTime(date, clock string) (time.Time, error) {
 		return time.Time{}, errors.New("found nothing, expected a date such as 2025-07-14 or 2025-07-14 15:30")
 	}
 	return time.Time{}, fmt.Errorf("found %.40q, expected a date such as 2025-07-14 or 2025-07-14 15:30", text)
-}
-
-// Readings gives the rows that hold both box and cabin temperature.
-func Readings(rows []LogRow) []Reading {
-	var out []Reading
-	for _, r := range rows {
-		if r.BoxRead && r.CabinRead {
-			out = append(out, Reading{r.At, r.Box, r.Cabin})
-		}
-	}
-	return out
-}
-
-// IceStay is a purchase of ice and how long it served.
-type IceStay struct {
-	From, To time.Time // To is the next purchase
-	Ice      quantity.Kilogram
-}
-
-// IceStays pairs each purchase with the next one, taking it as melted by then.
-// Purchases at the same moment count as one; the last has no end and is left out.
-func IceStays(rows []LogRow) []IceStay {
-	var out []IceStay
-	var open *IceStay
-	for _, r := range rows {
-		if r.Ice == 0 {
-			continue
-		}
-		if open != nil && r.At.Equal(open.From) {
-			open.Ice += r.Ice
-			continue
-		}
-		if open != nil {
-			open.To = r.At
-			out = append(out, *open)
-		}
-		open = &IceStay{From: r.At, Ice: r.Ice}
-	}
-	return out
 }

@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -25,6 +26,9 @@ func TestParseLog(t *testing.T) {
 		{"bare figures in the owner's system, date and time apart", "date,time,ice\n2025-07-14,12:00,22\n", quantity.US, []LogRow{
 			{Line: 2, At: noon, Ice: 22 * 0.45359237}}},
 		{"the heading's unit before the owner's", "date,ice [kg]\n2025-07-14 12:00,22\n", quantity.US, []LogRow{{Line: 2, At: noon, Ice: 22}}},
+		{"ice left, before or after ice in the heading", "date,ice left (lb),ice kg\n2025-07-14 12:00,10,2\n2025-07-14 18:00,0,\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon, Ice: 2, Left: 4.5359237, LeftRead: true},
+			{Line: 3, At: noon.Add(6 * time.Hour), LeftRead: true}}},
 		{"lines left empty", "date,ice\n\n\n2025-07-14 12:00,2\n\n", quantity.Metric, []LogRow{{Line: 4, At: noon, Ice: 2}}},
 	}
 	for _, tt := range tests {
@@ -39,10 +43,11 @@ func TestParseLog(t *testing.T) {
 		}
 		for i, got := range rows {
 			want := tt.want[i]
-			if got.Line != want.Line || !got.At.Equal(want.At) || got.BoxRead != want.BoxRead || got.CabinRead != want.CabinRead {
+			if got.Line != want.Line || !got.At.Equal(want.At) || got.BoxRead != want.BoxRead || got.CabinRead != want.CabinRead || got.LeftRead != want.LeftRead {
 				t.Errorf("%s: got %+v; want %+v", tt.name, got, want)
 			}
 			within(t, tt.name+", ice", float64(got.Ice), float64(want.Ice), 1e-9)
+			within(t, tt.name+", ice left", float64(got.Left), float64(want.Left), 1e-9)
 			within(t, tt.name+", box", float64(got.Box), float64(want.Box), 1e-9)
 			within(t, tt.name+", cabin", float64(got.Cabin), float64(want.Cabin), 1e-9)
 		}
@@ -95,6 +100,42 @@ func TestFromRows(t *testing.T) {
 	}
 	if readings := Readings(rows); len(readings) != 1 || readings[0].Box != 4 || readings[0].Cabin != 25 {
 		t.Errorf("readings %+v", readings)
+	}
+}
+
+// A look at what is left ends a stay and begins the next with what there is;
+// thrown away or gone, nothing begins. Guards the order of left and bought.
+func TestIceStaysWithWhatWasLeft(t *testing.T) {
+	const log = "date,ice,left\n2025-07-01,10,\n2025-07-02,,6\n2025-07-03,5,2\n2025-07-05,,0\n2025-07-11,8,\n2025-07-12,,9\n"
+	rows, err := ParseLog(strings.NewReader(log), quantity.Metric)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var melted []quantity.Kilogram
+	for _, s := range IceStays(rows) {
+		melted = append(melted, s.Melted())
+	}
+	want := []quantity.Kilogram{4, 4, 7, -1}
+	if !slices.Equal(melted, want) {
+		t.Errorf("melted %v, want %v", melted, want)
+	}
+}
+
+func TestLogsOverlap(t *testing.T) {
+	july := Learnt{Of: OfIce, From: "2025-07-01", To: "2025-07-31"}
+	for _, row := range []struct {
+		other Learnt
+		want  bool
+	}{
+		{july, true},
+		{Learnt{Of: OfIce, From: "2025-07-31", To: "2025-08-31"}, true},
+		{Learnt{Of: OfIce, From: "2025-08-01", To: "2025-08-31"}, false},
+		{Learnt{Of: OfIce, From: "2024-07-01", To: "2024-07-31"}, false},
+		{Learnt{Of: OfTemperatures, From: "2025-07-01", To: "2025-07-31"}, false},
+	} {
+		if got := july.Overlaps(row.other); got != row.want || row.other.Overlaps(july) != got {
+			t.Errorf("%+v: %v, want %v", row.other, got, row.want)
+		}
 	}
 }
 

@@ -89,6 +89,7 @@ func TestRoundTrip(t *testing.T) {
 		{"mass", 0.1, 200, 0.06, 0, func(v float64, s System) string { return FormatMass(Kilogram(v), s) }, parsers["mass"]},
 		{"temperature", -30, 45, 0, 0.3, func(v float64, s System) string { return FormatTemperature(Celsius(v), s) }, parsers["temperature"]},
 		{"difference", -3, 10, 0.06, 0.01, func(v float64, s System) string { return FormatTemperatureDifference(Kelvin(v), s) }, parsers["difference"]},
+		{"conductance", 0.1, 20, 0.06, 0, func(v float64, s System) string { return FormatConductance(WattPerKelvin(v), s) }, parsers["conductance"]},
 		{"charge", 10, 1000, 0.06, 0, func(v float64, _ System) string { return FormatCharge(AmpHour(v)) }, parsers["charge"]},
 		{"power", 5, 1000, 0.06, 0, func(v float64, _ System) string { return FormatPower(Watt(v)) }, parsers["power"]},
 		{"energy", 5, 50000, 0.06, 0, func(v float64, _ System) string { return FormatEnergy(WattHour(v)) }, parsers["energy"]},

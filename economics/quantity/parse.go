@@ -198,6 +198,13 @@ func ParseTemperatureDifference(text string, sys System) (Kelvin, error) {
 	return Kelvin(v * u.factor), nil // a difference has no offset
 }
 
+// ParseConductance reads what a box leaks: "1.2 W/K", "2.3 Btu/h·°F". Bare: W/K
+// or Btu/h·°F.
+func ParseConductance(text string, sys System) (WattPerKelvin, error) {
+	v, err := want{conductance, example(sys, "a leak", "1.2 W/K", "2.3 Btu/h·°F"), bare(sys, "w/k", "btu/h·°f")}.figure(text)
+	return WattPerKelvin(v), err
+}
+
 // ParseCharge reads a charge: "100 Ah". Bare: Ah.
 func ParseCharge(text string) (AmpHour, error) {
 	v, err := want{charge, "a charge, such as 100 Ah", "ah"}.figure(text)

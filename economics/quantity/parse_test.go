@@ -31,6 +31,7 @@ var parsers = map[string]parser{
 	"power":       bareless(ParsePower),
 	"energy":      bareless(ParseEnergy),
 	"heat":        bareless(ParseHeat),
+	"conductance": as(ParseConductance),
 	"years":       bareless(ParseYears),
 	"hours":       bareless(ParseHours),
 	"share":       bareless(ParseShare),
@@ -69,6 +70,8 @@ func TestUnitFactorsAsPublished(t *testing.T) {
 		{"energy", "1 Btu", 1.055056e+03 / 3600, sp811},
 		{"energy", "1 MJ", 1e6 / 3.6e3, sp811},
 		{"heat", "1 kWh", 3.6e+06 / 1000, sp811},
+		{"conductance", "1 Btu/h·°F", 5.275279e-01, sp811}, // 1.899101e+03 J/K in an hour
+		{"conductance", "1 W/°C", 1, sp811},
 		{"years", "365 days", 1, sp811}, // year (365 days) = 3.1536e7 s
 		{"wire", "10 AWG", 5.261, "ASTM B258 table, from memory"},
 		{"wire", "18 AWG", 0.823, "ASTM B258 table, from memory"},

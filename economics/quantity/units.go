@@ -17,6 +17,7 @@ const (
 	energy      dimension = "an energy"
 	section     dimension = "a wire size"
 	span        dimension = "a span of time"
+	conductance dimension = "a leak"
 )
 
 // unit is one way of writing a dimension: value in base units =
@@ -31,7 +32,7 @@ type unit struct {
 
 // The factors below are exact by definition (NIST SP 811, 2008, appendix B;
 // the international foot, pound and the US and imperial gallons). Base units:
-// litre, metre, kilogram, °C, ampere-hour, ampere, volt, watt, watt-hour, hour.
+// litre, metre, kilogram, °C, ampere-hour, ampere, volt, watt, watt-hour, hour, watt per kelvin.
 var units = []unit{
 	{volume, 1, 0, "l|litre|litres|liter|liters|ltr|ltrs|lt|dm3", ""},
 	{volume, 0.001, 0, "ml|millilitre|millilitres|milliliter|milliliters|cc|cm3", ""},
@@ -74,6 +75,9 @@ var units = []unit{
 
 	{section, 1, 0, "mm2|sq mm|sqmm|square millimetre|square millimetres|square millimeter|square millimeters", ""},
 	{section, 0, 0, "awg|ga|gauge", ""}, // not linear: see ParseWireSize
+
+	{conductance, 1, 0, "w/k|w/°c|w/c|watt per kelvin|watts per kelvin", ""},
+	{conductance, 1055.05585262 / 3600 * 1.8, 0, "btu/h·°f|btu/h*°f|btu/h °f|btu/h*f|btu/h f|btu/h/°f|btu/h/f|btu/hr*°f|btu/hr °f", ""},
 
 	{span, 1, 0, "h|hr|hrs|hour|hours", ""},
 	{span, 1.0 / 60, 0, "min|mins|minute|minutes", ""},
