@@ -80,7 +80,7 @@ func (c Boundary) draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	var entries []entry
 	for i, l := range c.Lines {
-		entries = append(entries, entry{l.Label, func(at sheet.Rect) {
+		entries = append(entries, entry{l.Label, swatchW, func(at sheet.Rect) {
 			y := at.Y + at.H/2
 			s.Line(sheet.Point{X: at.X, Y: y}, sheet.Point{X: at.Right(), Y: y}, strokes(i))
 		}})

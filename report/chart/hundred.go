@@ -67,9 +67,7 @@ func (c Hundred) draw(s sheet.Sheet, r sheet.Rect) error {
 			}
 			g = fmt.Sprintf("%d %s", c.Rows[0].Counts[i], g)
 		}
-		entries = append(entries, entry{g, func(at sheet.Rect) {
-			square(s, i, sheet.Rect{X: at.Right() - at.H, Y: at.Y, W: at.H, H: at.H})
-		}})
+		entries = append(entries, entry{g, swatchH, func(at sheet.Rect) { square(s, i, at) }})
 	}
 	r = key(s, r, entries)
 	// A gap between groups is worth one square.

@@ -56,6 +56,7 @@ func marker(s sheet.Sheet, i int, at sheet.Point) {
 // entry is one item of a key: a swatch that draws itself and a name.
 type entry struct {
 	name   string
+	width  float64 // of the swatch, mm
 	swatch func(at sheet.Rect)
 }
 
@@ -63,12 +64,12 @@ const swatchW, swatchH = 5.0, 2.8
 
 // area is the key entry of a fill.
 func area(s sheet.Sheet, name string, f sheet.Fill) entry {
-	return entry{name, func(at sheet.Rect) { s.Rect(at, f, outline) }}
+	return entry{name, swatchW, func(at sheet.Rect) { s.Rect(at, f, outline) }}
 }
 
 // stroke is the key entry of a line with its marker.
 func stroke(s sheet.Sheet, name string, i int) entry {
-	return entry{name, func(at sheet.Rect) {
+	return entry{name, swatchW, func(at sheet.Rect) {
 		y := at.Y + at.H/2
 		s.Line(sheet.Point{X: at.X, Y: y}, sheet.Point{X: at.Right(), Y: y}, strokes(i))
 		marker(s, i, sheet.Point{X: at.X + at.W/2, Y: y})
@@ -81,21 +82,21 @@ func key(s sheet.Sheet, r sheet.Rect, entries []entry) sheet.Rect {
 	const between, row = 6.0, 4.6
 	x, y := r.X, r.Y
 	for _, e := range entries {
-		room := r.W - swatchW - 1.5
+		room := r.W - e.width - 1.5
 		lines := sheet.Wrap(e.name, labelType, room)
 		w := 0.0
 		for _, l := range lines {
 			w = max(w, sheet.Width(l, labelType))
 		}
-		if x > r.X && x+swatchW+1.5+w > r.Right() {
+		if x > r.X && x+e.width+1.5+w > r.Right() {
 			x, y = r.X, y+row
 		}
-		e.swatch(sheet.Rect{X: x, Y: y + (row-swatchH)/2, W: swatchW, H: swatchH})
+		e.swatch(sheet.Rect{X: x, Y: y + (row-swatchH)/2, W: e.width, H: swatchH})
 		for k, l := range lines {
-			s.Text(x+swatchW+1.5, middle(y+row/2, labelType)+float64(k)*row, l, labelType)
+			s.Text(x+e.width+1.5, middle(y+row/2, labelType)+float64(k)*row, l, labelType)
 		}
 		y += row * float64(len(lines)-1)
-		x += swatchW + 1.5 + w + between
+		x += e.width + 1.5 + w + between
 	}
 	if len(entries) > 0 {
 		y += row + 2

@@ -88,7 +88,7 @@ func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {
 	c.drawYears(s, plot, along, years)
 	for i, l := range c.Lines {
 		if l.Low != nil && i < 2 && years > 0 {
-			s.Polygon(ring(l, along, up), bandFill(i), sheet.Pen{})
+			s.Polygon(ring(l, along, up), bandFill(i), sheet.Pen{Width: 0.12, Grey: sheet.Mid})
 		}
 	}
 	for i := len(c.Lines) - 1; i >= 0; i-- {
@@ -98,7 +98,7 @@ func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {
 }
 
 func bandFill(i int) sheet.Fill {
-	return [2]sheet.Fill{sheet.Shade(sheet.Pale), {Texture: sheet.Falling, Grey: sheet.Light}}[i]
+	return [2]sheet.Fill{sheet.Shade(sheet.Pale), {Texture: sheet.Falling, Grey: sheet.Mid}}[i]
 }
 
 // ring is the outline of a line's range.
