@@ -119,17 +119,20 @@ func (a author) swing() []page.Block {
 			Caption: fmt.Sprintf("Present cost of %s less that of %s: mean of all futures, and of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
 		Base: a.netCost(lead) - a.netCost(next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Figure"}, {Head: "Low, typical, high", Share: 0.32}, {Head: "At its low end", Right: true}, {Head: "At its high end", Right: true}, {Head: "Worth to know", Right: true}}}
+	t := page.Table{Columns: []page.Column{{Head: "Figure", Share: 0.31}, {Head: "8 of 10 times from", Share: 0.27}, {Head: "At its low end", Right: true}, {Head: "At its high end", Right: true}, {Head: "Worth to know", Right: true}}}
 	for i, in := range a.v.BySwing() {
 		low, high := a.v.Value(in.Input, in.Low), a.v.Value(in.Input, in.High)
 		if i < 8 {
 			c.Rows = append(c.Rows, chart.SwingRow{Label: words.Figure(in.Input), AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
 		}
-		worth := a.v.Money(in.EVPPI)
-		if in.Taste {
+		worth := "–"
+		switch {
+		case in.Taste:
 			worth = "yours to say"
+		case in.EVPPI > 0:
+			worth = a.v.Money(in.EVPPI)
 		}
-		t.Rows = append(t.Rows, []string{words.Capital(in.Label), low + "; " + a.v.Value(in.Input, in.Typical) + "; " + high, a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
+		t.Rows = append(t.Rows, []string{words.Capital(in.Label), a.v.Span(in), a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
 	}
 	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 100, Draw: c.Draw, Table: t, Shown: true})
 	var regret []string
@@ -153,12 +156,16 @@ func (a author) netCost(id economics.OptionID) float64 {
 // bills shows what each option is charged with, and its cash flows.
 func (a author) bills() []page.Block {
 	t := page.Table{Columns: []page.Column{{Head: "Way", Quiet: true, Share: 0.13}, {Head: "Line", Share: 0.35}, {Head: "How many"}, {Head: "At first", Right: true}, {Head: "Each year", Right: true}, {Head: "Lasts", Right: true}}}
+	var shown economics.OptionID
 	for i := range a.r.Options {
 		o := &a.r.Options[i]
-		for k, l := range o.Fitted.Lines {
+		for _, l := range o.Fitted.Lines {
+			if l.First == 0 && l.Yearly == 0 {
+				continue
+			}
 			name := ""
-			if k == 0 {
-				name = words.Name(o.ID)
+			if shown != o.ID {
+				name, shown = words.Name(o.ID), o.ID
 			}
 			first, yearly, lasts := "", "", ""
 			if l.First != 0 {
@@ -173,7 +180,7 @@ func (a author) bills() []page.Block {
 			t.Rows = append(t.Rows, []string{name, l.Label, count(l), first, yearly, lasts})
 		}
 	}
-	flows := page.Table{Columns: []page.Column{{Head: "Paid in year", Right: true}}, Sum: true}
+	flows := page.Table{Columns: []page.Column{{Head: "Paid in year"}}, Sum: true}
 	for _, id := range economics.Options {
 		flows.Columns = append(flows.Columns, page.Column{Head: words.Name(id), Right: true})
 	}
@@ -189,12 +196,16 @@ func (a author) bills() []page.Block {
 		present = append(present, a.exact(a.r.Options[i].Fitted.Present))
 	}
 	flows.Rows = append(flows.Rows, present)
-	return []page.Block{
+	var paid []page.Block
+	if a.bodyTight >= tightest { // its chart stands on the reader's pages without it
+		paid = []page.Block{page.Para{Text: "Paid by each year's end, with the range that holds 8 of 10 futures:"}, a.paid().Table}
+	}
+	return append([]page.Block{
 		page.Heading{Level: 1, Text: "What is paid for"},
 		page.Para{Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
 		page.Heading{Level: 1, Text: "Cash flows"},
 		page.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows,
-	}
+	}, paid...)
 }
 
 func count(l economics.CostLine) string {
@@ -222,37 +233,41 @@ func (a author) checklist() []page.Block {
 		page.Para{Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
 }
 
-// asTold lists the boat with how each figure is known.
+// asTold lists the boat with how each figure is known, and why what was not
+// told was taken.
 func (a author) asTold() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"}, page.Para{Text: a.v.EvidenceText()}}
-	group := ""
+	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"}, page.Para{Text: a.v.EvidenceCounts()}}
+	why := map[string]string{}
+	for _, s := range a.r.Boat.Assumptions {
+		why[s.Label+s.Value] = s.Why
+	}
+	var group string
 	var t page.Table
 	flush := func() {
 		if len(t.Rows) > 0 {
 			out = append(out, page.Heading{Level: 2, Text: group}, t)
 		}
-		t = page.Table{Columns: []page.Column{{Quiet: true, Share: 0.45}, {Share: 0.35}, {}}}
+		t = page.Table{Columns: []page.Column{{Quiet: true, Share: 0.32}, {Share: 0.3}, {}}}
 	}
-	flush()
 	for _, x := range a.Answers {
 		if x.Group != group {
 			flush()
 			group = x.Group
 		}
-		t.Rows = append(t.Rows, []string{x.Label, x.Value, known[x.How]})
+		how, reason := known[x.How], why[x.Label+x.Value]
+		if x.How != quantity.Told && x.How != quantity.Measured && reason == "" {
+			continue // it follows from another answer, or stands for nothing
+		}
+		if reason != "" {
+			how += ": " + reason
+		}
+		t.Rows = append(t.Rows, []string{x.Label, x.Value, how})
 	}
 	flush()
-	if len(a.r.Boat.Assumptions) == 0 {
-		return out
-	}
-	t = page.Table{Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "Taken as", Share: 0.22}, {Head: "Why"}}}
-	for _, s := range a.r.Boat.Assumptions {
-		t.Rows = append(t.Rows, []string{s.Label, s.Value, s.Why})
-	}
-	return append(out, page.Heading{Level: 2, Text: "What was assumed"}, t)
+	return out
 }
 
 // known words how a figure is known.
 var known = map[quantity.How]string{
-	quantity.Measured: "measured", quantity.Told: "told", quantity.Unsure: "not known: assumed", quantity.Assumed: "assumed", "": "assumed",
+	quantity.Measured: "measured", quantity.Told: "told", quantity.Unsure: "not known, assumed", quantity.Assumed: "assumed", "": "assumed",
 }

@@ -64,7 +64,7 @@ func (a author) boundary() (page.Chart, bool) {
 		t.Rows = append(t.Rows, []string{whole(n), turns, words.Name(low), words.Name(high)})
 	}
 	c.Finding = a.v.TurnsWhere(winner, len(c.Lines) > 0)
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 70, Draw: c.Draw, Table: t}, true
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t}, true
 }
 
 // edgeLine is a run of points, nights and price, with one pair of options on

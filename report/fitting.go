@@ -11,18 +11,18 @@ import (
 	"coldreckon/report/words"
 )
 
-// fitting shows the options as told and fitted, the work and the worst spell.
+// fitting shows the options as told and fitted, and the work.
 func (a author) fitting() []page.Block {
+	rows := a.v.ToldAndFitted()
+	if all := a.v.Rows(); a.frontTight >= tightest {
+		rows = append(rows, all[len(all)-1])
+	}
 	out := []page.Block{
 		page.Heading{Level: 1, Text: "As she is, and with the work"},
-		page.Kept{beside(a.v.ToldAndFitted()), page.Para{Style: page.Small,
+		page.Kept{beside(rows), page.Para{Style: page.Small,
 			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 9 of 10 futures."}},
 	}
-	out = append(out, a.workFor(a.chosen(), 1)...)
-	if strips, ok := a.fortnight(a.chosen()); ok {
-		out = append(out, strips)
-	}
-	return out
+	return append(out, a.workFor(a.chosen(), 1)...)
 }
 
 // chosen is the option whose work is shown first: the answer, or the runner-up
@@ -48,6 +48,9 @@ func (a author) workFor(id economics.OptionID, level int) []page.Block {
 		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
 	}
 	out := []page.Block{head, t}
+	if o.WorkableOf100 < 90 {
+		out = append(out, page.Para{Text: a.v.NotEnough(o)})
+	}
 	if text, ok := a.v.Cable(id); ok {
 		out = append(out, page.Para{Style: page.Small, Text: text})
 	}
@@ -106,5 +109,5 @@ func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
 			Caption: fmt.Sprintf("The warmest spell of 20 typical years, in %s, with the work done, hour by hour", words.Month(f.Month))},
 		Strips: strips, Day: name,
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 74, Draw: c.Draw}, true
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: max(72, a.tall(78)), Draw: c.Draw}, true
 }

@@ -23,15 +23,34 @@ func (a author) front() []page.Block {
 	if a.aboard() {
 		out = append(out, a.hundred())
 	}
-	reasons := []page.Block{page.Heading{Level: 1, Text: "Three reasons"}, list(page.Number, a.v.Reasons())}
-	if flips := a.flips(3); len(flips) > 0 {
-		turns := []page.Block{page.Heading{Level: 1, Text: "What would change this"}, list(page.Dash, flips)}
-		out = append(out, page.Side{Columns: [][]page.Block{reasons, turns}})
-	} else {
-		out = append(out, reasons...)
-	}
-	return append(out, page.Heading{Level: 1, Text: "The four ways side by side"}, beside(a.v.Rows()),
+	out = append(out, a.reasons()...)
+	return append(out, page.Heading{Level: 1, Text: "The four ways side by side"}, beside(a.sideBySide()),
 		page.Para{Style: page.Small, Text: a.rangesText()})
+}
+
+// reasons gives the reasons and what would change the answer: side by side,
+// or one below the other where the page is short.
+func (a author) reasons() []page.Block {
+	why := []page.Block{page.Heading{Level: 1, Text: "Three reasons"}, list(page.Number, a.v.Reasons())}
+	const head = "What would change this"
+	flips := a.flips([tightest + 1]int{3, 2, 1, 1}[a.frontTight])
+	switch {
+	case len(flips) == 0:
+		return why
+	case a.frontTight == 0:
+		return []page.Block{page.Side{Columns: [][]page.Block{why, {page.Heading{Level: 1, Text: head}, list(page.Dash, flips)}}}}
+	}
+	return append(why, page.Para{Lead: head + ".", Text: strings.Join(flips, " ")})
+}
+
+// sideBySide gives the rows of page one; the longest row goes to the next page
+// when page one is full.
+func (a author) sideBySide() []words.Row {
+	rows := a.v.Rows()
+	if a.frontTight >= tightest {
+		return rows[:len(rows)-1]
+	}
+	return rows
 }
 
 // scene says in one line what this is about.
@@ -62,8 +81,7 @@ func (a author) flips(most int) []string {
 }
 
 func (a author) rangesText() string {
-	return fmt.Sprintf("Figures are with the work needed. Ranges in brackets hold 8 of 10 futures. Prices of today, no inflation; money later counts %s less a year. "+
-		"A future is one way that prices, weather, box and unit may turn out; all are equally likely.", a.percent())
+	return fmt.Sprintf("With the work needed. Brackets hold 8 of 10 futures. Prices of today, counting %s less for each year ahead.", a.percent())
 }
 
 // hundred draws in how many of 100 futures each option is best.
@@ -80,7 +98,9 @@ func (a author) hundred() page.Chart {
 	}
 	put("None works", a.r.Futures.NoneWorksOf100)
 	c.Rows = []chart.HundredRow{row}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 23, Draw: c.Draw, Table: t}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 22, Draw: c.Draw, Table: t}
 }
 
-func (a author) secondCount() string { return strings.Join(a.v.Sure()[1:2], " ") }
+func (a author) secondCount() string {
+	return a.v.Sure()[1] + " A future is one way that prices, weather, box and unit may turn out."
+}

@@ -75,11 +75,11 @@ func (a author) paid() page.Chart {
 		row := []string{words.Name(id)}
 		for _, y := range marks {
 			r := paid[index(id)][y]
-			row = append(row, a.v.About(r.Typical, r.Low, r.High))
+			row = append(row, a.v.Tight(r.Typical, r.Low, r.High))
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 70, Draw: c.Draw, Table: t, Shown: true}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tightest}
 }
 
 // marksOf picks the years that the table shows: the first payment, the end

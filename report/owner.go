@@ -33,7 +33,7 @@ type Answer struct {
 // Owner gives the owner's report as a PDF. Errors: a fact that a caution needs
 // is missing, a paper that is not known, no date, or a drawing that fails.
 func Owner(in Input) ([]byte, error) {
-	doc, err := in.document()
+	doc, err := in.printed()
 	if err != nil {
 		return nil, err
 	}
@@ -42,14 +42,20 @@ func Owner(in Input) ([]byte, error) {
 
 // OwnerText gives the owner's report as plain text, 80 columns wide.
 func OwnerText(in Input) (string, error) {
-	doc, err := in.document()
-	return doc.Text(), err
+	a, err := in.author()
+	if err != nil {
+		return "", err
+	}
+	return a.document().Text(), nil
 }
 
 // OwnerMarkdown gives the owner's report as Markdown.
 func OwnerMarkdown(in Input) (string, error) {
-	doc, err := in.document()
-	return doc.Markdown(), err
+	a, err := in.author()
+	if err != nil {
+		return "", err
+	}
+	return a.document().Markdown(), nil
 }
 
 // Findings gives the cautions of a reckoning, for the four options as fitted,
@@ -75,27 +81,93 @@ type author struct {
 	r        *economics.Reckoning
 	v        words.Voice
 	findings []rules.Finding
+	// front and body say how tightly page one and the other reader's pages
+	// are set, from 0, roomy, to tightest.
+	frontTight, bodyTight int
 }
 
-func (in Input) document() (page.Document, error) {
+const tightest = 3
+
+func (in Input) author() (author, error) {
 	found, err := Findings(in.Reckoning, in.Pack)
 	if err != nil {
-		return page.Document{}, fmt.Errorf("cautions: %w", err)
+		return author{}, fmt.Errorf("cautions: %w", err)
 	}
-	a := author{in, in.Reckoning, words.Of(in.Reckoning, in.Pack.Book), found}
-	doc := page.Document{
-		Title:   in.Reckoning.Boat.Name + ": should she have refrigeration?",
-		Subject: a.v.Answer(),
-		Foot:    a.foot(),
-	}
+	return author{Input: in, r: in.Reckoning, v: words.Of(in.Reckoning, in.Pack.Book), findings: found}, nil
+}
+
+// document is the whole report.
+func (a author) document() page.Document {
+	doc := a.blank()
 	doc.Part(a.front()...)
-	doc.Part(a.fitting()...)
-	doc.Add(a.seasons()...)
-	doc.Add(a.money()...)
-	doc.Add(a.sure()...)
-	doc.Add(a.warnings()...)
+	doc.Part(a.body()...)
 	doc.Part(a.appendix()...)
-	return doc, nil
+	return doc
+}
+
+func (a author) blank() page.Document {
+	return page.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot()}
+}
+
+// body is what the reader's pages hold after the first.
+func (a author) body() []page.Block {
+	var out []page.Block
+	for _, part := range [][]page.Block{a.fitting(), a.warnings(), a.seasons(), a.money(), a.sure()} {
+		out = append(out, part...)
+	}
+	return out
+}
+
+// readerPages is how many pages are for the reader, the first included.
+const readerPages = 4
+
+// printed is the report set just tightly enough that the first page stands
+// alone and the reader's pages are no more than promised.
+func (in Input) printed() (page.Document, error) {
+	a, err := in.author()
+	if err != nil {
+		return page.Document{}, err
+	}
+	for ; a.frontTight < tightest; a.frontTight++ {
+		n, err := a.pages(a.front(), nil)
+		if err != nil {
+			return page.Document{}, err
+		}
+		if n <= 1 {
+			break
+		}
+	}
+	for ; a.bodyTight < tightest; a.bodyTight++ {
+		n, err := a.pages(a.front(), a.body())
+		if err != nil {
+			return page.Document{}, err
+		}
+		if n <= readerPages {
+			break
+		}
+	}
+	return a.document(), nil
+}
+
+// pages counts the pages that parts take.
+func (a author) pages(parts ...[]page.Block) (int, error) {
+	s, err := sheet.NewRecording(a.Paper)
+	if err != nil {
+		return 0, err
+	}
+	doc := a.blank()
+	for _, part := range parts {
+		doc.Part(part...)
+	}
+	if err := doc.Draw(s); err != nil {
+		return 0, err
+	}
+	return s.Page(), nil
+}
+
+// tall is the height of a figure on the reader's pages.
+func (a author) tall(height float64) float64 {
+	return height * [tightest + 1]float64{1, 0.9, 0.82, 0.78}[a.bodyTight]
 }
 
 func (a author) foot() string {

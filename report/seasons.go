@@ -10,11 +10,14 @@ import (
 	"coldreckon/report/words"
 )
 
-// seasons shows heat, ice and power by month.
+// seasons shows the worst spell, and heat, ice and power by month.
 func (a author) seasons() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "Heat, ice and power by month"}}
+	out := []page.Block{page.Heading{Level: 1, Text: "The season: heat, ice and power"}}
 	if !a.aboard() {
 		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
+	}
+	if strips, ok := a.fortnight(a.chosen()); ok {
+		out = append(out, strips)
 	}
 	demand, ice := a.demand(), a.iceByMonth()
 	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}}, page.Para{Text: a.v.LeakText()})
@@ -43,7 +46,7 @@ func (a author) demand() page.Chart {
 	for _, m := range ms {
 		t.Rows = append(t.Rows, []string{words.Month(m.Month), whole(m.SmallWhPerDay), whole(m.LargerWhPerDay), whole(m.SolarWhPerDay), whole(m.HouseWhPerDay)})
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 62, Draw: c.Draw, Table: t}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
 
 // iceByMonth shows the ice a day's heat melts.
@@ -57,7 +60,7 @@ func (a author) iceByMonth() page.Chart {
 	for _, m := range a.r.Months {
 		t.Rows = append(t.Rows, []string{words.Month(m.Month), whole(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay)))})
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 62, Draw: c.Draw, Table: t}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
 
 func whole(x float64) string { return fmt.Sprintf("%.0f", x) }

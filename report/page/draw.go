@@ -48,13 +48,11 @@ func setOne(b Block) layout.Block {
 	case List:
 		var items []layout.Block
 		for _, item := range b.Items {
-			text := layout.Text{Words: led(item.Lead, item.Text), Type: layout.Body, Full: true}
-			if item.Source == "" {
-				items = append(items, text)
-				continue
+			w := led(item.Lead, item.Text)
+			if item.Source != "" {
+				w = layout.Join(w, layout.Quiet(bound(" "+item.Source)))
 			}
-			text.Keep = true
-			items = append(items, layout.Stack{text, layout.Text{Words: plain(item.Source), Type: layout.Small, Full: true}})
+			items = append(items, layout.Text{Words: w, Type: layout.Body, Full: true})
 		}
 		return layout.List(layout.Mark(b.Mark), items...)
 	case Table:
@@ -83,6 +81,7 @@ func setOne(b Block) layout.Block {
 	return layout.Stack(nil)
 }
 
+// led sets a bold lead before a text.
 func led(lead, text string) layout.Words {
 	if lead == "" {
 		return plain(text)

@@ -47,12 +47,17 @@ func (v Voice) Evidence() Evidence {
 	return e
 }
 
+// EvidenceCounts says how many figures are known how.
+func (v Voice) EvidenceCounts() string {
+	e := v.Evidence()
+	return fmt.Sprintf("Of %d figures about boat and use, %d were measured, %d told and %d assumed: the evidence is %s.",
+		e.Measured+e.Told+e.Assumed, e.Measured, e.Told, e.Assumed, e.Grade)
+}
+
 // EvidenceText says how well the figures are known, apart from how likely.
 func (v Voice) EvidenceText() string {
-	e := v.Evidence()
-	text := fmt.Sprintf("How well this is known is another matter. Of %d figures about boat and use, %d were measured, %d told and %d assumed: the evidence is %s.",
-		e.Measured+e.Told+e.Assumed, e.Measured, e.Told, e.Assumed, e.Grade)
-	if e.Measured == 0 {
+	text := "How well this is known is another matter. " + v.EvidenceCounts()
+	if v.Evidence().Measured == 0 {
 		text += " The leak of the box is worked out from its walls, not measured."
 	}
 	return text

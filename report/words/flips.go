@@ -130,6 +130,11 @@ func (v Voice) Value(in economics.Input, x float64) string {
 	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(round2(x/typical))), " %") + " % of what was reckoned"
 }
 
+// Span prints the 10 to 90 range of an uncertain input.
+func (v Voice) Span(in economics.InputFigures) string {
+	return quantity.Span(v.Value(in.Input, in.Low), v.Value(in.Input, in.High))
+}
+
 // BySwing lists the uncertain inputs that move the difference of the best two,
 // the widest swing first. Inputs that do not vary are left out.
 func (v Voice) BySwing() []economics.InputFigures {

@@ -39,6 +39,22 @@ func (v Voice) About(x, low, high float64) string {
 	return v.Money(x) + " (" + v.Range(low, high) + ")"
 }
 
+// Tight prints an amount with its range for the narrow cell of a table:
+// "$1,400 (1,300–1,700)".
+func (v Voice) Tight(x, low, high float64) string {
+	bare := func(x float64) string {
+		text := v.Money(x)
+		if i := strings.IndexAny(text, "0123456789"); i >= 0 && !strings.HasPrefix(text, "-") {
+			return text[i:]
+		}
+		return text
+	}
+	if a, b := bare(low), bare(high); a != b {
+		return v.Money(x) + " (" + a + "–" + b + ")"
+	}
+	return v.Money(x)
+}
+
 // years prints the horizon.
 func (v Voice) years() string { return quantity.FormatYears(v.r.Boat.Money.Years) }
 

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"coldreckon/economics"
 )
@@ -22,10 +23,8 @@ func (v Voice) Rows() []Row {
 		{"Cold days", func(o *economics.OptionFigures) string { return v.cold(o, &o.Fitted) }},
 		{"First cost", v.first},
 		{"Then each year", func(o *economics.OptionFigures) string { return v.Money(o.Fitted.PerYear) }},
-		{"Over " + v.years() + ", today's money", func(o *economics.OptionFigures) string {
-			return v.About(o.Fitted.Present, o.PresentLow, o.PresentHigh)
-		}},
-		{"The same as a yearly cost", func(o *economics.OptionFigures) string { return v.About(o.Fitted.Yearly, o.YearlyLow, o.YearlyHigh) }},
+		{"Over " + v.years(), func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.Present, o.PresentLow, o.PresentHigh) }},
+		{"As a yearly cost", func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.Yearly, o.YearlyLow, o.YearlyHigh) }},
 		{"Takes in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
 		{"Room for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
 		{"Living with it", v.living},
@@ -36,7 +35,7 @@ func (v Voice) Rows() []Row {
 func (v Voice) first(o *economics.OptionFigures) string {
 	for i, id := range economics.Options {
 		if paid := v.r.Futures.Paid[i]; id == o.ID && len(paid) > 0 {
-			return v.About(o.Fitted.First, paid[0].Low, paid[0].High)
+			return v.Tight(o.Fitted.First, paid[0].Low, paid[0].High)
 		}
 	}
 	return v.Money(o.Fitted.First)
@@ -132,7 +131,7 @@ func (v Voice) why(o *economics.Outcome) string {
 	for _, c := range o.Failing {
 		switch c.ID {
 		case "ice-too-warm", "unit-too-warm":
-			out = append(out, fmt.Sprintf("cold on %s days", of100(share100(number(o.Facts, "cold_share")))))
+			out = append(out, fmt.Sprintf("cold %s", of100(share100(number(o.Facts, "cold_share")))))
 		case "ice-not-sold":
 			out = append(out, "no ice sold on the way")
 		case "ice-no-room":
@@ -146,12 +145,12 @@ func (v Voice) why(o *economics.Outcome) string {
 		case "unit-fuel-vapour":
 			out = append(out, "fuel vapour can reach it")
 		case "over-budget":
-			out = append(out, "over your budget")
+			out = append(out, "over budget")
 		default:
 			out = append(out, v.fill(c.Reason, o.Facts))
 		}
 	}
-	return Join(out)
+	return strings.Join(out, "; ")
 }
 
 func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
@@ -187,7 +186,9 @@ func (v Voice) room(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) {
 		return "All of the box, dry"
 	}
-	return fmt.Sprintf("%s (needs %s)", v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l")))
+	room, need := v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l"))
+	figure, unit, _ := strings.Cut(room, " ")
+	return fmt.Sprintf("%s, needs %s %s", figure, strings.TrimSuffix(need, " "+unit), unit)
 }
 
 // living says what a season with the option is like.
@@ -207,11 +208,11 @@ func (v Voice) living(o *economics.OptionFigures) string {
 		}
 		return text + "; wet, but nothing to break"
 	case economics.DryStores:
-		return "No cold drinks, no milk; meat on the day you buy it; nothing to mend"
+		return "No cold drinks or milk; nothing to carry or mend"
 	}
-	text := fmt.Sprintf("Hums %s of 24 hours in %s; ", whole(math.Min(24, 24*number(f, "run_share_hottest"))), v.hottestName())
+	text := fmt.Sprintf("Hums %s of 24 h; ", whole(math.Min(24, 24*number(f, "run_share_hottest"))))
 	if low := share100(number(f, "battery_lowest_share")); low > 0 {
-		text += fmt.Sprintf("battery never under %d %% of usable", low)
+		text += fmt.Sprintf("battery never under %d %%", low)
 	} else {
 		text += "battery runs empty at times"
 	}

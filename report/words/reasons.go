@@ -48,12 +48,12 @@ func (v Voice) failReason() string {
 		}
 		o := v.r.Of(id)
 		if o.WorkableOf100 < 90 {
-			return fmt.Sprintf("%s work%s in %s futures, even with the best work found.%s", The(id), s(id), few100(o.WorkableOf100), v.because(&o.Fitted))
+			return fmt.Sprintf("%s work%s in %s futures, even with the best work found (%s).", The(id), s(id), few100(o.WorkableOf100), v.why(&o.Fitted))
 		}
 	}
 	for _, id := range []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
 		if o := v.r.Of(id); id != d.Option && !o.AsTold.Works() {
-			return fmt.Sprintf("As she is, %s will not do.%s", In(id), v.because(&o.AsTold))
+			return fmt.Sprintf("As she is, %s will not do (%s).", In(id), v.why(&o.AsTold))
 		}
 	}
 	return ""

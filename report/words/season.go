@@ -17,6 +17,11 @@ func (v Voice) NoWork(o *economics.OptionFigures) string {
 	return fmt.Sprintf("No work was found that makes %s do: it works in %s futures.%s", In(o.ID), few100(o.WorkableOf100), v.because(&o.Fitted))
 }
 
+// NotEnough says why the work found for an option does not do.
+func (v Voice) NotEnough(o *economics.OptionFigures) string {
+	return fmt.Sprintf("With all this %s work%s in %s futures.%s", In(o.ID), s(o.ID), few100(o.WorkableOf100), v.because(&o.Fitted))
+}
+
 // WorstSpell says how the food fared in an option's worst spell, with so many
 // hours over the limit in what is drawn.
 func (v Voice) WorstSpell(f economics.Fortnight, warm int) string {

@@ -89,7 +89,10 @@ func (v Voice) piece(item economics.FitItem) string {
 // buys says what an option would be without the piece.
 func (v Voice) buys(o *economics.OptionFigures, item economics.FitItem) string {
 	text := fmt.Sprintf("Without it: works in %d of 100, not %d", item.WithoutWorksOf100, o.WorkableOf100)
-	if item.WithoutWorksOf100 >= o.WorkableOf100 {
+	switch {
+	case o.WorkableOf100 < 90:
+		text = "Helps, but not enough"
+	case item.WithoutWorksOf100 >= o.WorkableOf100:
 		text = "Not needed to work"
 	}
 	switch extra := item.WithoutPresent; {
