@@ -258,6 +258,31 @@ func TestRowsStayWhole(t *testing.T) {
 	}
 }
 
+func TestTogetherIsKeptTogether(t *testing.T) {
+	lines := func(n int, s string) Block {
+		return Para(Plain(strings.TrimSuffix(strings.Repeat(s+"\n", n), "\n")))
+	}
+	pageOf := func(r *sheet.Recording, text string) int {
+		for _, o := range r.Ops {
+			if o.Text == text {
+				return o.Page
+			}
+		}
+		return 0
+	}
+	d := &Document{}
+	d.Add(lines(40, "before"), Together(lines(10, "claim"), lines(10, "proof")))
+	r := record(t, sheet.A4, d)
+	if a, b := pageOf(r, "claim"), pageOf(r, "proof"); a != 2 || b != 2 {
+		t.Errorf("on pages %d and %d, want both on 2", a, b)
+	}
+	d = &Document{}
+	d.Add(Together(lines(40, "claim"), lines(40, "proof")))
+	if r := record(t, sheet.A4, d); r.Page() != 2 {
+		t.Errorf("what fits no page takes %d pages, want 2", r.Page())
+	}
+}
+
 func TestFaultsAreTold(t *testing.T) {
 	for name, c := range map[string]struct {
 		block Block

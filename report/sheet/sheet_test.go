@@ -6,6 +6,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -104,6 +105,37 @@ func TestFileIsValid(t *testing.T) {
 					t.Errorf("%s: text %q is not found in %q", paper, want, out)
 				}
 			}
+		}
+	}
+}
+
+// Alignment in the file is as another program measures it.
+func TestFilePlacesAlignedText(t *testing.T) {
+	if _, err := exec.LookPath("pdftotext"); err != nil {
+		t.Skip("pdftotext is not installed")
+	}
+	path := filepath.Join(t.TempDir(), "scene.pdf")
+	if err := os.WriteFile(path, render(t, A4, scene), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	out, err := exec.Command("pdftotext", "-bbox", path, "-").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for word, want := range map[string]func(low, high float64) float64{
+		"right":  func(_, high float64) float64 { return high - 190 },
+		"middle": func(low, high float64) float64 { return (low+high)/2 - 105 },
+		"Page":   func(low, _ float64) float64 { return low - 20 },
+	} {
+		m := regexp.MustCompile(`xMin="([\d.]+)" yMin="[\d.]+" xMax="([\d.]+)" yMax="[\d.]+">` + word + `<`).FindSubmatch(out)
+		if m == nil {
+			t.Errorf("no %q in the file", word)
+			continue
+		}
+		low, _ := strconv.ParseFloat(string(m[1]), 64)
+		high, _ := strconv.ParseFloat(string(m[2]), 64)
+		if off := want(low*MMPerPoint, high*MMPerPoint); math.Abs(off) > 0.1 {
+			t.Errorf("%q is %.2f mm off its place", word, off)
 		}
 	}
 }
