@@ -3,6 +3,7 @@ package wizard
 import (
 	"errors"
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -73,6 +74,9 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 		if why != "" && strings.EqualFold(text, enoughWord) {
 			return nil
 		}
+		if sign := t.otherCurrency(row, text); sign != "" {
+			return nil
+		}
 		return t.refuse(row.Key, text)
 	}
 	text, err := t.Prompter.Line(t.ctx, q)
@@ -86,7 +90,34 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 	case text == "":
 		return unsureText(row), nil
 	}
+	if sign := t.otherCurrency(row, text); sign != "" {
+		if err := t.keep("currency", sign); err != nil {
+			return "", err
+		}
+		t.Prompter.Say("All amounts are in " + sign + " from here on. Nothing is converted.")
+	}
 	return lasting(row, text, t.File.Told()), nil
+}
+
+// signed finds the currency in an amount: €2.50, EUR 2.50 or 2,50 €.
+var signed = regexp.MustCompile(`^([^\d\s.,/+*()%-]{1,8}) ?\d|\d ?([^\d\s.,/+*()%-]{1,8})(?:/| per |$)`)
+
+// otherCurrency gives the currency of an amount that can only be read in it,
+// where no currency was told yet, else "".
+func (t *talk) otherCurrency(row questions.Row, text string) string {
+	boat := t.File.Told()
+	if row.Kind != questions.Money && row.Kind != questions.PricePerMass || answered(&boat, "currency") || questions.Set(&boat, row.Key, text) == nil {
+		return ""
+	}
+	m := signed.FindStringSubmatch(text)
+	if m == nil {
+		return ""
+	}
+	sign := m[1] + m[2]
+	if questions.Set(&boat, "currency", sign) != nil || questions.Set(&boat, row.Key, text) != nil {
+		return ""
+	}
+	return sign
 }
 
 // examples shows the form of answers that are not plain figures.

@@ -141,7 +141,6 @@ func (t *talk) questions() error {
 		switch {
 		case errors.Is(err, ErrBack) && t.at > 0:
 			t.at--
-			t.enough = false
 		case errors.Is(err, ErrBack):
 			t.Prompter.Say(nothingBefore)
 		case errors.Is(err, errEnough):

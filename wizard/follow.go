@@ -32,7 +32,7 @@ func (t *talk) follow(row questions.Row, v visit, text string) error {
 		break
 	}
 	if row.Essential && text != "" {
-		t.verdict = nil // the first answer is to be given anew
+		t.verdict, t.enough = nil, false // the first answer is to be given anew
 	}
 	switch {
 	case v.why != "":

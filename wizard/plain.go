@@ -145,13 +145,6 @@ func indexOf(choices []Choice, c Choice) int {
 	return 0
 }
 
-func lowerFirst(text string) string {
-	for i, r := range text {
-		return string(unicode.ToLower(r)) + text[i+len(string(r)):]
-	}
-	return text
-}
-
 // answer waits for one line. "<" and "back" give ErrBack.
 func (p *plain) answer(ctx context.Context) (string, error) {
 	for {

@@ -176,7 +176,7 @@ func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter 
 	for place, i := range order {
 		label := choices[i].shown()
 		if choices[i].Heading != "" {
-			label += " - " + lowerFirst(choices[i].Heading)
+			label += " - " + choices[i].Heading
 		}
 		entries[place] = shorten(label, l.width()-4)
 		if i == enter {

@@ -32,6 +32,9 @@ func (t *talk) others(row questions.Row) []economics.Boat {
 	var boats []economics.Boat
 	add := func(put func(*economics.Boat) error) {
 		boat := t.File.Told()
+		if boat.Known == nil {
+			boat.Known = map[string]quantity.How{}
+		}
 		if put(&boat) == nil {
 			questions.Fill(&boat, t.Book)
 			boats = append(boats, boat)

@@ -1,0 +1,287 @@
+package wizard
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"io"
+	"os"
+	"regexp"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/creack/pty"
+	"golang.org/x/term"
+)
+
+// console is a person at a terminal: a pseudo-terminal, what it has shown, and
+// the answer that a real one gives when asked where its cursor is.
+type console struct {
+	t       *testing.T
+	master  *os.File
+	tty     *os.File
+	mu      sync.Mutex
+	shown   bytes.Buffer
+	heeded  int // bytes of shown that were waited for
+	changed chan struct{}
+}
+
+func newConsole(t *testing.T, columns uint16) *console {
+	master, tty, err := pty.Open()
+	if err != nil {
+		t.Skipf("no pseudo-terminal: %v", err)
+	}
+	if err := pty.Setsize(master, &pty.Winsize{Rows: 40, Cols: columns}); err != nil {
+		t.Fatal(err)
+	}
+	c := &console{t: t, master: master, tty: tty, changed: make(chan struct{}, 1)}
+	go c.listen()
+	t.Cleanup(func() { tty.Close(); master.Close() })
+	return c
+}
+
+func (c *console) listen() {
+	block := make([]byte, 4096)
+	for {
+		n, err := c.master.Read(block)
+		if err != nil {
+			return
+		}
+		for range bytes.Count(block[:n], []byte("\x1b[6n")) {
+			c.master.Write([]byte("\x1b[1;1R"))
+		}
+		c.mu.Lock()
+		c.shown.Write(block[:n])
+		c.mu.Unlock()
+		select {
+		case c.changed <- struct{}{}:
+		default:
+		}
+	}
+}
+
+var escapes = regexp.MustCompile("\x1b\\[[0-9;?]*[A-Za-z]|\x1b[78]")
+
+// text gives what was shown from a byte on, without what moves and colours it.
+func (c *console) text(from int) string {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	return unwrapped(escapes.ReplaceAllString(c.shown.String()[from:], " "))
+}
+
+// expect waits until something is shown that was not there before, and then
+// for quiet, as a person does: keys struck while the cursor is being asked for
+// are lost.
+func (c *console) expect(words string) {
+	c.t.Helper()
+	deadline := time.After(20 * time.Second)
+	for !strings.Contains(c.text(c.heeded), words) {
+		select {
+		case <-c.changed:
+		case <-deadline:
+			c.t.Fatalf("waited for %q, was shown:\n%s", words, c.text(c.heeded))
+		}
+	}
+	for quiet := false; !quiet; {
+		select {
+		case <-c.changed:
+		case <-time.After(60 * time.Millisecond):
+			quiet = true
+		}
+	}
+	c.mu.Lock()
+	c.heeded = c.shown.Len()
+	c.mu.Unlock()
+}
+
+func (c *console) send(keys string) {
+	if _, err := c.master.Write([]byte(keys)); err != nil {
+		c.t.Fatal(err)
+	}
+}
+
+func (c *console) prompter(env map[string]string) Prompter {
+	p, err := NewPrompter(c.tty, c.tty, Terminal{Getenv: func(name string) string { return env[name] }})
+	if err != nil {
+		c.t.Fatal(err)
+	}
+	return p
+}
+
+const (
+	enter = "\r"
+	down  = "\x1b[B"
+)
+
+// A whole conversation on a terminal, with help, a slip, a way back and a
+// change in the list, at three widths.
+func TestStoryOnATerminal(t *testing.T) {
+	for _, columns := range []uint16{60, 80, 200} {
+		c := newConsole(t, columns)
+		var kept string
+		opts := options(t, c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1"}), fresh(t), &kept)
+		done := make(chan error, 1)
+		go func() { done <- run(opts) }()
+		for _, l := range []line{
+			{"Which units", "met" + enter},
+			{"Where do you cruise", "ionian" + enter},
+			{"How many nights a year", "?" + enter},
+			{"weekends in summer, two weeks' holiday", "two weeks' holiday" + enter},
+			{"leaving home to coming back", "<" + enter},
+			{"How many nights a year", enter},
+			{"leaving home to coming back", "99" + enter},
+			{"14 nights aboard in the year", "7" + enter},
+			{"How many of you", "2" + enter},
+			{"ice box hold", "90 bananas" + enter},
+			{"unknown unit", "90" + enter},
+			{"How thick", "40 mm" + enter},
+			{"Is that insulation dry", "?"},
+			{"Drill a small hole", "<" + enter},
+			{"How thick", enter},
+			{"Is that insulation dry", "wet" + enter},
+			{"pay for ice", "€2.50/kg" + enter},
+			{"All amounts are in €", "30 %" + enter}, // of the stops sell ice
+			{"house battery", "110" + enter},
+			{"watts of solar", "100" + enter},
+			{"First answer", enter},
+			{"medicine", "no" + enter},
+			{"infant", "yes" + enter},
+			{"vapour", down + enter}, // past the end, to the way back
+			{"infant", down + enter}, // from yes to no
+			{"vapour", enter}, {"monoxide", enter}, {"lithium", enter}, {"meltwater", "bilge" + enter}, {"children", enter},
+			{"pushed open", enter}, {"dry ice", enter}, {"fish", enter}, {"eggs", enter}, {"wiring", enter}, {"left running", enter},
+			{"all I go by", "foam in" + enter},
+			{"How thick", "5 cm" + enter},
+			{"all I go by", enter},
+		} {
+			c.expect(l.expect)
+			c.send(l.answer)
+		}
+		select {
+		case err := <-done:
+			if err != nil {
+				t.Errorf("at %d columns: %v", columns, err)
+			}
+		case <-time.After(20 * time.Second):
+			t.Fatalf("at %d columns: not at its end:\n%s", columns, c.text(0))
+		}
+		want := map[string]string{"units": "metric", "cruising.nights": "two weeks' holiday", "cruising.trip_nights": "7", "box.volume": "90 L",
+			"box.foam": "5 cm", "box.state": "wet", "food.vulnerable": "no", "currency": "€", "ice.price": "€2.50/kg", "ice.found_at_stops": "30 %", "safety.drain_to": "bilge"}
+		f := read(t, kept)
+		for key, value := range want {
+			if got, _ := f.Answer(key); got != value {
+				t.Errorf("at %d columns: %s: found %q, expected %q", columns, key, got, value)
+			}
+		}
+		if shown := c.text(0); strings.Contains(c.shown.String(), "\x1b[3") || strings.Contains(c.shown.String(), "\x1b[0;3") {
+			t.Errorf("NO_COLOR, but colours in:\n%s", shown)
+		}
+	}
+}
+
+func TestTerminalStops(t *testing.T) {
+	for _, tt := range []struct {
+		name string
+		ask  func(context.Context, Prompter) error
+		keys string
+		want error
+	}{
+		{"interrupt key at a line", askLine, "abc\x03", ErrCancelled},
+		{"interrupt key at a list", askList, "\x03", ErrCancelled},
+		{"end of input at a list without a match", askList, "zzz\x04", ErrInputEnded},
+		{"signal at a line", askLine, "", ErrCancelled},
+		{"signal at a list", askList, "", ErrCancelled},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			c := newConsole(t, 80)
+			before, err := term.GetState(int(c.tty.Fd()))
+			if err != nil {
+				t.Fatal(err)
+			}
+			p := c.prompter(map[string]string{"TERM": "xterm"})
+			ctx, cancel := context.WithCancel(context.Background())
+			defer cancel()
+			done := make(chan error, 1)
+			go func() { done <- tt.ask(ctx, p) }()
+			c.expect("Well?")
+			if tt.keys == "" {
+				cancel()
+			} else {
+				c.send(tt.keys)
+			}
+			select {
+			case err := <-done:
+				if !errors.Is(err, tt.want) {
+					t.Errorf("found %v, expected %v", err, tt.want)
+				}
+			case <-time.After(10 * time.Second):
+				t.Fatal("still waiting")
+			}
+			after, err := term.GetState(int(c.tty.Fd()))
+			if err != nil || *after != *before {
+				t.Errorf("the terminal is not as it was (%v)", err)
+			}
+			if shown := c.text(0); tt.want == ErrCancelled {
+				time.Sleep(50 * time.Millisecond)
+				c.mu.Lock()
+				hidden, visible := strings.LastIndex(c.shown.String(), "\x1b[?25l"), strings.LastIndex(c.shown.String(), "\x1b[?25h")
+				c.mu.Unlock()
+				if hidden > visible {
+					t.Errorf("the cursor stays hidden:\n%s", shown)
+				}
+			}
+		})
+	}
+}
+
+func askLine(ctx context.Context, p Prompter) error {
+	_, err := p.Line(ctx, Question{Text: "Well?", Help: "help"})
+	return err
+}
+
+func askList(ctx context.Context, p Prompter) error {
+	_, err := p.Choose(ctx, Question{Text: "Well?", Help: "help"}, colours, 0)
+	return err
+}
+
+func TestNewPrompter(t *testing.T) {
+	c := newConsole(t, 80)
+	r, w, err := os.Pipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	io.WriteString(w, "red\n")
+	w.Close()
+	for _, tt := range []struct {
+		name    string
+		in, out *os.File
+		env     map[string]string
+		plain   bool
+		want    string
+	}{
+		{"a terminal", c.tty, c.tty, map[string]string{"TERM": "xterm"}, false, "lists"},
+		{"a simple terminal", c.tty, c.tty, map[string]string{"TERM": "dumb"}, false, "plain"},
+		{"for a screen reader", c.tty, c.tty, map[string]string{"TERM": "xterm", "ACCESSIBLE": "1"}, false, "plain"},
+		{"plain asked for", c.tty, c.tty, map[string]string{"TERM": "xterm"}, true, "plain"},
+		{"a pipe in", r, c.tty, map[string]string{"TERM": "xterm"}, false, "none"},
+		{"a pipe out", c.tty, w, map[string]string{"TERM": "xterm"}, false, "none"},
+		{"a pipe in, plain asked for", r, c.tty, nil, true, "plain"},
+	} {
+		p, err := NewPrompter(tt.in, tt.out, Terminal{Getenv: func(name string) string { return tt.env[name] }, Plain: tt.plain})
+		got := "none"
+		switch p.(type) {
+		case *lists:
+			got = "lists"
+		case *plain:
+			got = "plain"
+		}
+		if got != tt.want || (err != nil) != (tt.want == "none") || err != nil && !errors.Is(err, ErrNoTerminal) {
+			t.Errorf("%s: found %s, %v; expected %s", tt.name, got, err, tt.want)
+		}
+	}
+	if rest, _ := io.ReadAll(r); string(rest) != "red\n" {
+		t.Errorf("left %q in the pipe, expected all of it", rest)
+	}
+}
