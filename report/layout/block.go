@@ -37,6 +37,9 @@ func (s Stack) gap(i int) float64 {
 	if i == 0 {
 		return 0
 	}
+	if t, ok := s[i].(Text); ok && t.Tight {
+		return tightSpace
+	}
 	_, below := s[i-1].space()
 	above, _ := s[i].space()
 	return max(below, above)

@@ -61,7 +61,7 @@ func invented(rng *rand.Rand) *Document {
 	block = func(depth int) Block {
 		switch k := rng.IntN(9); {
 		case k == 0:
-			return List([]Mark{Dash, Number, Tick}[rng.IntN(3)], Para(say(30)), Stack{Para(say(8)), Text{Words: say(20), Type: Small}}, Para(say(4)))
+			return List([]Mark{Dash, Number, Tick}[rng.IntN(3)], Para(say(30)), Stack{Para(say(8)), Text{Words: say(20), Type: Small, Tight: true}}, Para(say(4)))
 		case k == 1:
 			tab := Table{Columns: []Column{{Head: "What " + lorem(rng, rng.IntN(4))}, {Head: "How much", Align: sheet.Right}, {Head: lorem(rng, 3)}}}
 			for range rng.IntN(40) {

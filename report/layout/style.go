@@ -18,12 +18,13 @@ var (
 
 // The air around things, mm.
 const (
-	measure   = 140.0 // longest line of running text: near 85 characters of Body
-	leading   = 1.38  // line pitch over type size
-	paraSpace = 2.2
-	cellPad   = 1.15 // above and below a cell
-	cellGap   = 4.0  // between columns
-	indent    = 5.0  // of list items
+	measure    = 140.0 // longest line of running text: near 85 characters of Body
+	leading    = 1.38  // line pitch over type size
+	paraSpace  = 2.2
+	tightSpace = 0.4
+	cellPad    = 1.15 // above and below a cell
+	cellGap    = 4.0  // between columns
+	indent     = 5.0  // of list items
 )
 
 // pitch is the distance from line to line.

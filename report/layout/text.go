@@ -167,6 +167,7 @@ type Text struct {
 	Type  sheet.Type // the faces come from the words
 	Full  bool       // as wide as the column, not held to the reading measure
 	Keep  bool       // stays with the block after it
+	Tight bool       // close under the block before it, which it belongs to
 }
 
 // Para is a paragraph of body text.
