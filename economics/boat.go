@@ -106,6 +106,7 @@ type Evidence struct {
 	IceTests   []heat.IceTest
 	JugTests   []heat.JugTest
 	IceHistory []heat.IceHistory
+	Logs       []heat.Learnt
 }
 
 // Food is what must be kept cold, and how well.

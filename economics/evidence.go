@@ -3,9 +3,17 @@ package economics
 import (
 	"fmt"
 
+	"coldreckon/economics/climate"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
+
+// Weigh gives the box as it stands: the leak that its drawing and all it has
+// shown of itself lead to. The boat must be complete.
+func Weigh(b Boat, ground climate.Ground) (BoxFigures, error) {
+	w := newWorld(&b, ground)
+	return boxEvidence(&b, &w)
+}
 
 // boxEvidence weighs the drawing of the box against what it has shown of itself.
 func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
@@ -35,13 +43,19 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 		}
 	}
 	if len(b.Evidence.IceHistory) > 0 {
-		p := proposal{boat: b, world: w, option: IceOnly, walls: walls, volumeL: float64(volume)}
+		p, err := asDrawn(b, w)
+		if err != nil {
+			return BoxFigures{}, err
+		}
 		for i, h := range b.Evidence.IceHistory {
 			e, err := h.Estimate(p.circumstances(h.Month - 1))
 			if err := add("evidence.ice_history", i, e, err); err != nil {
 				return BoxFigures{}, err
 			}
 		}
+	}
+	for _, l := range b.Evidence.Logs {
+		tests = append(tests, l.Estimate())
 	}
 	all := heat.Combine(heat.Drawing(walls, b.foamKnown()), tests...)
 	r := all.Range()
@@ -53,6 +67,12 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 		Volume: volume, Drawn: walls, Leak: all.UA, Evidence: all, IceKg: float64(capacity),
 		LeakLow: quantity.WattPerKelvin(r.Low), LeakHigh: quantity.WattPerKelvin(r.High),
 	}, nil
+}
+
+// asDrawn gives the box on ice, leaking as its drawing says: what evidence is
+// read with.
+func asDrawn(b *Boat, w *world) (*proposal, error) {
+	return newProposal(b, nil, w, 1, IceOnly, FitOut{})
 }
 
 // circumstances gives what a remembered spell of ice in a month, 0 for

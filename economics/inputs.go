@@ -51,12 +51,13 @@ func inputs(b *Boat, book *Book, box *BoxFigures) []Input {
 	for _, n := range b.Cruising.Nights {
 		nights += n
 	}
+	use := b.Evidence.Use()
 	iceLine := "ice_" + string(b.Ice.Kind)
 	return []Input{
 		{Name: "leak", Label: "how fast the box leaks heat", Unit: "W/K", Typical: float64(box.Leak),
 			Factor: ratio(quantity.Range{Low: float64(box.LeakLow), Typical: float64(box.Leak), High: float64(box.LeakHigh)}),
 			at:     func(f *Future) *float64 { return &f.Leak }},
-		{Name: "use", Label: "food brought aboard and lid openings", Typical: 1, Factor: r(0.7, 1.4),
+		{Name: "use", Label: "food brought aboard and lid openings", Typical: use.Typical, Factor: ratio(use),
 			at: func(f *Future) *float64 { return &f.Use }},
 		{Name: "cabin", Label: "how much warmer the cabin is than the air outside", Unit: "K", Typical: float64(b.Box.CabinOffset),
 			Factor: quantity.Range{Low: -1.5, High: 2}, at: func(f *Future) *float64 { return &f.CabinK }},

@@ -37,12 +37,13 @@ type proposal struct {
 	leakScale float64 // measured over drawn
 	foamM2    float64
 	swap      float64         // part of the free air that one opening exchanges
+	use       float64         // of food and openings: what logs have shown over what the answers say
 	rating    *energy.Meaning // what the maker's words mean; nil when not told
 }
 
 // newProposal prepares an option. It fails when the foam leaves no room.
 func newProposal(b *Boat, book *Book, w *world, leakScale float64, option OptionID, fit FitOut) (*proposal, error) {
-	p := &proposal{boat: b, book: book, world: w, option: option, fit: fit, leakScale: leakScale}
+	p := &proposal{boat: b, book: book, world: w, option: option, fit: fit, leakScale: leakScale, use: b.Evidence.Use().Typical}
 	switch option {
 	case SmallUnit:
 		p.unit = &b.Small
@@ -111,14 +112,15 @@ func (p *proposal) setup(f *Future) season.Setup {
 	if p.fit.Cover {
 		swap *= coverSwap
 	}
-	goods := p.coldKgPerDay() * f.Use
+	use := p.use * f.Use
+	goods := p.coldKgPerDay() * use
 	return season.Setup{
 		Plan:        p.world.plan,
 		Months:      &p.world.months,
 		CabinOffset: b.Box.CabinOffset + quantity.Kelvin(f.CabinK),
 		Box: season.Box{
 			Leak:        p.walls.Scale(f.Leak),
-			OpensPerDay: b.Box.OpensPerDay * f.Use,
+			OpensPerDay: b.Box.OpensPerDay * use,
 			SwappedL:    swap * airShare * max(0, p.volumeL-p.takenL()),
 			HeatKJPerK:  season.HeatCapacityKJPerK(quantity.Litre(p.volumeL), quantity.Kilogram(p.coldKgPerDay()*float64(p.shopEvery())/2)),
 		},

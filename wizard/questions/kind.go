@@ -31,6 +31,7 @@ const (
 	Voltage               Kind = "voltage"
 	Power                 Kind = "power"
 	Heat                  Kind = "heat"
+	Leak                  Kind = "leak"
 	WireSize              Kind = "wire size"
 	Latitude              Kind = "latitude"
 	Money                 Kind = "money"
@@ -89,6 +90,7 @@ var ways = map[Kind]way{
 	Current:               {fixed(quantity.ParseCurrent, quantity.FormatCurrent).parse, fixed(quantity.ParseCurrent, quantity.FormatCurrent).format, []string{"A", "mA"}},
 	Voltage:               fixed(quantity.ParseVoltage, quantity.FormatVoltage),
 	Power:                 {fixed(quantity.ParsePower, quantity.FormatPower).parse, fixed(quantity.ParsePower, quantity.FormatPower).format, []string{"W", "Btu/h"}},
+	Leak:                  sized(quantity.ParseConductance, quantity.FormatConductance, "W/K", "Btu/h·°F"),
 	Heat:                  fixed(quantity.ParseHeat, quantity.FormatHeat),
 	WireSize:              sized(quantity.ParseWireSize, quantity.FormatWireSize, "mm²", "AWG"),
 	Latitude:              fixed(quantity.ParseLatitude, quantity.FormatLatitude),

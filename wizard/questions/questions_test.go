@@ -75,6 +75,8 @@ func another(v any) any {
 		return []heat.JugTest{{Hours: 1}}
 	case []heat.IceHistory:
 		return []heat.IceHistory{{Hours: 1}}
+	case []heat.Learnt:
+		return []heat.Learnt{{Rows: 1}}
 	}
 	if reflect.ValueOf(v).Kind() == reflect.String {
 		return "other"

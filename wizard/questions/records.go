@@ -5,6 +5,7 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+	"time"
 
 	"coldreckon/economics"
 	"coldreckon/economics/heat"
@@ -137,6 +138,15 @@ func sensible(record any, place Input) []Fault {
 			return fault("air outside no warmer than the water at the end", "outside above end")
 		case t.BoxAirRead && t.BoxAir >= t.Out:
 			return fault("box air no cooler than the air outside", "box_air below outside")
+		}
+	case heat.Learnt:
+		_, wrongFrom := time.Parse(time.DateOnly, t.From)
+		_, wrongTo := time.Parse(time.DateOnly, t.To)
+		switch {
+		case wrongFrom != nil || wrongTo != nil || t.From > t.To:
+			return fault("days "+shorten(t.From)+" to "+shorten(t.To), "two days in order, such as 2025-06-03 and 2025-08-30")
+		case (t.Use > 0) != (t.UseLogSD > 0):
+			return fault("a use without its standard error, or the error alone", "use and use_within together")
 		}
 	}
 	return nil

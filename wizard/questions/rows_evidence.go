@@ -28,6 +28,14 @@ func evidenceRows() []Row {
 			Field:   func(b *economics.Boat) Slot { return at(&b.Evidence.IceHistory) },
 			Default: always([]heat.IceHistory(nil), ""),
 		},
+		{
+			Key: "evidence.logs", Group: OfEvidence, Label: "Logs read in", Kind: Records, Detail: true,
+			Ask:     "What have logs kept aboard shown of the box?",
+			Help:    "Typical: none. 'coldreckon learn' works it out from a log of ice bought, or of temperatures.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Evidence.Logs) },
+			Default: always([]heat.Learnt(nil), ""),
+			When:    func(b economics.Boat) bool { return len(b.Evidence.Logs) > 0 },
+		},
 	}
 }
 
@@ -77,6 +85,21 @@ func recordFields(key string, start any) (rows []Row, required []string, record 
 			part("month", "month", Month, Limits{}, at(&t.Month)),
 			part("in_use", "box in use meanwhile", YesNo, Limits{}, at(&t.InUse)),
 		}, []string{"ice", "hours", "month"}, func() any { return *t }
+	case "evidence.logs":
+		t := copied(start, heat.Learnt{})
+		of := part("of", "what was logged", Choice, Limits{}, at(&t.Of))
+		of.Options = []Option{{Value: string(heat.OfIce), Label: "ice"}, {Value: string(heat.OfTemperatures), Label: "temperatures"}}
+		within := Limits{0.02, 0.1, 0.6, 2}
+		return []Row{
+			of,
+			part("from", "first day", Text, Limits{}, at(&t.From)),
+			part("to", "last day", Text, Limits{}, at(&t.To)),
+			part("rows", "stays of ice, or readings", Whole, Limits{1, 4, 1000, 1e6}, at(&t.Rows)),
+			part("leak", "leak that fits", Leak, Limits{0.02, 0.2, 8, 50}, at(&t.UA)),
+			part("leak_within", "standard error of the leak", Share, within, at(&t.LogSD)),
+			part("use", "use that fits, over what the answers say", Number, Limits{0, 0.3, 3, 20}, at(&t.Use)),
+			part("use_within", "standard error of the use", Share, Limits{0, 0.1, 0.6, 2}, at(&t.UseLogSD)),
+		}, []string{"of", "from", "to", "leak", "leak_within"}, func() any { return *t }
 	}
 	return nil, nil, nil
 }
