@@ -43,13 +43,17 @@ func (p *proposal) icing(s *season.Setup) season.Icing {
 	return out
 }
 
+// SeesShore tells whether the boat is ever on shore power, so that a box can be
+// cooled there before a trip; else it is left running on its own sun.
+func (b Boat) SeesShore() bool { return b.Cruising.ShorePowerShare > 0 }
+
 // refrigerator prepares the unit of a future.
 func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	r := season.Refrigerator{Cycle: p.compressor(f).Cycle(), SeaCooled: p.unit.CooledBy == energy.Seawater}
 	switch {
-	case p.fit.Habit || p.boat.Cruising.BeforeTrip == Precooled:
+	case p.boat.Cruising.BeforeTrip == Precooled, p.fit.Habit && p.boat.SeesShore():
 		r.Start = season.StartOnShore
-	case p.boat.Cruising.BeforeTrip == Running:
+	case p.boat.Cruising.BeforeTrip == Running, p.fit.Habit:
 		r.Start = season.StartOnOwnSun
 	}
 	if p.unit.Plate == energy.Eutectic {
