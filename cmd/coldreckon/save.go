@@ -99,7 +99,7 @@ func explainSave(path string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return failure("Choose another folder with -o, or make room there.",
+	return failure("Choose a name in another folder, or make room in this one.",
 		"%s: found that it cannot be written (%v), expected a folder that can take it", path, cause(err))
 }
 

@@ -1,0 +1,74 @@
+//go:build unix
+
+package main
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/spf13/cobra"
+)
+
+// What the help and the README tell people to type must work as it stands.
+func TestExamplesWork(t *testing.T) {
+	lines := map[string]bool{}
+	var visit func(*cobra.Command)
+	visit = func(cmd *cobra.Command) {
+		if cmd.Example == "" && cmd.HasParent() && !cmd.HasSubCommands() {
+			t.Errorf("%s has no example", cmd.CommandPath())
+		}
+		for line := range strings.Lines(cmd.Example) {
+			lines[strings.TrimSpace(line)] = true
+		}
+		for _, sub := range cmd.Commands() {
+			visit(sub)
+		}
+	}
+	visit(commands(surroundings{}))
+	readme, err := os.ReadFile(filepath.Join(moduleRoot, "README.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for line := range strings.Lines(string(readme)) {
+		if command, indented := strings.CutPrefix(line, "    "); indented && strings.Contains(command, "coldreckon ") {
+			lines[strings.TrimSpace(strings.Replace(command, "go run ./cmd/coldreckon", "coldreckon", 1))] = true
+		}
+	}
+	tried := 0
+	for line := range lines {
+		if line == "coldreckon" || strings.HasPrefix(line, "coldreckon ask") || !strings.HasPrefix(line, "coldreckon ") {
+			continue // needs a terminal; its stories are told elsewhere
+		}
+		tried++
+		t.Run(line, func(t *testing.T) {
+			folder := t.TempDir()
+			dunlin, err := sampleNamed("dunlin")
+			if err != nil {
+				t.Fatal(err)
+			}
+			for name, text := range map[string]string{
+				"boat.yaml":        dunlin.Text,
+				"club-prices.yaml": "kind: own-prices\nprices:\n  - {id: ice_block, low: 1, typical: 2, high: 3}\n",
+			} {
+				if err := os.WriteFile(filepath.Join(folder, name), []byte(text), 0o644); err != nil {
+					t.Fatal(err)
+				}
+			}
+			quick := line
+			if strings.HasPrefix(line, "coldreckon figures") || strings.HasPrefix(line, "coldreckon report") {
+				quick += " --futures 20"
+			}
+			shell := exec.Command("sh", "-c", quick)
+			shell.Dir = folder
+			if out, err := shell.CombinedOutput(); err != nil {
+				t.Errorf("%v\n%s", err, out)
+			}
+		})
+	}
+	if tried < 10 {
+		t.Errorf("found only %d examples", tried)
+	}
+}
