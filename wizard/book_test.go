@@ -66,6 +66,9 @@ var testBook = sync.OnceValue(func() economics.Book {
 	for _, p := range pack.Prices {
 		line := economics.PriceLine{ID: p.ID, Label: p.Label, Unit: p.Unit, Price: quantity.Range(p.span), Work: p.Work == "yes",
 			Billing: economics.Billing(p.Billing), Life: quantity.Range(p.Life), Options: p.Options}
+		if line.Options == nil {
+			line.Options = economics.Options[:]
+		}
 		if p.Quantity != "" {
 			line.Quantity = amount{p.When, p.Quantity}
 		}

@@ -73,6 +73,9 @@ type talk struct {
 	verdict  *economics.Verdict   // the last one told
 
 	toldEnough bool // that they may have enough
+	toldSafety bool // that questions of safety come
+	toldFaces  bool // whether the sides of the box differ
+	alike      bool // they do not
 	enough     bool // no more questions for the sake of the answer
 	onward     bool // they want the questions that hardly matter
 }
@@ -90,8 +93,10 @@ func (t *talk) greet() {
 	}
 	t.at = len(t.asked)
 	switch n := len(boat.Known); {
+	case n == 0 && t.All:
+		t.Prompter.Say("Every question there is, group by group." + manners)
 	case n == 0:
-		t.Prompter.Say(opening)
+		t.Prompter.Say("A dozen questions, then a first answer." + manners)
 	case n == 1:
 		t.Prompter.Say(fmt.Sprintf("%s holds one answer already. It is kept.", t.Name))
 	default:
@@ -126,7 +131,7 @@ func (t *talk) mayChange() (bool, error) {
 	}
 }
 
-const opening = "A dozen questions, then a first answer. Guess, or press Enter if unsure: I allow for it. ? explains, < goes back."
+const manners = " Guess, or press Enter if unsure: I allow for it. ? explains, < goes back."
 
 // questions asks until nothing is left to ask.
 func (t *talk) questions() error {
@@ -183,7 +188,14 @@ func (t *talk) choose() (visit, error) {
 		return visit{}
 	}
 	if t.All {
-		return first(func(questions.Row) bool { return true }), nil
+		v := first(func(r questions.Row) bool { return !t.alike || r.Group != questions.OfFaces })
+		if row, _ := questions.Find(v.key); row.Group == questions.OfFaces && !t.toldFaces {
+			if err := t.askFaces(); err != nil {
+				return visit{}, err
+			}
+			return t.choose()
+		}
+		return v, nil
 	}
 	// A question that another answer calls for follows it at once.
 	v := first(func(r questions.Row) bool { return r.Essential || r.When != nil && !r.Detail })
@@ -193,7 +205,24 @@ func (t *talk) choose() (visit, error) {
 	if v, err := t.weigh(); err != nil || v.key != "" {
 		return v, err
 	}
-	return first(func(r questions.Row) bool { return r.Safety }), nil
+	v = first(func(r questions.Row) bool { return r.Safety })
+	if v.key != "" && !t.toldSafety {
+		t.toldSafety = true
+		t.Prompter.Say("Now for safety. Where you don't know, I keep the warning.")
+	}
+	return v, nil
+}
+
+// askFaces asks whether the box is to be gone through side by side.
+func (t *talk) askFaces() error {
+	i, err := t.Prompter.Choose(t.ctx, Question{
+		Text: "Do the sides of the box differ, in foam or in what lies behind them?",
+		Help: "Typical: no, or not known. Say yes if the lid has less foam than the walls, or the engine is behind one side.",
+	}, []Choice{{Label: "no", Also: []string{"n", dontKnow, "unknown"}}, {Label: "yes", Also: []string{"y"}}}, 0)
+	if err == nil {
+		t.toldFaces, t.alike = true, i == 0
+	}
+	return err
 }
 
 // answered reports whether a key needs no more asking. The inside measures of

@@ -273,26 +273,32 @@ func TestCompleteFile(t *testing.T) {
 	}
 }
 
-// Asked for all, every row is asked that has sense, in the order of the table.
+// Asked for all, every row is asked that has sense, in the order of the table;
+// the sides of the box only where they differ.
 func TestAll(t *testing.T) {
-	o := &owner{often: 1000}
-	var kept string
-	opts := options(t, NewPlain(o, &o.out, func() int { return 80 }), fresh(t), &kept)
-	opts.All = true
-	if err := run(opts); err != nil {
-		t.Fatal(err)
-	}
-	said, place := unwrapped(o.out.String()), 0
-	boat := read(t, kept).Told()
-	for _, row := range questions.All() {
-		if !row.Asked(boat) || row.Key == worthKey {
-			continue
+	for _, differ := range []bool{false, true} {
+		o := &owner{often: 1000}
+		if differ {
+			o.answers = []line{{"Do the sides of the box differ", "yes"}}
 		}
-		i := strings.Index(said[place:], unwrapped(row.Ask))
-		if i < 0 {
-			t.Fatalf("%s was not asked in its place", row.Key)
+		var kept string
+		opts := options(t, NewPlain(o, &o.out, func() int { return 80 }), fresh(t), &kept)
+		opts.All = true
+		if err := run(opts); err != nil {
+			t.Fatal(err)
 		}
-		place += i + 1
+		said, place := unwrapped(o.out.String()), 0
+		boat := read(t, kept).Told()
+		for _, row := range questions.All() {
+			if !row.Asked(boat) || row.Key == worthKey {
+				continue
+			}
+			i := strings.Index(said[place:], unwrapped(row.Ask))
+			if expected := differ || row.Group != questions.OfFaces; (i >= 0) != expected {
+				t.Fatalf("%s was asked in its place: %v, expected %v", row.Key, i >= 0, expected)
+			}
+			place += max(0, i)
+		}
 	}
 }
 

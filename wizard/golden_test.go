@@ -3,7 +3,9 @@ package wizard
 import (
 	"flag"
 	"os"
+	"strings"
 	"testing"
+	"unicode"
 )
 
 var update = flag.Bool("update", false, "write the golden records anew")
@@ -20,7 +22,7 @@ var firstTimer = []line{
 	{"What do you pay for ice", "$5 per 10 lb"},
 	{"How large is the house battery", "105"},
 	{"How many watts of solar", "50"},
-	{"carbon monoxide alarm", "no"},
+	{goingBy, ""}, {"would you pay", "yes"}, {"carbon monoxide alarm", "no"},
 	{"Could petrol or cooking gas", "no"},
 }
 
@@ -37,6 +39,7 @@ func TestFirstTimer(t *testing.T) {
 		t.Error(err)
 	}
 	o.record.WriteString(o.out.String()[o.heard:])
+	within(t, o.out.String())
 	compare(t, "testdata/first-time-owner.txt", o.record.String())
 	compare(t, "testdata/first-time-owner.yaml", kept)
 }
@@ -55,4 +58,32 @@ func compare(t *testing.T, name, got string) {
 	if got != string(want) {
 		t.Errorf("%s differs; run with -update and read the change. Now:\n%s", name, got)
 	}
+}
+
+// A first answer takes at most so many questions and words of the program's,
+// the answer included.
+const (
+	mostPrompts = 12
+	mostWords   = 350
+)
+
+func within(t *testing.T, said string) {
+	before, after, ok := strings.Cut(said, "First answer: ")
+	if !ok {
+		t.Fatal("no first answer was given")
+	}
+	answer, _, _ := strings.Cut(after, "\n\n")
+	if n := strings.Count(before, "Answer: "); n > mostPrompts {
+		t.Errorf("%d questions before the first answer, expected at most %d", n, mostPrompts)
+	}
+	words := 0
+	for _, word := range strings.Fields(before + "First answer: " + answer) {
+		if strings.ContainsFunc(word, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsNumber(r) }) {
+			words++
+		}
+	}
+	if words > mostWords {
+		t.Errorf("%d words up to the first answer, expected at most %d", words, mostWords)
+	}
+	t.Logf("%d questions, %d words", strings.Count(before, "Answer: "), words)
 }
