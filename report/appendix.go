@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"coldreckon/economics"
-	"coldreckon/economics/cost"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
 	"coldreckon/report/figures"
@@ -17,6 +16,11 @@ import (
 // appendix holds what a reader may want to check.
 func (a author) appendix() []page.Block {
 	out := []page.Block{page.Heading{Level: 0, Text: "Appendix"}}
+	if a.bodyTight >= spellMoves {
+		if strips, ok := a.fortnight(a.chosen()); ok {
+			out = append(out, page.Heading{Level: 1, Text: "The worst spell"}, strips)
+		}
+	}
 	out = append(out, a.heat()...)
 	out = append(out, a.otherWork()...)
 	out = append(out, a.swing()...)
@@ -51,6 +55,9 @@ func (a author) heat() []page.Block {
 	}
 	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), fmt.Sprintf("%.1f", month.HeatGainW)})
 	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 42, Draw: c.Draw, Table: t, Shown: true})
+	if a.bodyTight >= leakMoves {
+		out = append(out, page.Para{Text: a.v.LeakText()})
+	}
 	for _, doubt := range a.r.Box.Drawn.Notes {
 		out = append(out, page.Para{Style: page.Small, Text: doubt})
 	}
@@ -89,8 +96,8 @@ func (a author) monthTable() page.Table {
 	for _, m := range a.r.Months {
 		t.Rows = append(t.Rows, []string{words.Month(m.Month), fmt.Sprint(m.Nights),
 			quantity.FormatTemperature(quantity.Celsius(m.CabinC), sys), quantity.FormatTemperature(quantity.Celsius(m.SeaC), sys),
-			whole(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay))), whole(m.SolarWhPerDay), whole(m.HouseWhPerDay),
-			whole(m.SmallWhPerDay), whole(m.LargerWhPerDay)})
+			watts(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay))), watts(m.SolarWhPerDay), watts(m.HouseWhPerDay),
+			watts(m.SmallWhPerDay), watts(m.LargerWhPerDay)})
 	}
 	return t
 }
@@ -117,9 +124,9 @@ func (a author) swing() []page.Block {
 	c := chart.Swing{
 		Head: chart.Head{Name: "what moves the choice", Finding: a.v.MovesMost(),
 			Caption: fmt.Sprintf("Present cost of %s less that of %s: mean of all futures, and of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
-		Base: a.netCost(lead) - a.netCost(next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
+		Base: a.r.Of(lead).ExpectedRegret - a.r.Of(next).ExpectedRegret, Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Figure", Share: 0.31}, {Head: "8 of 10 times from", Share: 0.27}, {Head: "At its low end", Right: true}, {Head: "At its high end", Right: true}, {Head: "Worth to know", Right: true}}}
+	t := page.Table{Columns: []page.Column{{Head: "Figure", Share: 0.31}, {Head: "80 of 100 times", Share: 0.27}, {Head: "At its low end", Right: true}, {Head: "At its high end", Right: true}, {Head: "Worth to know", Right: true}}}
 	for i, in := range a.v.BySwing() {
 		low, high := a.v.Value(in.Input, in.Low), a.v.Value(in.Input, in.High)
 		if i < 8 {
@@ -140,17 +147,6 @@ func (a author) swing() []page.Block {
 		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Money(a.r.Options[i].ExpectedRegret)))
 	}
 	return append(out, page.Para{Style: page.Small, Text: "What each choice would cost on average over the best one of each future, known too late: " + strings.Join(regret, ", ") + "."})
-}
-
-// netCost is an option's typical present cost, less the worth of its cold days
-// where that was told.
-func (a author) netCost(id economics.OptionID) float64 {
-	o := a.r.Of(id).Fitted
-	if !a.r.Verdict.ByWorth {
-		return o.Present
-	}
-	m := a.r.Boat.Money
-	return o.Present - float64(m.ColdDayWorth)*o.ColdDays*cost.UPV(cost.Rate(m.Discount), m.Years)
 }
 
 // bills shows what each option is charged with, and its cash flows.
@@ -177,7 +173,7 @@ func (a author) bills() []page.Block {
 			if l.Life > 0 {
 				lasts = quantity.FormatYears(quantity.Year(math.Round(l.Life)))
 			}
-			t.Rows = append(t.Rows, []string{name, l.Label, count(l), first, yearly, lasts})
+			t.Rows = append(t.Rows, []string{name, l.Label, a.count(l), first, yearly, lasts})
 		}
 	}
 	flows := page.Table{Columns: []page.Column{{Head: "Paid in year"}}, Sum: true}
@@ -197,8 +193,8 @@ func (a author) bills() []page.Block {
 	}
 	flows.Rows = append(flows.Rows, present)
 	var paid []page.Block
-	if a.bodyTight >= tightest { // its chart stands on the reader's pages without it
-		paid = []page.Block{page.Para{Text: "Paid by each year's end, with the range that holds 8 of 10 futures:"}, a.paid().Table}
+	if a.bodyTight >= tableMoves { // its chart stands on the reader's pages without it
+		paid = []page.Block{page.Para{Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}
 	}
 	return append([]page.Block{
 		page.Heading{Level: 1, Text: "What is paid for"},
@@ -208,11 +204,21 @@ func (a author) bills() []page.Block {
 	}, paid...)
 }
 
-func count(l economics.CostLine) string {
-	if l.Unit == "each" || l.Unit == "year" {
+// count says how many of a cost line's units are bought or used.
+func (a author) count(l economics.CostLine) string {
+	switch l.Unit {
+	case "each", "year":
 		return ""
+	case "kg":
+		return a.v.Mass(l.Count) + " a year"
+	case "kg on a warm day":
+		return a.v.Mass(l.Count) + ", each warm day"
+	case "m²":
+		return quantity.FormatArea(quantity.SquareMetre(l.Count), a.r.Boat.Units)
+	case "kWh", "W":
+		return chart.Number(round1(l.Count), 0.1) + " " + l.Unit
 	}
-	return quantity.FormatNumber(round1(l.Count)) + " " + l.Unit
+	return words.Plural(l.Count, l.Unit)
 }
 
 // exact prints money to the unit.

@@ -61,7 +61,7 @@ func (a author) boundary() (page.Chart, bool) {
 		if x, found := p.turnAt(n); found {
 			turns = quantity.FormatPricePerMass(quantity.MoneyPerKg(x), a.r.Boat.Currency, a.r.Boat.Units)
 		}
-		t.Rows = append(t.Rows, []string{whole(n), turns, words.Name(low), words.Name(high)})
+		t.Rows = append(t.Rows, []string{fmt.Sprintf("%.0f", n), turns, words.Name(low), words.Name(high)})
 	}
 	c.Finding = a.v.TurnsWhere(winner, len(c.Lines) > 0)
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t}, true

@@ -20,7 +20,7 @@ func (a author) fitting() []page.Block {
 	out := []page.Block{
 		page.Heading{Level: 1, Text: "As she is, and with the work"},
 		page.Kept{beside(rows), page.Para{Style: page.Small,
-			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 9 of 10 futures."}},
+			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures."}},
 	}
 	return append(out, a.workFor(a.chosen(), 1)...)
 }
@@ -109,5 +109,28 @@ func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
 			Caption: fmt.Sprintf("The warmest spell of 20 typical years, in %s, with the work done, hour by hour", words.Month(f.Month))},
 		Strips: strips, Day: name,
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: max(72, a.tall(78)), Draw: c.Draw}, true
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: max(72, a.tall(78)), Draw: c.Draw, Table: a.fortnightTable(id, hours)}, true
+}
+
+// fortnightTable gives the same spell day by day.
+func (a author) fortnightTable(id economics.OptionID, hours []season.Hour) page.Table {
+	third, fourth := "Battery at least, Wh", "Sun, Wh"
+	if id == economics.IceOnly {
+		third, fourth = "Ice at least, "+a.v.MassUnit(), "Cabin at most"
+	}
+	t := page.Table{Columns: []page.Column{{Head: "Day"}, {Head: "Food at most", Right: true}, {Head: third, Right: true}, {Head: fourth, Right: true}}}
+	for first := 0; first < len(hours); first += 24 {
+		day := hours[first:min(first+24, len(hours))]
+		food, cabin, charge, ice, sun := day[0].FoodC, day[0].CabinC, day[0].ChargeWh, day[0].IceKg, 0.0
+		for _, h := range day {
+			food, cabin = max(food, h.FoodC), max(cabin, h.CabinC)
+			charge, ice, sun = min(charge, h.ChargeWh), min(ice, h.IceKg), sun+h.SunW
+		}
+		row := []string{fmt.Sprint(first/24 + 1), quantity.FormatTemperature(quantity.Celsius(food), a.r.Boat.Units), watts(charge), watts(sun)}
+		if id == economics.IceOnly {
+			row[2], row[3] = quantity.FormatNumber(round1(a.v.InMass(ice))), quantity.FormatTemperature(quantity.Celsius(cabin), a.r.Boat.Units)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
 }

@@ -81,7 +81,7 @@ func (a author) flips(most int) []string {
 }
 
 func (a author) rangesText() string {
-	return fmt.Sprintf("With the work needed. Brackets hold 8 of 10 futures. Prices of today, counting %s less for each year ahead.", a.percent())
+	return fmt.Sprintf("With the work needed. Brackets hold 80 of 100 futures. Prices of today, counting %s less for each year ahead.", a.percent())
 }
 
 // hundred draws in how many of 100 futures each option is best.
@@ -98,7 +98,7 @@ func (a author) hundred() page.Chart {
 	}
 	put("None works", a.r.Futures.NoneWorksOf100)
 	c.Rows = []chart.HundredRow{row}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 22, Draw: c.Draw, Table: t}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 22), Draw: c.Draw, Table: t}
 }
 
 func (a author) secondCount() string {

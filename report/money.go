@@ -50,7 +50,7 @@ func (a author) paid() page.Chart {
 	paid := a.r.Futures.Paid
 	c := chart.Years{
 		Head: chart.Head{Name: "money over the years", Finding: a.v.Overtakes(),
-			Caption: "Paid by each year's end, with the work, prices of today; bands and bars hold 8 of 10 futures"},
+			Caption: "Paid by each year's end, with the work, prices of today; bands and bars hold 80 of 100 futures"},
 		Say: a.v.Money,
 	}
 	years := int(a.r.Boat.Money.Years)
@@ -79,8 +79,12 @@ func (a author) paid() page.Chart {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tightest}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tableMoves}
 }
+
+// tableMoves is the setting from which the table of payments stands in the
+// appendix.
+const tableMoves = 3
 
 // marksOf picks the years that the table shows: the first payment, the end
 // and two between.

@@ -6,6 +6,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/report/layout"
 	"coldreckon/report/page"
 	"coldreckon/report/sheet"
 	"coldreckon/report/words"
@@ -86,7 +87,8 @@ type author struct {
 	frontTight, bodyTight int
 }
 
-const tightest = 3
+// The tightest settings of page one and of the other reader's pages.
+const tightest, tightestBody = 3, 5
 
 func (in Input) author() (author, error) {
 	found, err := Findings(in.Reckoning, in.Pack)
@@ -137,7 +139,7 @@ func (in Input) printed() (page.Document, error) {
 			break
 		}
 	}
-	for ; a.bodyTight < tightest; a.bodyTight++ {
+	for ; a.bodyTight < tightestBody; a.bodyTight++ {
 		n, err := a.pages(a.front(), a.body())
 		if err != nil {
 			return page.Document{}, err
@@ -165,9 +167,31 @@ func (a author) pages(parts ...[]page.Block) (int, error) {
 	return s.Page(), nil
 }
 
+// least is the least height, from the given one up, at which a figure as wide
+// as the page can be drawn.
+func (a author) least(draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
+	for ; height < 60; height += 2 {
+		paper := a.Paper
+		if paper == "" { // text and Markdown draw nothing
+			paper = sheet.A4
+		}
+		s, err := sheet.NewRecording(paper)
+		if err != nil {
+			break // reported when the report is drawn
+		}
+		s.AddPage()
+		frame := layout.Frame(s)
+		frame.H = height
+		if draw(s, frame) == nil {
+			break
+		}
+	}
+	return height
+}
+
 // tall is the height of a figure on the reader's pages.
 func (a author) tall(height float64) float64 {
-	return height * [tightest + 1]float64{1, 0.9, 0.82, 0.78}[a.bodyTight]
+	return height * [tightestBody + 1]float64{1, 0.9, 0.82, 0.78, 0.78, 0.78}[a.bodyTight]
 }
 
 func (a author) foot() string {

@@ -1,7 +1,7 @@
 package report
 
 import (
-	"fmt"
+	"math"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -10,17 +10,25 @@ import (
 	"coldreckon/report/words"
 )
 
+// The settings from which the words on the leak, and the worst spell, stand in
+// the appendix.
+const leakMoves, spellMoves = 4, 5
+
 // seasons shows the worst spell, and heat, ice and power by month.
 func (a author) seasons() []page.Block {
 	out := []page.Block{page.Heading{Level: 1, Text: "The season: heat, ice and power"}}
 	if !a.aboard() {
 		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
 	}
-	if strips, ok := a.fortnight(a.chosen()); ok {
+	if strips, ok := a.fortnight(a.chosen()); ok && a.bodyTight < spellMoves {
 		out = append(out, strips)
 	}
 	demand, ice := a.demand(), a.iceByMonth()
-	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}}, page.Para{Text: a.v.LeakText()})
+	out = append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}})
+	if a.bodyTight < leakMoves {
+		out = append(out, page.Para{Text: a.v.LeakText()})
+	}
+	return out
 }
 
 func monthly(label string, months []economics.MonthFigures, of func(economics.MonthFigures) float64) chart.ByMonth {
@@ -44,7 +52,7 @@ func (a author) demand() page.Chart {
 	}
 	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}, {Head: "Sun, Wh", Right: true}, {Head: "Other loads, Wh", Right: true}}}
 	for _, m := range ms {
-		t.Rows = append(t.Rows, []string{words.Month(m.Month), whole(m.SmallWhPerDay), whole(m.LargerWhPerDay), whole(m.SolarWhPerDay), whole(m.HouseWhPerDay)})
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), watts(m.SmallWhPerDay), watts(m.LargerWhPerDay), watts(m.SolarWhPerDay), watts(m.HouseWhPerDay)})
 	}
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
@@ -58,9 +66,10 @@ func (a author) iceByMonth() page.Chart {
 	}
 	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Heat, W", Right: true}, {Head: "Ice a day, " + a.v.MassUnit(), Right: true}}}
 	for _, m := range a.r.Months {
-		t.Rows = append(t.Rows, []string{words.Month(m.Month), whole(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay)))})
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), watts(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay)))})
 	}
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
 
-func whole(x float64) string { return fmt.Sprintf("%.0f", x) }
+// watts prints a power or energy without its unit, for tables.
+func watts(x float64) string { return chart.Number(math.Round(x), 1) }

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"strings"
+	"unicode/utf8"
 
 	"coldreckon/economics"
 )
@@ -25,8 +26,17 @@ func (v Voice) Answer() string {
 	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", v.step(), In(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
 }
 
+// longName is the length of a boat's name, in letters, over which sentences
+// do without it.
+const longName = 24
+
 // boat names the boat inside a sentence.
-func (v Voice) boat() string { return v.r.Boat.Name }
+func (v Voice) boat() string {
+	if utf8.RuneCountInString(v.r.Boat.Name) > longName {
+		return "this boat"
+	}
+	return v.r.Boat.Name
+}
 
 func (v Voice) step() string {
 	if v.r.Verdict.Refrigerate {

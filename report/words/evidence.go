@@ -27,11 +27,11 @@ type Evidence struct {
 // than half are, fair between. Engineering judgement, from memory.
 func (v Voice) Evidence() Evidence {
 	e := Evidence{Assumed: len(v.r.Boat.Assumptions)}
-	for _, how := range v.r.Boat.Known {
-		switch how {
-		case quantity.Measured:
+	for key, how := range v.r.Boat.Known {
+		switch {
+		case how == quantity.Measured && key != "evidence.ice_history":
 			e.Measured++
-		case quantity.Told:
+		case how == quantity.Told, how == quantity.Measured: // what is remembered is told
 			e.Told++
 		}
 	}
@@ -50,15 +50,15 @@ func (v Voice) Evidence() Evidence {
 // EvidenceCounts says how many figures are known how.
 func (v Voice) EvidenceCounts() string {
 	e := v.Evidence()
-	return fmt.Sprintf("Of %d figures about boat and use, %d were measured, %d told and %d assumed: the evidence is %s.",
-		e.Measured+e.Told+e.Assumed, e.Measured, e.Told, e.Assumed, e.Grade)
+	return fmt.Sprintf("Of the figures about boat and use, %d came from tests, %d were told and %d had to be assumed: the evidence is %s.",
+		e.Measured, e.Told, e.Assumed, e.Grade)
 }
 
 // EvidenceText says how well the figures are known, apart from how likely.
 func (v Voice) EvidenceText() string {
 	text := "How well this is known is another matter. " + v.EvidenceCounts()
 	if v.Evidence().Measured == 0 {
-		text += " The leak of the box is worked out from its walls, not measured."
+		text += " Nothing about the box was measured."
 	}
 	return text
 }
@@ -66,6 +66,6 @@ func (v Voice) EvidenceText() string {
 // LeakText gives the leak of the box with its range and what it rests on.
 func (v Voice) LeakText() string {
 	b := v.r.Box
-	return fmt.Sprintf("The box holds %s and leaks %s (%s in 8 of 10 cases). %s", v.volume(float64(b.Volume)),
+	return fmt.Sprintf("The box holds %s and leaks %s (%s in 80 of 100 cases). %s", v.volume(float64(b.Volume)),
 		v.leak(float64(b.Leak)), quantity.Span(v.leak(float64(b.LeakLow)), v.leak(float64(b.LeakHigh))), b.Evidence.Why)
 }

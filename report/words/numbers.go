@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -18,14 +20,24 @@ func round2(x float64) float64 {
 	return math.Round(x/step) * step
 }
 
-// Money prints an amount to two significant digits: "$1,600". What is not
-// finite prints as a dash.
+// Money prints an amount to two significant digits: "$1,600", "$12 million".
+// What is not finite prints as a dash.
 func (v Voice) Money(x float64) string {
 	x = round2(x)
 	if math.Abs(x) < 0.005 {
 		x = 0
 	}
-	return quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency)
+	unit := ""
+	switch {
+	case math.Abs(x) >= 1e9:
+		x, unit = x/1e9, " billion"
+	case math.Abs(x) >= 1e6:
+		x, unit = x/1e6, " million"
+	}
+	if unit == "" || x == math.Round(x) {
+		return quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency) + unit
+	}
+	return strings.TrimSuffix(quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency), "0") + unit
 }
 
 // Range prints a 10 to 90 range of money: "$900 to $4,000".
@@ -49,10 +61,14 @@ func (v Voice) Tight(x, low, high float64) string {
 		}
 		return text
 	}
-	if a, b := bare(low), bare(high); a != b {
-		return v.Money(x) + " (" + a + "–" + b + ")"
+	a, b := bare(low), bare(high)
+	if a == b {
+		return v.Money(x)
 	}
-	return v.Money(x)
+	if figure, unit, ok := strings.Cut(a, " "); ok && strings.HasSuffix(b, " "+unit) {
+		a = figure
+	}
+	return v.Money(x) + " (" + a + "–" + b + ")"
 }
 
 // years prints the horizon.
@@ -80,9 +96,15 @@ func (v Voice) InMass(kg float64) float64 {
 	return kg
 }
 
-func (v Voice) mass(kg float64) string {
-	return quantity.FormatMass(quantity.Kilogram(round2(kg)), v.sys)
+// Mass prints a weight to two significant digits.
+func (v Voice) Mass(kg float64) string {
+	own := v.InMass(kg)
+	if own == 0 {
+		return quantity.FormatMass(0, v.sys)
+	}
+	return quantity.FormatMass(quantity.Kilogram(kg*round2(own)/own), v.sys)
 }
+
 func (v Voice) volume(l float64) string { return quantity.FormatVolume(quantity.Litre(l), v.sys) }
 func (v Voice) degrees(c float64) string {
 	return quantity.FormatTemperature(quantity.Celsius(c), v.sys)
@@ -122,10 +144,11 @@ func Plural(n float64, one string) string {
 
 // Capital sets the first letter in upper case.
 func Capital(s string) string {
-	if s == "" {
+	first, size := utf8.DecodeRuneInString(s)
+	if size == 0 {
 		return s
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	return string(unicode.ToUpper(first)) + s[size:]
 }
 
 // Join lists things: "a", "a and b", "a, b and c".

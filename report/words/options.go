@@ -102,10 +102,8 @@ func (v Voice) asTold(o *economics.OptionFigures) string {
 	switch {
 	case v.nights() == 0:
 		return "No nights to judge by"
-	case o.AsTold.Works() && o.AsToldWorksOf100 >= 90:
-		return fmt.Sprintf("Works in %s", of100(o.AsToldWorksOf100))
 	case o.AsTold.Works():
-		return fmt.Sprintf("Works in %s", few100(o.AsToldWorksOf100))
+		return fmt.Sprintf("Works in %s", of100(o.AsToldWorksOf100))
 	}
 	return "No: " + v.why(&o.AsTold)
 }
@@ -117,10 +115,8 @@ func (v Voice) withWork(o *economics.OptionFigures) string {
 		return "–"
 	case len(o.Fit.Items) == 0 && works >= 90:
 		return "None needed"
-	case works >= 90:
-		return fmt.Sprintf("Works in %s", of100(works))
 	case o.Fitted.Works():
-		return fmt.Sprintf("Works in %s", few100(works))
+		return fmt.Sprintf("Works in %s", of100(works))
 	}
 	return "No: " + v.why(&o.Fitted)
 }
@@ -175,7 +171,7 @@ func (v Voice) warmest(o *economics.Outcome) string {
 func (v Voice) daily(o *economics.Outcome) string {
 	switch {
 	case o.Facts["option"] == string(economics.IceOnly):
-		return v.mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice a day"
+		return v.Mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice a day"
 	case o.Facts["option"] == string(economics.DryStores):
 		return "None"
 	}
@@ -201,7 +197,7 @@ func (v Voice) living(o *economics.OptionFigures) string {
 	case economics.IceOnly:
 		text := "No ice to buy"
 		if kg := number(f, "ice_bought_kg_per_year"); kg > 0 {
-			text = v.mass(kg) + " of ice to carry a year"
+			text = v.Mass(kg) + " of ice to carry a year"
 		}
 		if n := number(f, "ice_errands_per_year"); n >= 0.5 {
 			text += ", " + Plural(n, "errand")

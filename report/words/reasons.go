@@ -104,7 +104,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 	if !b.Known {
 		return ""
 	}
-	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %s.", In(b.Option), Plural(b.Nights, "night"), whole(v.nights()))
+	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.nights())
 }
 
 // workReason names the piece of work that matters most.
@@ -129,7 +129,7 @@ func (v Voice) heatReason() string {
 	if !ok {
 		return ""
 	}
-	return fmt.Sprintf("In %s the box as she has it lets in %s of heat. That melts %s of ice a day.", Month(m.Month), power(m.HeatGainW), v.mass(m.IceKgPerDay))
+	return fmt.Sprintf("In %s the box as she has it lets in %s of heat. That melts %s of ice a day.", Month(m.Month), power(m.HeatGainW), v.Mass(m.IceKgPerDay))
 }
 
 // simpleReason falls back on the first outlay.

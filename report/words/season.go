@@ -66,7 +66,7 @@ func (v Voice) IceAtMost() string {
 	if !ok {
 		return "There are no months aboard to show."
 	}
-	return fmt.Sprintf("In %s the box melts %s of ice a day.", Month(m.Month), v.mass(m.IceKgPerDay))
+	return fmt.Sprintf("In %s the box melts %s of ice a day.", Month(m.Month), v.Mass(m.IceKgPerDay))
 }
 
 // MostHeat says how much of a month's heat leaks in, and how much use brings.

@@ -199,7 +199,7 @@ func (v Voice) Cable(id economics.OptionID) (text string, ok bool) {
 	text = fmt.Sprintf("Cable of at least %s copper each way over %s, for %s while the unit runs, to lose no more than 3 %% of the voltage",
 		name, quantity.FormatRun(p.CableRun, v.sys), quantity.FormatCurrent(running))
 	if fuse, known := size.LargestFuse(); known {
-		text += fmt.Sprintf("; fuse at the battery end, as the maker says and never over %s", quantity.FormatCurrent(fuse))
+		text += fmt.Sprintf(". Fuse at the battery end, of the size the unit's maker names; the cable itself would bear %s at most", quantity.FormatCurrent(fuse))
 	}
 	return text + ".", true
 }

@@ -1,0 +1,388 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// What an honest report must do, after the standards for decision aids and
+// for printing uncertain figures, as far as a machine can check it. Sources:
+// IPDAS (patient decision aids, BMJ 2006, and the 2013 update of its chapter
+// on probabilities, Trevena et al.); IPCC guidance on uncertainties; GRADE
+// wording; HM Treasury Green Book 5.59-5.71; 10 CFR 436; US Federal Plain
+// Language Guidelines.
+func TestHonestReport(t *testing.T) {
+	for _, boat := range []func() economics.Boat{weekender, islander, liveaboard} {
+		in := inputOf(t, boat())
+		file, err := Owner(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		pages := textOf(t, file)
+		r := reading{in: in, v: words.Of(in.Reckoning, in.Pack.Book), front: pages[0], all: strings.Join(pages, " ")}
+		if r.text, err = OwnerText(in); err != nil {
+			t.Fatal(err)
+		}
+		r.text = strings.Join(strings.Fields(r.text), " ")
+		for _, c := range checks {
+			t.Run(in.Reckoning.Boat.Name+"/"+c.must, func(t *testing.T) { c.check(t, r) })
+		}
+	}
+}
+
+type reading struct {
+	in               Input
+	v                words.Voice
+	front, all, text string
+}
+
+// holds fails unless a text holds every one of some parts.
+func holds(t *testing.T, text string, parts ...string) {
+	t.Helper()
+	for _, p := range parts {
+		if !strings.Contains(text, p) {
+			t.Errorf("%q is missing", p)
+		}
+	}
+}
+
+var checks = []struct {
+	must   string
+	source string
+	check  func(*testing.T, reading)
+}{
+	{"name every option on page one", "IPDAS", func(t *testing.T, r reading) {
+		holds(t, r.front, "Ice only", "Dry stores", "Small unit", "Larger unit")
+	}},
+	{"give every option the same rows", "IPDAS", func(t *testing.T, r reading) {
+		rows := r.v.Rows()
+		if len(rows) < 9 {
+			t.Errorf("only %d rows", len(rows))
+		}
+		for _, row := range rows {
+			for i, cell := range row.Cells {
+				if cell == "" {
+					t.Errorf("%s has nothing for %s", row.Label, economics.Options[i])
+				}
+			}
+		}
+	}},
+	{"answer within the first sixty words", "Plain Language Guidelines", func(t *testing.T, r reading) {
+		first := strings.Fields(r.text)
+		holds(t, strings.Join(first[:min(60, len(first))], " "), r.v.Answer())
+	}},
+	{"put a range beside money", "HM Treasury Green Book 5.59", func(t *testing.T, r reading) {
+		for _, row := range r.v.Rows() {
+			if row.Label != "First cost" && row.Label != "As a yearly cost" && !strings.HasPrefix(row.Label, "Over ") {
+				continue
+			}
+			for _, cell := range row.Cells {
+				if !strings.Contains(cell, "–") && !strings.HasSuffix(cell, "0") {
+					t.Errorf("%s: %s stands without a range", row.Label, cell)
+				}
+			}
+		}
+	}},
+	{"say what ranges hold", "IPCC", func(t *testing.T, r reading) { holds(t, r.front, "80 of 100 futures") }},
+	{"round money to two digits on page one", "HM Treasury Green Book (spurious accuracy)", func(t *testing.T, r reading) {
+		money := regexp.MustCompile(`[$€] ?([0-9][0-9,.]*)`)
+		found := money.FindAllStringSubmatch(r.front, -1)
+		if len(found) < 8 {
+			t.Errorf("only %d amounts of money found", len(found))
+		}
+		for _, m := range found {
+			digits := strings.Trim(strings.NewReplacer(",", "", ".", "").Replace(m[1]), "0")
+			if len(digits) > 2 {
+				t.Errorf("%s has more than two significant digits", m[0])
+			}
+		}
+	}},
+	{"count in hundreds that add up", "IPDAS", func(t *testing.T, r reading) {
+		sum := r.in.Reckoning.Futures.NoneWorksOf100
+		for i := range r.in.Reckoning.Options {
+			sum += r.in.Reckoning.Options[i].BestOf100
+		}
+		if sum != 100 {
+			t.Errorf("best of 100 adds up to %d", sum)
+		}
+	}},
+	{"keep to one denominator", "IPDAS; Trevena et al.", func(t *testing.T, r reading) {
+		for _, m := range regexp.MustCompile(`([0-9]+) of ([0-9]+)( equally likely)? (futures|days|cases|times)`).FindAllStringSubmatch(r.all, -1) {
+			if m[2] != "100" {
+				t.Errorf("%q does not count in hundreds", m[0])
+			}
+		}
+		if m := regexp.MustCompile(`\b1 in [0-9]+\b`).FindString(r.all); m != "" {
+			t.Errorf("%q counts backwards", m)
+		}
+	}},
+	{"show both sides", "IPDAS", func(t *testing.T, r reading) {
+		d := r.in.Reckoning.Verdict
+		holds(t, r.front, fmt.Sprintf("best in %d of 100 equally likely futures, and not best in %d.", d.WayOf100, 100-d.WayOf100))
+	}},
+	{"put a number to every word for a chance", "IPCC", func(t *testing.T, r reading) {
+		if n := strings.Count(r.all, words.ScaleText()); n != 1 {
+			t.Errorf("the scale is printed %d times; want once", n)
+		}
+		rest := strings.ReplaceAll(strings.ReplaceAll(r.all, words.ScaleText(), ""), "equally likely", "")
+		rest = strings.ReplaceAll(rest, "uncertain", "") // of figures, not of chances
+		for _, m := range regexp.MustCompile(`(?i)(un)?(likely|certain)\b.{0,20}`).FindAllString(rest, -1) {
+			if !regexp.MustCompile(`\([0-9]+ of 100\)`).MatchString(m) && !strings.Contains(m, "as not") {
+				t.Errorf("%q has no number", m)
+			}
+		}
+	}},
+	{"keep chance and evidence apart", "GRADE; IPCC", func(t *testing.T, r reading) {
+		holds(t, r.all, "How well this is known is another matter.", "the evidence is "+string(r.v.Evidence().Grade))
+	}},
+	{"say how each figure is known", "GRADE", func(t *testing.T, r reading) {
+		holds(t, r.all, "The boat as told", "had to be assumed", "told")
+		e := r.v.Evidence()
+		if e.Assumed != len(r.in.Reckoning.Boat.Assumptions) {
+			t.Errorf("%d assumptions counted of %d", e.Assumed, len(r.in.Reckoning.Boat.Assumptions))
+		}
+	}},
+	{"sort what matters most", "HM Treasury Green Book", func(t *testing.T, r reading) {
+		last := math.Inf(1)
+		for _, in := range r.v.BySwing() {
+			if wide := math.Abs(in.SwingHigh - in.SwingLow); wide > last {
+				t.Errorf("%s is wider than what stands before it", in.Name)
+			} else {
+				last = wide
+			}
+		}
+		holds(t, r.all, "What moves the choice")
+	}},
+	{"give switching values with their chance", "HM Treasury Green Book 5.70", func(t *testing.T, r reading) {
+		known := 0
+		for _, in := range r.in.Reckoning.Futures.Inputs {
+			if in.SwitchKnown {
+				known++
+			}
+		}
+		beyond := 0
+		for _, f := range r.v.Flips() {
+			if f.Beyond >= 0 {
+				beyond++
+				holds(t, f.Text, fmt.Sprintf("%d of 100 futures lie there", f.Beyond))
+			}
+		}
+		if beyond != known {
+			t.Errorf("%d switching values are worded of %d known", beyond, known)
+		}
+		if known > 0 {
+			holds(t, r.front, "What would change this", r.v.Flips()[beyondFirst(r.v.Flips())].Text)
+		}
+	}},
+	{"say what finding out is worth", "ISPOR-SMDM", func(t *testing.T, r reading) { holds(t, r.all, "What to find out first", r.v.EVPI()) }},
+	{"keep first, yearly and lifetime cost apart", "10 CFR 436", func(t *testing.T, r reading) {
+		holds(t, r.front, "First cost", "Then each year", "Over "+quantity.FormatYears(r.in.Reckoning.Boat.Money.Years), "As a yearly cost",
+			"Prices of today", quantity.FormatShare(r.in.Reckoning.Boat.Money.Discount)+" less for each year")
+	}},
+	{"name what is left out", "NIST Handbook 135", func(t *testing.T, r reading) {
+		holds(t, r.all, "Not counted", "noise", "safety", "climate")
+	}},
+	{"leave the values to the owner", "IPDAS", func(t *testing.T, r reading) {
+		if r.in.Reckoning.Verdict.ByWorth {
+			holds(t, r.front, "as you told")
+		} else {
+			holds(t, r.front, "Money alone decides this")
+		}
+		holds(t, r.all, "what matters to you is not for this report to say")
+	}},
+	{"call itself an aid and say what it takes for granted", "ISPOR-SMDM", func(t *testing.T, r reading) {
+		holds(t, r.all, "An aid to planning, not a survey.", "What this cannot know", "six flat walls")
+	}},
+	{"say who, when, from what and until when", "IPDAS", func(t *testing.T, r reading) {
+		holds(t, r.all, "coldreckon 0.0.0-test", "1 April 2026", "by 1 April 2027", r.in.Pack.Book.Identity, "seed 1", "60 futures", "Sources", "Nobody paid for this report")
+	}},
+	{"use short sentences", "Plain Language Guidelines", func(t *testing.T, r reading) {
+		texts := append([]string{r.v.Answer(), r.v.Condition(), r.v.EvidenceText(), r.v.LeakText(), r.v.EVPI(), r.in.Pack.Guidance}, r.v.Reasons()...)
+		texts = append(texts, r.v.Sure()...)
+		for _, f := range r.v.Flips() {
+			texts = append(texts, f.Text)
+		}
+		sentences := regexp.MustCompile(`[.:;] |\.$`).Split(strings.Join(texts, " "), -1)
+		n := 0
+		for _, s := range sentences {
+			n += len(strings.Fields(s))
+		}
+		if mean := float64(n) / float64(len(sentences)); mean >= 20 {
+			t.Errorf("a sentence has %.1f words on average; want under 20", mean)
+		}
+	}},
+	{"give a table for every chart", "common practice, no source", func(t *testing.T, r reading) {
+		a, err := r.in.author()
+		if err != nil {
+			t.Fatal(err)
+		}
+		charts := 0
+		var walk func([]page.Block)
+		walk = func(blocks []page.Block) {
+			for _, b := range blocks {
+				switch b := b.(type) {
+				case page.Chart:
+					charts++
+					if len(b.Table.Rows) == 0 {
+						t.Errorf("the chart %q has no table", b.Finding)
+					}
+				case page.Side:
+					for _, c := range b.Columns {
+						walk(c)
+					}
+				case page.Kept:
+					walk(b)
+				case page.Note:
+					walk(b.Blocks)
+				}
+			}
+		}
+		for _, part := range a.document().Parts {
+			walk(part)
+		}
+		if charts < 7 {
+			t.Errorf("only %d charts", charts)
+		}
+	}},
+}
+
+// beyondFirst is the first flip that is a chance.
+func beyondFirst(flips []words.Flip) int {
+	return slices.IndexFunc(flips, func(f words.Flip) bool { return f.Beyond >= 0 })
+}
+
+// The three renderings say the same: every sentence of the words stands in
+// each of them.
+func TestOneContentThreeWays(t *testing.T) {
+	in := inputOf(t, weekender())
+	v := words.Of(in.Reckoning, in.Pack.Book)
+	flat := func(s string) string { return strings.Join(strings.Fields(s), " ") }
+	file, err := Owner(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text, err := OwnerText(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	markdown, err := OwnerMarkdown(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, line := range strings.Split(text, "\n") {
+		if n := utf8.RuneCountInString(line); n > 80 {
+			t.Errorf("%d columns: %q", n, line)
+		}
+	}
+	all := map[string]string{"print": flat(strings.Join(textOf(t, file), " ")), "text": flat(text), "Markdown": flat(strings.ReplaceAll(markdown, "\\", ""))}
+	sentences := append([]string{v.Answer(), v.Condition(), v.EVPI(), v.EvidenceText(), v.LeakText()}, v.Reasons()...)
+	for name, got := range all {
+		for _, s := range sentences {
+			if !strings.Contains(got, s) {
+				t.Errorf("%s lacks %q", name, s)
+			}
+		}
+		for _, f := range must(Findings(in.Reckoning, in.Pack)) {
+			if !strings.Contains(got, strings.TrimSpace(flat(f.Text))) {
+				t.Errorf("%s lacks the caution %s", name, f.ID)
+			}
+		}
+	}
+}
+
+func must[T any](v T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return v
+}
+
+// The cash flows that are printed, brought back to today, give the present
+// cost that is printed (NIST Handbook 135: the sum of C/(1+d)^t).
+func TestPrintedCashFlowsGivePrintedPresentCost(t *testing.T) {
+	in := inputOf(t, weekender())
+	doc := must(in.author()).document()
+	for _, b := range doc.Parts[len(doc.Parts)-1] {
+		flows, ok := b.(page.Table)
+		if !ok || flows.Columns[0].Head != "Paid in year" {
+			continue
+		}
+		for column := 1; column <= 4; column++ {
+			present := 0.0
+			for year, row := range flows.Rows[:len(flows.Rows)-1] {
+				present += amount(t, row[column]) / math.Pow(1.03, float64(year))
+			}
+			if printed := amount(t, flows.Rows[len(flows.Rows)-1][column]); math.Abs(present-printed) > 6 { // eleven roundings to a dollar
+				t.Errorf("%s: the flows give %.0f, printed is %.0f", flows.Columns[column].Head, present, printed)
+			}
+		}
+		return
+	}
+	t.Error("there is no table of cash flows")
+}
+
+func amount(t *testing.T, text string) float64 {
+	t.Helper()
+	x, err := strconv.ParseFloat(strings.NewReplacer("$", "", ",", "").Replace(text), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
+}
+
+// The boundary that is drawn parts the plane as the reckoning does.
+func TestBoundaryPartsTheWinners(t *testing.T) {
+	// Three ways: dry stores cost 3 a night; a unit 200 a year; ice 1 + 2 p a night.
+	at := func(nights, price float64) (economics.OptionID, bool) {
+		dry, unit, ice := 3*nights, 200.0, (1+2*price)*nights
+		switch best := math.Min(dry, math.Min(unit, ice)); best {
+		case ice:
+			return economics.IceOnly, true
+		case dry:
+			return economics.DryStores, true
+		}
+		return economics.SmallUnit, true
+	}
+	p := plane{nights: 200, price: 3, at: at}
+	// By hand: ice and dry stores meet at p = 1; dry stores and the unit at 66.7
+	// nights; ice and the unit at p = (200/n - 1)/2.
+	lines := p.lines()
+	if len(lines) != 3 {
+		t.Fatalf("%d lines; want 3: %v", len(lines), lines)
+	}
+	for _, l := range lines {
+		for _, pt := range l.points {
+			want := math.NaN()
+			switch {
+			case l.below == economics.IceOnly && l.above == economics.DryStores:
+				want = 1
+			case l.below == economics.IceOnly && l.above == economics.SmallUnit:
+				want = (200/pt[0] - 1) / 2
+			case l.below == economics.DryStores && l.above == economics.SmallUnit:
+				want = pt[1]
+				if math.Abs(pt[0]-200.0/3) > 1e-6 {
+					t.Errorf("dry stores give way to the unit at %v nights, want 66.7", pt[0])
+				}
+			}
+			if math.Abs(pt[1]-want) > 1e-6 {
+				t.Errorf("%s and %s meet at %v; want a price of %v", l.below, l.above, pt, want)
+			}
+		}
+	}
+	for _, r := range p.regions() {
+		if id, _ := at(r.nights, r.price); id != r.winner {
+			t.Errorf("the name of %s stands in the part of %s", r.winner, id)
+		}
+	}
+}
