@@ -35,6 +35,7 @@ func TestPlan(t *testing.T) {
 		{"a whole month", [12]float64{1: 28}, 30, []string{"2: 32-59"}, []int{28}},
 		{"more than the month has", [12]float64{1: 40}, 30, []string{"2: 32-59"}, []int{28}},
 		{"fractions", [12]float64{5: 3.5, 6: 4.4, 7: 0.4}, 2.5, []string{"6: 165-168", "7: 195-198"}, []int{3, 3, 2}},
+		{"a little over two nights", [12]float64{6: 4}, 2.4, []string{"7: 195-198"}, []int{2, 2}},
 		{"trips of less than a night", [12]float64{6: 2}, 0.2, []string{"7: 196-197"}, []int{1, 1}},
 		{"no nights", [12]float64{}, 7, nil, nil},
 		{"living aboard", full, 500, []string{"1: 1-31", "2: 32-59", "3: 60-90", "4: 91-120", "5: 121-151", "6: 152-181", "7: 182-212",

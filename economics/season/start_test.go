@@ -1,0 +1,62 @@
+package season_test
+
+import (
+	"testing"
+
+	"coldreckon/economics/energy"
+	"coldreckon/economics/season"
+)
+
+// TestStarts tells the three starts of a trip apart by their first hour.
+//
+// Guards startUnit: the target on shore, the restart level of a bank whose sun
+// did not do, the cold of a plate in the pre-cooling.
+func TestStarts(t *testing.T) {
+	c := sloop()
+	c.nights, c.tripNights, c.engineHours = [12]float64{7: 3}, 3, 0
+	for _, row := range []struct {
+		name    string
+		start   season.Start
+		panelWp float64
+		cold    bool
+		low     bool // the bank at its restart level
+	}{
+		{"warm", season.StartWarm, 100, false, false},
+		{"on shore", season.StartOnShore, 0, true, false},
+		{"on its own sun", season.StartOnOwnSun, 400, true, false},
+		{"on too little sun", season.StartOnOwnSun, 1, false, true},
+	} {
+		c.panelWp = row.panelWp
+		b := c.aboard(t)
+		x, rows := b.runUnit(unitOf(energy.Fan, energy.Thin, row.start))
+		first, bank := rows[0], b.setup.Power.Bank
+		if cold := first.FoodC == c.targetC; cold != row.cold {
+			t.Errorf("%s: %g °C after an hour", row.name, first.FoodC)
+		}
+		// What the first hour left, and what it took, is what the bank began with.
+		began := first.ChargeWh + first.UnitW + c.houseW - first.SunW
+		want := float64(bank.FullWh)
+		if row.low {
+			want = float64(bank.RestartWh)
+		}
+		if first.ChargeWh < float64(bank.FullWh) || row.low {
+			near(t, row.name+": the bank", began, want, 1e-9)
+		}
+		if billed := x.PullDownShoreWh > 0; billed != (row.start == season.StartOnShore) {
+			t.Errorf("%s: %g Wh of pre-cooling", row.name, x.PullDownShoreWh)
+		}
+	}
+	// Box and plate are pulled down: 120 kJ/K from cabin to target, and the
+	// plate's solution, at a COP of 1 to 4.
+	b := c.aboard(t)
+	plate := unitOf(energy.Fan, energy.Eutectic, season.StartOnShore)
+	half := plate
+	half.StoreKJ /= 2
+	whole, rows := b.runUnit(plate)
+	part, _ := b.runUnit(half)
+	boxKJ := 120 * (rows[0].CabinC - c.targetC)
+	near(t, "box and plate to box and half a plate", whole.PullDownShoreWh/part.PullDownShoreWh, (boxKJ+plate.StoreKJ)/(boxKJ+half.StoreKJ), 1e-9)
+	if cop := (boxKJ + plate.StoreKJ) / 3.6 / whole.PullDownShoreWh; cop < 1 || cop > 4 {
+		t.Errorf("%g Wh for %g kJ: a COP of %.2f", whole.PullDownShoreWh, boxKJ+plate.StoreKJ, cop)
+	}
+}
