@@ -19,6 +19,9 @@ func TestMeanDay(t *testing.T) {
 		for _, cooledBy := range []energy.Condenser{energy.Fan, energy.Seawater} {
 			c := sloop()
 			c.ground, c.nights, c.tripNights, c.shopEvery, c.kgPerDay = id, [12]float64{6: 8}, 8, 1, 0
+			if cooledBy == energy.Seawater {
+				c.offsetK = 12 // far from the sea
+			}
 			ample(&c)
 			b := c.aboard(t)
 			for day := range b.weather.SunKWh {

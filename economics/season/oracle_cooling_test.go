@@ -65,6 +65,7 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 				cooledW = pumpedW
 			}
 			unitW := pumpedW/cop + fanW*pumpedW/capacityW
+			sum.runHours += pumpedW / capacityW
 			if !b.off {
 				unitW += float64(r.Cycle.Standby)
 			}

@@ -134,7 +134,7 @@ type account struct {
 	shoreWh, drawnWh, unmetWh, spillWh float64
 	lowestWh                           float64
 	boughtKg, homeKg, lostKg, meltedKg float64
-	preCooledWh                        float64
+	preCooledWh, runHours              float64
 	errands                            int
 	off                                []bool // by hour: nothing cooled
 	stores                             bool   // a plate stood between
