@@ -297,6 +297,9 @@ func TestOneContentThreeWays(t *testing.T) {
 			if !strings.Contains(got, strings.TrimSpace(flat(f.Text))) {
 				t.Errorf("%s lacks the caution %s", name, f.ID)
 			}
+			if !strings.Contains(got, flat(f.Source)) {
+				t.Errorf("%s lacks the source of the caution %s", name, f.ID)
+			}
 		}
 	}
 }

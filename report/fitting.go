@@ -14,9 +14,8 @@ import (
 // fitting shows the options as told and fitted, and the work.
 func (a author) fitting() []page.Block {
 	rows := a.v.ToldAndFitted()
-	if all := a.v.Rows(); a.frontTight >= tightest {
-		rows = append(rows, all[len(all)-1])
-	}
+	all := a.v.Rows()
+	rows = append(rows, all[len(all)-rowsThatMove[a.frontTight]:]...)
 	out := []page.Block{
 		page.Heading{Level: 1, Text: "As she is, and with the work"},
 		page.Kept{beside(rows), page.Para{Style: page.Small,

@@ -33,7 +33,7 @@ func (a author) front() []page.Block {
 func (a author) reasons() []page.Block {
 	why := []page.Block{page.Heading{Level: 1, Text: "Three reasons"}, list(page.Number, a.v.Reasons())}
 	const head = "What would change this"
-	flips := a.flips([tightest + 1]int{3, 2, 1, 1}[a.frontTight])
+	flips := a.flips([tightest + 1]int{3, 2, 1, 1, 1}[a.frontTight])
 	switch {
 	case len(flips) == 0:
 		return why
@@ -43,14 +43,15 @@ func (a author) reasons() []page.Block {
 	return append(why, page.Para{Lead: head + ".", Text: strings.Join(flips, " ")})
 }
 
-// sideBySide gives the rows of page one; the longest row goes to the next page
-// when page one is full.
+// rowsThatMove is how many of the last rows of the side-by-side table stand on
+// page two, by the setting of page one.
+var rowsThatMove = [tightest + 1]int{3: 1, 4: 3}
+
+// sideBySide gives the rows of page one; the longest go to the next page when
+// page one is full.
 func (a author) sideBySide() []words.Row {
 	rows := a.v.Rows()
-	if a.frontTight >= tightest {
-		return rows[:len(rows)-1]
-	}
-	return rows
+	return rows[:len(rows)-rowsThatMove[a.frontTight]]
 }
 
 // scene says in one line what this is about.

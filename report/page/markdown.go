@@ -52,7 +52,12 @@ func (w *writer) markdown(blocks []Block, quote string) {
 				w.pipes(b.Table, quote)
 			}
 		case Note:
-			w.markdown(b.Blocks, quote+"> ")
+			var inner writer
+			inner.markdown(b.Blocks, "")
+			put("")
+			for _, l := range strings.Split(strings.Trim(inner.String(), "\n"), "\n") {
+				put("> " + l)
+			}
 		case Side:
 			for _, c := range b.Columns {
 				w.markdown(c, quote)

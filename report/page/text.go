@@ -230,5 +230,17 @@ func (t Table) widths(width int) []int {
 		}
 		out[i] = least[i] + (free-leasts)*(wish[i]-least[i])/max(1, wishes-leasts)
 	}
+	for total(out) > width { // the narrowest were given more than their part
+		widest := 0
+		for i := range out {
+			if out[i] > out[widest] {
+				widest = i
+			}
+		}
+		if out[widest] <= 4 {
+			break
+		}
+		out[widest]--
+	}
 	return out
 }

@@ -136,8 +136,13 @@ func (v Voice) Sure() []string {
 		return nil
 	}
 	with, none := v.r.Futures.RefrigerateOf100, v.r.Futures.NoneWorksOf100
-	out := []string{fmt.Sprintf("%s %s best in %s equally likely futures, and not best in %d.",
-		The(d.Option), is(d.Option), of100(d.WayOf100), 100-d.WayOf100)}
+	out := []string{}
+	if !d.Works {
+		out = append(out, fmt.Sprintf("Nothing works in %s equally likely futures; something does in %d.", of100(none), 100-none))
+	} else {
+		out = append(out, fmt.Sprintf("%s %s best in %s equally likely futures, and not best in %d.",
+			The(d.Option), is(d.Option), of100(d.WayOf100), 100-d.WayOf100))
+	}
 	text := fmt.Sprintf("A unit is best in %d of 100, no unit in %d", with, 100-with-none)
 	if none > 0 {
 		text += fmt.Sprintf(", and nothing works in %d", none)
@@ -146,7 +151,7 @@ func (v Voice) Sure() []string {
 	if d.Works {
 		out = append(out, fmt.Sprintf("So it is %s that %s %s best.", Likely(d.WayOf100), In(d.Option), is(d.Option)))
 	}
-	if lead := v.leader(); lead != d.Option {
+	if lead := v.leader(); d.Works && lead != d.Option {
 		out = append(out, fmt.Sprintf("Where %s %s not best, %s can cost far more: averaged over all futures %s lead%s.",
 			In(d.Option), is(d.Option), it(d.Option), In(lead), s(lead)))
 	}

@@ -26,6 +26,9 @@ const leastWorth = 0.005
 // Matters of taste are never among them.
 func (v Voice) MeasureFirst() []Measure {
 	var out []Measure
+	if v.nights() == 0 || !v.r.Verdict.Works {
+		return out
+	}
 	least := leastWorth * math.Abs(v.r.Of(v.r.Verdict.Option).Fitted.Present)
 	for _, in := range v.r.Futures.Inputs {
 		if !in.Taste && in.EVPPI > least {
@@ -44,6 +47,9 @@ func (v Voice) MeasureText(m Measure) string {
 // EVPI says what knowing everything would be worth.
 func (v Voice) EVPI() string {
 	f := v.r.Futures
+	if !v.r.Verdict.Works {
+		return "First clear what stands in the way: until then there is nothing to choose between."
+	}
 	if v.nights() == 0 || f.EVPI <= 0 {
 		return "Nothing that could be found out would change the choice enough to pay for itself."
 	}

@@ -29,6 +29,7 @@ func (v Voice) Money(x float64) string {
 	}
 	unit := ""
 	switch {
+	case math.IsInf(x, 0):
 	case math.Abs(x) >= 1e9:
 		x, unit = x/1e9, " billion"
 	case math.Abs(x) >= 1e6:

@@ -54,12 +54,15 @@ func (v Voice) ToldAndFitted() []Row {
 	}
 	return v.rows([]rowOf{
 		{"Works, of 100 futures", func(o *economics.OptionFigures) string {
+			if v.nights() == 0 {
+				return "–"
+			}
 			if len(o.Fit.Items) == 0 || o.AsToldWorksOf100 == o.WorkableOf100 {
 				return fmt.Sprint(o.AsToldWorksOf100)
 			}
 			return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorkableOf100)
 		}},
-		{"Cold days, of 100 aboard", both(func(o *economics.Outcome) string { return fmt.Sprint(share100(number(o.Facts, "cold_share"))) })},
+		{"Cold days, of 100 aboard", both(v.coldOf100)},
 		{"Warmest food", both(v.warmest)},
 		{"First cost", both(func(o *economics.Outcome) string { return v.Money(o.First) })},
 		{"Then each year", both(func(o *economics.Outcome) string { return v.Money(o.PerYear) })},
@@ -70,8 +73,20 @@ func (v Voice) ToldAndFitted() []Row {
 			}
 			return "none cold"
 		})},
-		{"Best, of 100 futures", func(o *economics.OptionFigures) string { return fmt.Sprint(o.BestOf100) }},
+		{"Best, of 100 futures", func(o *economics.OptionFigures) string {
+			if v.nights() == 0 {
+				return "–"
+			}
+			return fmt.Sprint(o.BestOf100)
+		}},
 	})
+}
+
+func (v Voice) coldOf100(o *economics.Outcome) string {
+	if v.nights() == 0 {
+		return "–"
+	}
+	return fmt.Sprint(share100(number(o.Facts, "cold_share")))
 }
 
 type rowOf struct {

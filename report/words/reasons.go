@@ -3,6 +3,8 @@ package words
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"coldreckon/economics"
 	"coldreckon/rules"
@@ -17,11 +19,36 @@ func (v Voice) Reasons() []string {
 			"Tell how many nights you sleep aboard, month by month, and the answer may change.",
 		}
 	}
+	if !v.r.Verdict.Works {
+		return v.failures()
+	}
 	var out []string
 	for _, reason := range []func() string{v.moneyReason, v.failReason, v.coldReason, v.nightsReason, v.workReason, v.heatReason, v.simpleReason} {
 		if text := reason(); text != "" && len(out) < 3 {
 			out = append(out, text)
 		}
+	}
+	return out
+}
+
+// failures says why none of the ways works: the nearest first, each reason once.
+func (v Voice) failures() []string {
+	var out []string
+	ids := append([]economics.OptionID{v.r.Verdict.Option}, economics.Options[:]...)
+	for i, id := range ids {
+		o := v.r.Of(id)
+		if i > 0 && id == ids[0] || len(o.Fitted.Failing) == 0 {
+			continue
+		}
+		for _, c := range o.Fitted.Failing {
+			text := v.fill(c.Reason, o.Fitted.Facts)
+			if !slices.ContainsFunc(out, func(s string) bool { return strings.HasSuffix(s, text) }) && len(out) < 3 {
+				out = append(out, The(id)+": "+text)
+			}
+		}
+	}
+	if len(out) < 3 {
+		out = append(out, v.heatReason())
 	}
 	return out
 }

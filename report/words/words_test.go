@@ -1,0 +1,248 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// made is a reckoning made by hand: dry stores against a small unit.
+func made() *economics.Reckoning {
+	r := &economics.Reckoning{Months: []economics.MonthFigures{{Month: 7, Nights: 20, HeatGainW: 40, IceKgPerDay: 10, SolarWhPerDay: 300, HouseWhPerDay: 100, SmallWhPerDay: 250},
+		{Month: 8, Nights: 10, HeatGainW: 30, IceKgPerDay: 8, SolarWhPerDay: 500, HouseWhPerDay: 100, SmallWhPerDay: 250}}}
+	r.Boat.Name, r.Boat.Currency, r.Boat.Units, r.Boat.Money.Years = "Tern", "$", quantity.Metric, 10
+	r.Boat.Known = map[string]quantity.How{"a": quantity.Told, "b": quantity.Told, "c": quantity.Measured}
+	for i, id := range economics.Options {
+		o := &r.Options[i]
+		o.ID, o.WorkableOf100, o.AsToldWorksOf100 = id, 100, 100
+		o.AsTold.Facts = economics.Facts{"option": string(id), "cold_share": 0.95}
+		o.Fitted = o.AsTold
+	}
+	r.Verdict = economics.Verdict{Refrigerate: true, Option: economics.SmallUnit, Works: true, AsToldWorks: true, SureOfStep: true, SureOfWay: true,
+		WayOf100: 95, StepOf100: 96, Runner: economics.DryStores, HasRunner: true}
+	r.Of(economics.SmallUnit).BestOf100, r.Of(economics.DryStores).BestOf100, r.Of(economics.LargerUnit).BestOf100 = 95, 4, 1
+	r.Futures.RefrigerateOf100 = 96
+	return r
+}
+
+// The verb follows count and evidence. Source: the wording table of GRADE
+// (high "is", moderate "probably", low "may"), from memory; bands of chances
+// by IPCC, Fourth Assessment Report.
+func TestVerbFollowsCountAndEvidence(t *testing.T) {
+	for _, tt := range []struct {
+		count, told int
+		option      economics.OptionID
+		want        string
+	}{
+		{95, 10, economics.SmallUnit, "the small unit is the cheapest way"},
+		{90, 10, economics.SmallUnit, "the small unit is the cheapest way"},
+		{89, 10, economics.SmallUnit, "the small unit is probably the cheapest way"},
+		{66, 10, economics.SmallUnit, "the small unit is probably the cheapest way"},
+		{65, 10, economics.SmallUnit, "the small unit may be the cheapest way"},
+		{95, 0, economics.SmallUnit, "the small unit is probably the cheapest way"}, // weak evidence: one step down
+		{70, 0, economics.SmallUnit, "the small unit may be the cheapest way"},
+		{95, 10, economics.DryStores, "dry stores are the cheapest way"},
+		{70, 10, economics.DryStores, "dry stores are probably the cheapest way"},
+	} {
+		r := made()
+		r.Verdict.WayOf100, r.Verdict.Option = tt.count, tt.option
+		r.Verdict.Refrigerate = tt.option == economics.SmallUnit
+		r.Boat.Known = map[string]quantity.How{}
+		for i := range tt.told {
+			r.Boat.Known[fmt.Sprint(i)] = quantity.Told
+		}
+		r.Boat.Assumptions = make([]economics.Assumption, 5)
+		if got := Of(r, economics.Book{}).Answer(); !strings.Contains(got, tt.want) {
+			t.Errorf("%d of 100, %d told: %q lacks %q", tt.count, tt.told, got, tt.want)
+		}
+	}
+}
+
+// Close races name no winner, and say whether the step or the way is open.
+func TestAnswerNamesNoWinnerWhereThereIsNone(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		change func(*economics.Reckoning)
+		want   string
+	}{
+		{"sure", func(*economics.Reckoning) {}, "Refrigerate: the small unit is the cheapest way that works for Tern, just as she is."},
+		{"without", func(r *economics.Reckoning) { r.Verdict.Refrigerate, r.Verdict.Option = false, economics.IceOnly }, "Do not refrigerate: ice only is the cheapest way"},
+		{"step open", func(r *economics.Reckoning) { r.Verdict.SureOfStep, r.Verdict.WayOf100 = false, 50 }, "too close to call: the small unit is best in 50 of 100 futures, dry stores in 4."},
+		{"way open", func(r *economics.Reckoning) { r.Verdict.SureOfWay = false }, "Refrigerate, but which way is too close to call"},
+		{"nothing works", func(r *economics.Reckoning) { r.Verdict.Works = false }, "None of the four ways works"},
+		{"no nights", func(r *economics.Reckoning) { r.Months = nil }, "With no nights aboard"},
+		{"by worth", func(r *economics.Reckoning) { r.Verdict.ByWorth = true }, "the most worthwhile way"},
+		{"with work", func(r *economics.Reckoning) {
+			r.Of(economics.SmallUnit).Fit.Items = []economics.FitItem{{Piece: economics.LidPiece, Size: 50}}
+			r.Verdict.AsToldWorks = false
+		}, "after some work (50 mm more foam in the lid)."},
+		{"long name", func(r *economics.Reckoning) { r.Boat.Name = strings.Repeat("Very ", 10) }, "works for this boat"},
+	} {
+		r := made()
+		tt.change(r)
+		if got := Of(r, economics.Book{}).Answer(); !strings.Contains(got, tt.want) {
+			t.Errorf("%s: %q lacks %q", tt.name, got, tt.want)
+		}
+	}
+}
+
+// Ice tests and jug tests are measurements; ice that is remembered is told.
+func TestEvidenceGrades(t *testing.T) {
+	known := func(told, measured, remembered int) map[string]quantity.How {
+		m := map[string]quantity.How{}
+		for i := range told {
+			m[fmt.Sprint("t", i)] = quantity.Told
+		}
+		for i := range measured {
+			m[fmt.Sprint("m", i)] = quantity.Measured
+		}
+		for range remembered {
+			m["evidence.ice_history"] = quantity.Measured
+		}
+		return m
+	}
+	for _, tt := range []struct {
+		told, measured, remembered, assumed int
+		want                                Evidence
+	}{
+		{19, 1, 0, 10, Evidence{1, 19, 10, Strong}},
+		{19, 0, 1, 10, Evidence{0, 20, 10, Fair}},
+		{12, 1, 0, 10, Evidence{1, 12, 10, Fair}},
+		{9, 0, 0, 10, Evidence{0, 9, 10, Weak}},
+		{0, 0, 0, 0, Evidence{0, 0, 0, Weak}},
+	} {
+		r := made()
+		r.Boat.Known, r.Boat.Assumptions = known(tt.told, tt.measured, tt.remembered), make([]economics.Assumption, tt.assumed)
+		if got := Of(r, economics.Book{}).Evidence(); got != tt.want {
+			t.Errorf("%+v: %+v, want %+v", tt, got, tt.want)
+		}
+	}
+}
+
+// The scale has a word for every count of 100 and no count has two. Source:
+// IPCC, Fourth Assessment Report, working group II, table of likelihood.
+func TestScaleCoversEveryCountOnce(t *testing.T) {
+	for n := range 101 {
+		words := 0
+		for _, b := range Scale {
+			if n >= b.From && n <= b.To {
+				words++
+			}
+		}
+		if words != 1 {
+			t.Errorf("%d of 100 has %d words", n, words)
+		}
+	}
+	for n, want := range map[int]string{100: "virtually certain", 99: "very likely", 90: "very likely", 89: "likely", 66: "likely", 65: "about as likely as not",
+		33: "about as likely as not", 32: "unlikely", 9: "very unlikely", 0: "exceptionally unlikely"} {
+		if got := Likely(n); got != fmt.Sprintf("%s (%d of 100)", want, n) {
+			t.Errorf("%d of 100 is called %q", n, got)
+		}
+	}
+}
+
+func TestMoneyIsRoundedToWhatIsKnown(t *testing.T) {
+	v := Of(made(), economics.Book{})
+	for x, want := range map[float64]string{0: "$0", 0.234: "$0.23", 9.96: "$10", 1638: "$1,600", -1638: "-$1,600", 996: "$1,000", 12_345_678: "$12 million",
+		1_450_000: "$1.5 million", 98_765_432: "$99 million", 2.4e9: "$2.4 billion", 1e9: "$1 billion", 0.001: "$0", math.Inf(1): "–"} {
+		if got := v.Money(x); got != want {
+			t.Errorf("%v prints as %q, want %q", x, got, want)
+		}
+	}
+	for _, tt := range []struct {
+		x, low, high float64
+		want         string
+	}{
+		{1400, 1300, 1700, "$1,400 (1,300–1,700)"}, {0, 0, 0, "$0"}, {12e6, 11e6, 23e6, "$12 million (11–23 million)"},
+		{9e5, 8e5, 2e6, "$900,000 (800,000–2 million)"}, {5, -3, 8, "$5 (-$3–8)"},
+	} {
+		if got := v.Tight(tt.x, tt.low, tt.high); got != tt.want {
+			t.Errorf("%v (%v to %v) prints as %q, want %q", tt.x, tt.low, tt.high, got, tt.want)
+		}
+	}
+}
+
+// A switching value is worded in the owner's units, on the right side, with
+// its chance; the likeliest stands first.
+func TestFlips(t *testing.T) {
+	r := made()
+	r.Boat.Units = quantity.US
+	in := func(name, unit string, at float64, above bool, chance float64) economics.InputFigures {
+		return economics.InputFigures{Input: economics.Input{Name: name, Label: "label of " + name, Unit: unit, Typical: 1}, SwitchAt: at, SwitchAbove: above, ChanceBeyond: chance, SwitchKnown: true}
+	}
+	r.Futures.Inputs = []economics.InputFigures{
+		in("ice_price", "money/kg", 1.1, false, 0.12), in("nights", "nights", 51.3, false, 0.35), in("leak", "W/K", 2, true, 0.05), in("sun", "", 0.8, false, 0.02),
+	}
+	var got []string
+	for _, f := range Of(r, economics.Book{}).Flips() {
+		got = append(got, f.Text)
+	}
+	want := []string{
+		"If you spend fewer than 51 nights aboard a year, the answer turns. 35 of 100 futures lie there.",
+		"If ice costs less than $0.50/lb, the answer turns. 12 of 100 futures lie there.",
+		"If the box leaks more than 3.8 Btu/h·°F, the answer turns. 5 of 100 futures lie there.", // 2 W/K x 1.8956, NIST SP 811
+		"If label of sun is less than 80 % of what was reckoned, the answer turns. 2 of 100 futures lie there.",
+	}
+	if strings.Join(got, "\n") != strings.Join(want, "\n") {
+		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+	}
+}
+
+// What is worth knowing is sorted; taste and trifles are never in it.
+func TestMeasureFirst(t *testing.T) {
+	r := made()
+	r.Of(economics.SmallUnit).Fitted.Present = 2000
+	in := func(name string, worth float64, taste bool) economics.InputFigures {
+		return economics.InputFigures{Input: economics.Input{Name: name, Label: name, Taste: taste}, EVPPI: worth}
+	}
+	r.Futures.Inputs = []economics.InputFigures{in("nights", 50, false), in("cold_day_worth", 900, true), in("upkeep", 9, false), in("leak", 140, false)}
+	got := ""
+	for _, m := range Of(r, economics.Book{}).MeasureFirst() {
+		got += m.Key + " "
+	}
+	if got != "leak nights " {
+		t.Errorf("measure first %q, want leak, then nights", got)
+	}
+}
+
+func TestSunAgainstDemand(t *testing.T) {
+	r := made() // July has 200 Wh to spare for 250, August 400
+	if got, want := Of(r, economics.Book{}).SunAgainstDemand(), "The sun alone carries the small unit, but not in July."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	r.Months[0].SolarWhPerDay = 350
+	if got, want := Of(r, economics.Book{}).SunAgainstDemand(), "In every month aboard the sun alone would carry the small unit."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// The order of the payments at each year's end makes the sentence.
+func TestOvertakes(t *testing.T) {
+	paid := func(xs ...float64) []quantity.Range {
+		var out []quantity.Range
+		for _, x := range xs {
+			out = append(out, quantity.Exactly(x))
+		}
+		return out
+	}
+	for _, tt := range []struct {
+		name       string
+		small, dry []quantity.Range
+		want       string
+	}{
+		{"dear at first", paid(10, 11, 12, 13), paid(0, 5, 10, 15), "The small unit costs more at first than dry stores, and less in all from year 3 on."},
+		{"never dearer", paid(0, 1, 2, 3), paid(1, 2, 3, 4), "By every year's end the small unit has cost less than dry stores."},
+		{"never cheaper", paid(9, 9, 9, 9), paid(1, 2, 3, 4), "By every year's end dry stores have cost less than the small unit at typical figures."},
+		{"overtaken", paid(0, 5, 10, 15), paid(10, 11, 12, 13), "From year 3 on dry stores have cost less in all than the small unit at typical figures."},
+	} {
+		r := made()
+		r.Futures.Paid[1], r.Futures.Paid[2] = tt.dry, tt.small
+		if got := Of(r, economics.Book{}).Overtakes(); got != tt.want {
+			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}
