@@ -2,18 +2,45 @@ package economics
 
 import "testing"
 
-// BenchmarkReckon works a sixty-night boat out with 2,000 futures, all options
-// and the search, without a rule book.
-func BenchmarkReckon(b *testing.B) {
-	boat := dunlin()
+// liveAboard is the fixture lived on all year in the tropics.
+func liveAboard() Boat {
+	b := dunlin()
+	b.Cruising.Ground, b.Cruising.TripNights = "windward-islands", 365
+	b.Cruising.Nights = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
+	b.Power.SolarWp, b.Power.MaxPanelWp, b.Power.Battery = 300, 500, 400
+	return b
+}
+
+func benchmark(b *testing.B, boat Boat, set Settings, change func(*Boat, int)) {
 	ground, err := boat.Ground()
 	if err != nil {
 		b.Fatal(err)
 	}
+	book := testBook()
 	b.ReportAllocs()
-	for b.Loop() {
-		if _, err := Reckon(boat, Book{}, ground, DefaultSettings); err != nil {
+	for i := 0; b.Loop(); i++ {
+		if change != nil {
+			change(&boat, i)
+		}
+		if _, err := Reckon(boat, book, ground, set); err != nil {
 			b.Fatal(err)
 		}
 	}
+}
+
+// BenchmarkReckon works a boat out whole: 2,000 futures, all options, the
+// search for work. Wanted: a second for 60 nights a year, three for 365, on
+// two cores.
+func BenchmarkReckon(b *testing.B) {
+	b.Run("60nights", func(b *testing.B) { benchmark(b, dunlin(), DefaultSettings, nil) })
+	b.Run("365nights", func(b *testing.B) { benchmark(b, liveAboard(), DefaultSettings, nil) })
+}
+
+// BenchmarkOneAnswerChanged works the 60-night boat out again after one answer,
+// over the 400 futures that are looked at between questions. Wanted: 200 ms on
+// two cores.
+func BenchmarkOneAnswerChanged(b *testing.B) {
+	benchmark(b, dunlin(), Settings{Futures: 400, Seed: 1}, func(boat *Boat, i int) {
+		boat.Box.OpensPerDay = 10 + float64(i%2)
+	})
 }
