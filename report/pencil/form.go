@@ -14,8 +14,8 @@ type Line struct {
 	Example string
 	// Heavy frames the box darkly, for results that are carried on.
 	Heavy bool
-	// Blank leaves the box out, for a line that only says something.
-	Blank bool
+	// Head makes the line the head of those that follow: bold, without a box.
+	Head bool
 }
 
 // Form is a run of lines below one another. Width is that of the column it
@@ -33,14 +33,15 @@ type Form struct {
 }
 
 const (
-	boxHeight = 5.6 // enough for a pencilled figure
-	boxPad    = 0.6 // above and below a box
-	textPad   = 1.0 // above and below the text
+	boxHeight = 5.4  // enough for a pencilled figure
+	boxPad    = 0.45 // above and below a box
+	textPad   = 0.8  // above and below the text
 	markWidth = 6.0
 	between   = 2.5 // text to example to box
 	unitInset = 1.2 // unit to the box's edge
 	pitchOf   = 1.3 // line pitch over type size
 	headPad   = 1.0
+	headAbove = 2.4 // over a head among the lines
 )
 
 var (
@@ -63,25 +64,33 @@ func drop(t sheet.Type) float64 { return (pitch(t)-t.Ascent()-t.Descent())/2 + t
 
 // textWidth is the room of the text of a line.
 func (f Form) textWidth(l Line) float64 {
-	w := f.Width - markWidth
-	if l.Blank {
-		return w
+	if l.Head {
+		return f.Width
 	}
-	w -= between + f.BoxWidth
+	w := f.Width - markWidth - between - f.BoxWidth
 	if f.ExampleWidth > 0 {
 		w -= between + f.ExampleWidth
 	}
 	return w
 }
 
-func (f Form) lines(l Line) []string { return sheet.Wrap(l.Text, f.text(), f.textWidth(l)) }
+// lineType is the type of a line's text.
+func (f Form) lineType(l Line) sheet.Type {
+	t := f.text()
+	if l.Head {
+		t.Face, t.Size = sheet.Bold, t.Size+1.5
+	}
+	return t
+}
+
+func (f Form) lines(l Line) []string { return sheet.Wrap(l.Text, f.lineType(l), f.textWidth(l)) }
 
 func (f Form) lineHeight(l Line) float64 {
-	h := float64(len(f.lines(l)))*pitch(f.text()) + 2*textPad
-	if l.Blank {
-		return h
+	h := float64(len(f.lines(l))) * pitch(f.lineType(l))
+	if l.Head {
+		return headAbove + h + headPad
 	}
-	return max(h, boxHeight+2*boxPad)
+	return max(h+2*textPad, boxHeight+2*boxPad)
 }
 
 func (f Form) headHeight() float64 {
@@ -101,41 +110,49 @@ func (f Form) Block() layout.Block {
 }
 
 func (f Form) draw(s sheet.Sheet, r sheet.Rect) error {
-	t := f.text()
-	small := layout.Run
-	boxX := r.X + f.Width - f.BoxWidth
-	exampleRight := boxX - between
 	y := r.Y
 	if f.ExampleHead != "" {
-		s.Text(exampleRight, y+drop(small), f.ExampleHead, small.In(sheet.Italic).To(sheet.Right))
+		small := layout.Run
+		s.Text(r.X+f.Width-f.BoxWidth-between, y+drop(small), f.ExampleHead, small.In(sheet.Italic).To(sheet.Right))
 		y += f.headHeight()
 	}
-	for _, l := range f.Lines {
+	for i, l := range f.Lines {
 		h := f.lineHeight(l)
-		s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.X + f.Width, Y: y}, linePen)
-		lines := f.lines(l)
-		top := y + (h-float64(len(lines))*pitch(t))/2
-		s.Text(r.X, top+drop(t), l.Mark, t.In(sheet.Bold))
-		for i, text := range lines {
-			s.Text(r.X+markWidth, top+float64(i)*pitch(t)+drop(t), text, t)
+		if !l.Head || i > 0 {
+			s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.X + f.Width, Y: y}, linePen)
 		}
-		if !l.Blank {
-			pen := boxPen
-			if l.Heavy {
-				pen = heavyPen
+		if l.Head {
+			t := f.lineType(l)
+			for k, text := range f.lines(l) {
+				s.Text(r.X, y+headAbove+float64(k)*pitch(t)+drop(t), text, t)
 			}
-			mid := y + h/2
-			base := mid - pitch(t)/2 + drop(t)
-			if l.Example != "" {
-				s.Text(exampleRight, base, l.Example, sheet.Type{Size: t.Size, Face: sheet.Italic, Grey: sheet.Dark, Align: sheet.Right})
-			}
-			s.Rect(sheet.Rect{X: boxX, Y: mid - boxHeight/2, W: f.BoxWidth, H: boxHeight}, sheet.Fill{}, pen)
-			if l.Unit != "" {
-				s.Text(boxX+f.BoxWidth-unitInset, mid-pitch(small)/2+drop(small), l.Unit, small.To(sheet.Right))
-			}
+		} else {
+			f.drawLine(s, l, r.X, y, h)
 		}
 		y += h
 	}
 	s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.X + f.Width, Y: y}, linePen)
 	return s.Err()
+}
+
+func (f Form) drawLine(s sheet.Sheet, l Line, x, y, h float64) {
+	t, small := f.text(), layout.Run
+	lines := f.lines(l)
+	top := y + (h-float64(len(lines))*pitch(t))/2
+	s.Text(x, top+drop(t), l.Mark, t.In(sheet.Bold))
+	for i, text := range lines {
+		s.Text(x+markWidth, top+float64(i)*pitch(t)+drop(t), text, t)
+	}
+	mid, boxX := y+h/2, x+f.Width-f.BoxWidth
+	if l.Example != "" {
+		s.Text(boxX-between, mid-pitch(t)/2+drop(t), l.Example, sheet.Type{Size: t.Size, Face: sheet.Italic, Grey: sheet.Dark, Align: sheet.Right})
+	}
+	pen := boxPen
+	if l.Heavy {
+		pen = heavyPen
+	}
+	s.Rect(sheet.Rect{X: boxX, Y: mid - boxHeight/2, W: f.BoxWidth, H: boxHeight}, sheet.Fill{}, pen)
+	if l.Unit != "" {
+		s.Text(x+f.Width-unitInset, mid-pitch(small)/2+drop(small), l.Unit, small.To(sheet.Right))
+	}
 }

@@ -44,12 +44,12 @@ func TestFormGrowsWithItsText(t *testing.T) {
 	form := Form{Width: 160, BoxWidth: 30, ExampleWidth: 12, ExampleHead: "example", Lines: []Line{
 		{Mark: "1", Text: "Volume of the box", Unit: "cu ft", Example: "3.5"},
 		{Mark: "2", Text: long, Unit: "Btu/h·°F", Example: "2.76", Heavy: true},
-		{Mark: "", Text: long, Blank: true},
+		{Text: "The choice", Head: true},
 		{Mark: "20", Text: "Cost a year", Unit: "$"},
 	}}
 	r := drawn(t, form.Block(), layout.Para(layout.Plain("After the form.")))
 	if boxes := count(r, sheet.AreaOp); boxes != 3 {
-		t.Errorf("%d boxes, want one for each line but the one that only says something", boxes)
+		t.Errorf("%d boxes, want one for each line but the head", boxes)
 	}
 	last := r.Ops[0]
 	for _, o := range r.Ops {

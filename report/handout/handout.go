@@ -1,0 +1,124 @@
+package handout
+
+import (
+	"errors"
+	"fmt"
+
+	"coldreckon/economics/climate"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/layout"
+	"coldreckon/report/pencil"
+	"coldreckon/report/sheet"
+	"coldreckon/rules"
+)
+
+// Handout is the two sheets for one cruising ground and one unit system.
+type Handout struct {
+	ground climate.Ground
+	sys    quantity.System
+	words  words
+	money  money
+	pack   rules.Pack
+	foods  rules.Foods
+	checks []pencil.Check
+
+	counts  [][]float64
+	leaks   [][]float64
+	year    [12]monthRow
+	days    []day
+	factors [][]float64
+}
+
+// New works the tables out. The pack gives prices and cautions. Errors: a
+// unit system that is not known, a price line that the worksheet needs and the
+// book does not have.
+func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rules.Foods) (*Handout, error) {
+	if sys != quantity.Metric && sys != quantity.US {
+		return nil, fmt.Errorf("unit system %q is not known; want metric or us", sys)
+	}
+	h := &Handout{ground: ground, sys: sys, words: wordsOf(sys), pack: pack, foods: foods, factors: factors()}
+	u := unitsOf(sys)
+	h.days = days(ground, u)
+	var faults [5]error
+	h.money, faults[0] = moneyOf(pack)
+	h.checks, faults[4] = checklist(pack)
+	h.counts, faults[1] = counts()
+	h.leaks, faults[2] = leaks(u)
+	h.year, faults[3] = year(ground, u)
+	return h, errors.Join(faults[:]...)
+}
+
+// Title names the sheets.
+func (h *Handout) Title() string { return "Ice, dry stores or a fridge? " + h.ground.Name }
+
+// Draw sets the two sheets. foot stands at the foot of each, such as a program
+// and version. Errors: what layout.Document.Draw gives.
+func (h *Handout) Draw(s sheet.Sheet, foot string) error {
+	doc := layout.Document{Running: h.Title(), Foot: foot}
+	w := layout.Frame(s).W
+	doc.Add(h.worksheet(w)...)
+	doc.Break()
+	doc.Add(h.tables(w)...)
+	return doc.Draw(s)
+}
+
+// PDF makes the file; title and subject of info are set here. Errors: what
+// sheet.NewPDF and Draw give.
+func (h *Handout) PDF(info sheet.Info, foot string) ([]byte, error) {
+	info.Title, info.Subject = h.Title(), "A worksheet for pencil, with its tables"
+	p, err := sheet.NewPDF(info)
+	if err != nil {
+		return nil, err
+	}
+	if err := h.Draw(p, foot); err != nil {
+		return nil, err
+	}
+	return p.Bytes()
+}
+
+// money is what the worksheet takes from the price book.
+type money struct {
+	currency              string
+	spoilage              float64 // a kg of chilled food and warm day
+	cable, hull           float64 // first cost beside the unit; of sea-water cooling
+	wearLead, wearLithium float64 // an Ah at 12 V
+	dry                   float64 // a person and night
+}
+
+// wearShare is the part of a unit's electricity that comes out of the battery
+// rather than straight from the sun or the engine. Engineering judgement,
+// from memory.
+const wearShare = 0.8
+
+func moneyOf(pack rules.Pack) (money, error) {
+	var missing []error
+	price := func(id string) float64 {
+		line, ok := pack.Book.Price(id)
+		if !ok {
+			missing = append(missing, fmt.Errorf("the price book has no line %q; the handout needs it", id))
+		}
+		return line.Price.Typical
+	}
+	wear := func(id string, c energy.Chemistry) float64 {
+		bank := energy.Bank{Volts: 12, Chemistry: c}
+		return price(id) * wearShare * float64(bank.Energy(1)) / 1000
+	}
+	m := money{
+		currency: pack.Book.Currency,
+		spoilage: price("spoilage"), cable: price("cable_fuse"), hull: price("haul_out") + price("seacock"),
+		wearLead: wear("battery_wear_lead", energy.Lead), wearLithium: wear("battery_wear_lithium", energy.Lithium),
+		dry: price("dry_premium"),
+	}
+	return m, errors.Join(missing...)
+}
+
+// seal gives what a metre of lid rim lets in, W/K.
+func seal(s heat.Seal) float64 {
+	f, err := heat.SealLoss(s)
+	if err != nil { // the three seals are the ledger's own
+		return 0
+	}
+	return f.Range.Typical
+}

@@ -1,0 +1,152 @@
+package handout
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/report/layout"
+	"coldreckon/report/pencil"
+	"coldreckon/report/sheet"
+)
+
+// gutter is the air between things side by side, that of layout.Columns.
+const gutter = 8.0
+
+// tables is the second sheet.
+func (h *Handout) tables(width float64) []layout.Block {
+	side := func(share float64) (left, right float64) {
+		return share * (width - gutter), (1 - share) * (width - gutter)
+	}
+	foam, money := side(0.5)
+	months, daily := side(0.36)
+	return []layout.Block{
+		layout.Columns{Shares: []float64{foam, money}, Blocks: []layout.Block{layout.Stack{h.foamTable(foam), testsText()}, h.moneyTable(money)}},
+		h.leakTable(width),
+		layout.Columns{Shares: []float64{months, daily}, Blocks: []layout.Block{h.monthTable(months), h.dailyTable(daily)}},
+		pencil.Checks{Width: width, Title: "Clear these first", Items: h.checks}.Block(),
+		small("What this is.", h.pack.Guidance),
+	}
+}
+
+var (
+	materialNames = map[heat.Material]string{heat.OldPolyurethane: "Old foam, or not known", heat.Polyurethane: "New polyurethane",
+		heat.XPS: "Extruded board", heat.EPS: "Bead board", heat.Cork: "Cork"}
+	monthNames = [12]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}
+)
+
+func fixed(x float64, digits int) string {
+	text := strconv.FormatFloat(x, 'f', digits, 64)
+	if strings.Trim(text, "-0.") == "" { // no minus before nothing
+		text = strings.TrimPrefix(text, "-")
+	}
+	return strings.Replace(text, "-", "−", 1)
+}
+
+func (h *Handout) foamTable(width float64) layout.Block {
+	t := pencil.Ready{Width: width, First: 34, Mark: "A", Title: "What foam counts as", Entry: "Tables", Heads: []string{"Share of its thickness"}}
+	for _, s := range states {
+		t.Heads = append(t.Heads, string(s))
+	}
+	for i, m := range materials {
+		row := []string{materialNames[m]}
+		for _, x := range h.counts[i] {
+			row = append(row, fixed(x, 2))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t.Block()
+}
+
+func (h *Handout) moneyTable(width float64) layout.Block {
+	t := pencil.Ready{Width: width, First: 14, Mark: "E", Title: "Of each 1.00 spent, a year",
+		Note:  fmt.Sprintf("Across: years you keep it up. Down: its life. Real rate %s %% a year.", short(100*Rate, 2)),
+		Heads: []string{"years"}}
+	for _, years := range horizons {
+		t.Heads = append(t.Heads, strconv.Itoa(years))
+	}
+	for i, life := range lives {
+		row := []string{"lasts"}
+		if life > 0 {
+			row = []string{short(life, 3)}
+		}
+		for _, x := range h.factors[i] {
+			row = append(row, fixed(x/100, 3))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t.Block()
+}
+
+func (h *Handout) leakTable(width float64) layout.Block {
+	u, w := unitsOf(h.sys), h.words
+	t := pencil.Ready{Width: width, First: 16, Mark: "B", Title: "Leak of the walls, " + w.leak,
+		Note:  fmt.Sprintf("Across: foam that counts, %s. Down: inside volume, %s. A box near a cube in shape, its outboard side against the hull.", w.foam, w.volume),
+		Heads: []string{w.volume}}
+	for _, f := range u.foams {
+		t.Heads = append(t.Heads, short(f, 3))
+	}
+	for i, v := range u.volumes {
+		row := []string{short(v, 3)}
+		for _, x := range h.leaks[i] {
+			row = append(row, fixed(x, 2))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t.Block()
+}
+
+func (h *Handout) monthTable(width float64) layout.Block {
+	w := h.words
+	t := pencil.Ready{Width: width, First: 11, Mark: "C", Title: "The months",
+		Note:  fmt.Sprintf("Degrees: outside less food at %s, cabin %s over the air. Sun: kWh/m² a day.", w.target, w.offset),
+		Heads: []string{"", "Air " + w.degree, "Degrees " + w.degree, "Sun", "Ah from 100 W"}}
+	for m, row := range h.year {
+		t.Rows = append(t.Rows, []string{monthNames[m], fixed(row.Air, 0), fixed(row.Degrees, 1), fixed(row.SunKWh, 1), fixed(row.PanelWh/leadWhPerAh, 0)})
+	}
+	return t.Block()
+}
+
+// leadWhPerAh turns watt-hours into Ah of a 12 V lead bank.
+var leadWhPerAh = float64(energy.Bank{Volts: 12, Chemistry: energy.Lead}.Energy(1))
+
+func (h *Handout) dailyTable(width float64) layout.Block {
+	u, w := unitsOf(h.sys), h.words
+	t := pencil.Ready{Width: width, First: 17, Mark: "D", Title: "A day in the warmest month",
+		Note: fmt.Sprintf("Units cooled by a fan, by their rated watts (−10/45 °C). * runs without a pause, and the food still warms. "+
+			"Last line: the most heat, %s, that each holds.", w.heat),
+		Heads: []string{"Heat " + w.heat, "Ice " + w.mass}}
+	for _, rated := range ratings {
+		t.Heads = append(t.Heads, fmt.Sprintf("%.0f W: Wh", rated), "Ah")
+	}
+	for i, d := range h.days {
+		row := []string{short(u.heats[i], 3), fixed(d.Ice, 1)}
+		for _, cell := range d.Units {
+			star := ""
+			if cell.Beyond {
+				star = "*"
+			}
+			row = append(row, fixed(cell.Wh, 0)+star, fixed(cell.Wh/leadWhPerAh, 0)+star)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	last := []string{"most", ""}
+	for _, rated := range ratings {
+		last = append(last, fixed(most(h.ground, rated)/u.watt, 0), "")
+	}
+	t.Rows = append(t.Rows, last)
+	return t.Block()
+}
+
+// fine is the type of what stands under the tables.
+var fine = sheet.Type{Size: 8}
+
+func small(lead, text string) layout.Block {
+	return layout.Text{Words: layout.Join(layout.Strong(lead+" "), layout.Plain(text)), Type: fine, Full: true}
+}
+
+func testsText() layout.Block {
+	return small("A test of the box beats A and B:", "weigh ice before and after a day, lid shut. See the page of two tests.")
+}
