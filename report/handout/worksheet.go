@@ -141,8 +141,8 @@ func (h *Handout) worksheet(width float64) []layout.Block {
 	return []layout.Block{
 		layout.Heading{Level: 0, Text: "Ice, dry stores or a fridge?"},
 		layout.Text{Type: fine, Full: true, Words: layout.Plain(
-			"Twenty lines for pencil, for boats that cruise here: " + h.ground.Name + ". The tables are overleaf. Prices are typical ones; put in your own where you know them. "+
-				"Nine times in ten a result comes within 15 in 100 of the program's full reckoning.")},
+			"Twenty pencil lines for " + h.ground.Name + "; the tables are overleaf. Prices are typical: put in your own where you know them. " +
+				"Nine times in ten a result comes within 15 in 100 of the program's.")},
 		form.Block(),
 		layout.Text{Type: sheet.Type{Size: 8.5}, Full: true, Words: layout.Join(
 			layout.Strong("Which? "), layout.Plain("For money alone the least of lines 14, 19 and 20. Dry stores keep nothing cold; with ice, count on food over 5 °C (41 °F) on most days. "+
