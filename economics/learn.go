@@ -23,8 +23,7 @@ const z90 = 1.2815515655446004
 // of logarithms, weighted by the inverse of the variance, of the logs and of
 // what would be thought without them.
 func (e Evidence) Use() quantity.Range {
-	logSD := math.Log(mostUse/leastUse) / 2 / z90
-	weights, sum := 1/(logSD*logSD), 0.0
+	weights, sum := 1/(useLogSD()*useLogSD()), 0.0
 	learned := false
 	for _, l := range e.Logs {
 		if l.UseLogSD <= 0 {
@@ -40,6 +39,10 @@ func (e Evidence) Use() quantity.Range {
 	return quantity.Range{Low: typical / wide, Typical: typical, High: typical * wide}
 }
 
+// useLogSD is the standard deviation of the logarithm that leastUse and mostUse
+// stand for.
+func useLogSD() float64 { return math.Log(mostUse/leastUse) / 2 / z90 }
+
 // Log is a log kept aboard, and what it cannot say itself.
 type Log struct {
 	Rows []heat.LogRow
@@ -54,9 +57,11 @@ type Lesson struct {
 	Fit    heat.Fit
 	Record heat.Learnt // the part worth keeping
 	Items  []LessonItem
-	// LeftOut counts stays of ice that no trip is long enough for: the ice
-	// went home, or overboard.
-	LeftOut int
+	// TooLong counts stays of ice left out because no trip is that long: the
+	// ice went home, or overboard. Blurred counts those left out for surer
+	// ones: the first ice of a trip, which cools a warm box as well, and ice
+	// that was gone when it was looked for.
+	TooLong, Blurred int
 	// Read counts stays with cabin or box read; others go by the climate.
 	Read int
 }
@@ -94,120 +99,76 @@ func Learn(b Boat, ground climate.Ground, log Log) (Lesson, error) {
 // the way there, looked at on the way home. Engineering judgement, from memory.
 const tripSlackH = 12
 
+// pullDownSD is how far the heat of a warm box and what stands in it may be
+// from the guess, as a share of it. Engineering judgement, from memory.
+const pullDownSD = 0.5
+
 func (p *proposal) learnIce(rows []heat.LogRow) (Lesson, error) {
 	reader := p.spellReader(rows)
-	var l Lesson
-	var spells []heat.Spell
+	var tooLong int
+	var sure, all []stay
 	var last time.Time // end of the stay before
 	for _, s := range heat.IceStays(rows) {
+		first := !s.From.Equal(last)
+		last = s.To
 		if s.To.Sub(s.From).Hours() > 24*p.boat.Cruising.TripNights+tripSlackH {
-			l.LeftOut++
+			tooLong++
 			continue
 		}
 		if s.Melted() < 0 {
 			return Lesson{}, fmt.Errorf("line %d: %.3g kg of ice were left of %.3g kg; want no more left than there was", s.Line, float64(s.Left), float64(s.Ice))
 		}
-		spell, read := reader.spell(s, !s.From.Equal(last))
-		last = s.To
-		if read {
+		all = append(all, reader.read(s, first))
+		if !first && !s.Gone {
+			sure = append(sure, all[len(all)-1])
+		}
+	}
+	if len(all) == 0 && tooLong > 0 {
+		return Lesson{}, fmt.Errorf("the log's %d stays of ice are all longer than a trip of %g nights; want a column 'left' with the ice found at the end of a trip",
+			tooLong, p.boat.Cruising.TripNights)
+	}
+	l, err := p.fitIce(sure)
+	if err != nil {
+		if l, err = p.fitIce(all); err != nil {
+			return Lesson{}, err
+		}
+	}
+	l.Blurred = len(all) - len(l.Items)
+	l.TooLong = tooLong
+	return l, nil
+}
+
+func (p *proposal) fitIce(stays []stay) (Lesson, error) {
+	var l Lesson
+	var spells []heat.Spell
+	var guessed, all float64
+	for _, s := range stays {
+		spells = append(spells, s.spell)
+		guessed, all = guessed+s.pullDownKJ, all+float64(s.spell.Melted)*heat.MeltKJPerKg(p.drainCelsius())
+		if s.read {
 			l.Read++
 		}
-		spells = append(spells, spell)
 		l.Items = append(l.Items, LessonItem{From: s.From, To: s.To, Line: s.Line, Told: float64(s.Melted())})
 	}
-	if len(spells) == 0 && l.LeftOut > 0 {
-		return Lesson{}, fmt.Errorf("the log's %d stays of ice are all longer than a trip of %g nights; want a column 'left' with the ice found at the end of a trip",
-			l.LeftOut, p.boat.Cruising.TripNights)
-	}
 	var err error
-	if l.Fit, err = heat.LearnIce(spells, p.drainCelsius()); err != nil {
+	if l.Fit, err = fitSpells(spells, p.drainCelsius()); err != nil {
 		return Lesson{}, err
 	}
+	l.Fit.LogSD = math.Hypot(l.Fit.LogSD, pullDownSD*guessed/all)
 	l.keep(heat.OfIce)
 	return l, nil
 }
 
-func (p *proposal) drainCelsius() quantity.Celsius {
-	if p.boat.Box.Drain == heat.NoDrain {
-		return p.boat.Food.Target
+// fitSpells takes the surer of two ways to read spells: leak and use apart, or
+// the leak alone with the use as the answers say. Where neither tells, the
+// second says what is missing.
+func fitSpells(spells []heat.Spell, drain quantity.Celsius) (heat.Fit, error) {
+	apart, errApart := heat.LearnIce(spells, drain)
+	alone, err := heat.LearnIceOfKnownUse(spells, drain, quantity.Fraction(useLogSD()))
+	if errApart == nil && (err != nil || apart.UASE/apart.UA < alone.UASE/alone.UA) {
+		return apart, nil
 	}
-	return heat.DrainCelsius
-}
-
-// spellReader tells what a stay of ice went through.
-type spellReader struct {
-	p     *proposal
-	rows  []heat.LogRow
-	use   [12]float64 // W of openings and goods, by month
-	sea   [12]float64
-	cabin [12][24]float64
-	bareK quantity.KilojoulePerKelvin
-}
-
-func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
-	r := &spellReader{p: p, rows: rows, bareK: heat.BareKJPerK(quantity.Litre(p.volumeL))}
-	s := p.setup(&Typical)
-	for m := range 12 {
-		mean := s.Mean(m, s.TargetC)
-		r.use[m], r.sea[m] = mean.OpeningsW+mean.GoodsW, mean.SeaC
-		for h := range 24 {
-			r.cabin[m][h] = s.Months[m].OutdoorC[h] + float64(s.CabinOffset)
-		}
-	}
-	return r
-}
-
-func (r *spellReader) cabinAt(t time.Time) float64 { return r.cabin[t.Month()-1][t.Hour()] }
-
-// spell gives a stay's hours, and whether cabin or box were read in it. The
-// climate says how warm the cabin was, corrected by what was read of it; the
-// food counts at the target where the box was not read. The first stay of a
-// trip pays for a warm box, and starts from the freezer when the ice does.
-func (r *spellReader) spell(s heat.IceStay, first bool) (heat.Spell, bool) {
-	b := r.p.boat
-	warmer, food, cabins, boxes := 0.0, 0.0, 0, 0
-	for _, row := range r.rows {
-		if row.At.Before(s.From) || row.At.After(s.To) {
-			continue
-		}
-		if row.CabinRead {
-			warmer += float64(row.Cabin) - r.cabinAt(row.At)
-			cabins++
-		}
-		if row.BoxRead {
-			food += float64(row.Box)
-			boxes++
-		}
-	}
-	if cabins > 0 {
-		warmer /= float64(cabins)
-	}
-	if boxes == 0 {
-		food, boxes = float64(b.Food.Target), 1
-	} else {
-		cabins++ // something was read
-	}
-	food /= float64(boxes)
-
-	spell := heat.Spell{Hours: s.To.Sub(s.From).Hours()}
-	steps := max(1, int(math.Round(spell.Hours)))
-	for i := range steps {
-		t := s.From.Add(time.Duration((float64(i) + 0.5) / float64(steps) * float64(s.To.Sub(s.From))))
-		m := int(t.Month()) - 1
-		out := r.p.walls.OutsideC(quantity.Celsius(r.cabinAt(t)+warmer), quantity.Celsius(r.sea[m]), false)
-		spell.Difference += quantity.Kelvin((float64(out) - food) / float64(steps))
-		spell.Use += quantity.Watt(r.use[m] / float64(steps))
-	}
-	extraKJ := 0.0
-	if first && b.Ice.FirstLoad == FromHome {
-		extraKJ += float64(heat.FreezerBonusKJ(s.Ice, heat.FreezerCelsius))
-	}
-	if first && b.Cruising.BeforeTrip == Warm {
-		extraKJ -= float64(r.bareK) * max(0, r.cabinAt(s.From)+warmer-food)
-	}
-	spell.Melted = max(0, s.Melted()+quantity.Kilogram(extraKJ/heat.MeltKJPerKg(r.p.drainCelsius())))
-	spell.Use = max(0, spell.Use)
-	return spell, cabins > 0
+	return alone, err
 }
 
 // linerSD is how far the heat capacity of liner and inner foam may be from the

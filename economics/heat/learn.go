@@ -95,30 +95,19 @@ const (
 // over or guessed weigh the same in a short spell as in a long one.
 //
 // A log that cannot tell the answer is an error that says what is missing.
+// Food is warmed by the same difference as the walls, so that only spells of
+// other habits, or with the lid kept shut, tell the two apart; where there are
+// none, LearnIceOfKnownUse still tells the leak.
 func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
-	perKgKJ := MeltKJPerKg(drain)
-	leak, use, melted := make([]float64, len(spells)), make([]float64, len(spells)), make([]float64, len(spells))
-	inUse := false
-	for i, s := range spells {
-		if err := allFinite("log of ice", s.Hours, float64(s.Melted), float64(s.Difference), float64(s.Use)); err != nil {
-			return Fit{}, err
-		}
-		if !(s.Hours > 0) || s.Melted < 0 || s.Use < 0 {
-			return Fit{}, fmt.Errorf("spell %d: %g kg of ice in %g h; want hours over 0 and no negative figure", i+1, float64(s.Melted), s.Hours)
-		}
-		leak[i] = float64(s.Difference) * s.Hours * 3.6 / perKgKJ
-		use[i] = float64(s.Use) * s.Hours * 3.6 / perKgKJ
-		melted[i] = float64(s.Melted)
-		inUse = inUse || s.Use > 0
+	c, err := columnsOf(spells, drain)
+	if err != nil {
+		return Fit{}, err
 	}
-	if len(spells) < leastSpells {
-		return Fit{}, fmt.Errorf("the log has %d spells of ice; want at least %d: keep it for some more stops", len(spells), leastSpells)
+	columns := [][]float64{c.leak}
+	if c.inUse {
+		columns = append(columns, c.use)
 	}
-	columns := [][]float64{leak}
-	if inUse {
-		columns = append(columns, use)
-	}
-	l, err := leastSquares(columns, melted)
+	l, err := leastSquares(columns, c.melted)
 	if err != nil {
 		low, high := differences(spells)
 		return Fit{}, fmt.Errorf("leak and use cannot be told apart: in every spell the air was much the same over the food, %.3g to %.3g K; want spells in cooler and warmer weather, or some with the lid kept shut",
@@ -126,7 +115,7 @@ func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
 	}
 	fit := Fit{UA: quantity.WattPerKelvin(l.value[0]), UASE: quantity.WattPerKelvin(l.se[0]), Use: 1,
 		Residuals: l.residuals, ResidualSD: l.sd}
-	if inUse {
+	if c.inUse {
 		fit.Use, fit.UseSE = l.value[1], l.se[1]
 	}
 	if err := fit.believable(); err != nil {
@@ -137,10 +126,73 @@ func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
 	}
 	fit.LogSD = math.Hypot(float64(fit.UASE/fit.UA), logSDIceLog)
 	// Of a multiplier that may as well be nothing the log has not taught.
-	if inUse && fit.UseSE <= mostRelativeSE*fit.Use {
+	if c.inUse && fit.UseSE <= mostRelativeSE*fit.Use {
 		fit.UseLogSD = math.Hypot(fit.UseSE/fit.Use, logSDIceLog)
 	}
 	return fit, nil
+}
+
+// LearnIceOfKnownUse refines the leak alone, from spells whose use is known but
+// for its standard deviation, useSD as a share of it: what the modelled use
+// melted is taken off, and its doubt is part of the leak's standard error.
+//
+// A log that cannot tell the answer is an error that says what is missing.
+func LearnIceOfKnownUse(spells []Spell, drain quantity.Celsius, useSD quantity.Fraction) (Fit, error) {
+	c, err := columnsOf(spells, drain)
+	if err != nil {
+		return Fit{}, err
+	}
+	rest := make([]float64, len(c.melted))
+	var together, alone float64
+	for i, kg := range c.melted {
+		rest[i] = kg - c.use[i]
+		together, alone = together+c.leak[i]*c.use[i], alone+c.leak[i]*c.leak[i]
+	}
+	l, err := leastSquares([][]float64{c.leak}, rest)
+	if err != nil {
+		return Fit{}, errors.New("in every spell the air was as cold as the food; want spells in warmer weather")
+	}
+	ofUse := float64(useSD) * together / alone
+	fit := Fit{UA: quantity.WattPerKelvin(l.value[0]), UASE: quantity.WattPerKelvin(math.Hypot(l.se[0], ofUse)), Use: 1,
+		Residuals: l.residuals, ResidualSD: l.sd}
+	if fit.UA > 0 && ofUse > mostRelativeSE*float64(fit.UA) {
+		return Fit{}, fmt.Errorf("food and openings melt so much of the ice that the leak is known only to %.0f %%; want %.0f %% or better: some spells with the lid kept shut",
+			100*ofUse/float64(fit.UA), 100*mostRelativeSE)
+	}
+	if err := fit.believable(); err != nil {
+		return Fit{}, err
+	}
+	fit.LogSD = math.Hypot(float64(fit.UASE/fit.UA), logSDIceLog)
+	return fit, nil
+}
+
+// iceColumns is what spells come to in kg of ice: by 1 W/K of leak, by the use
+// that the model expects, and melted.
+type iceColumns struct {
+	leak, use, melted []float64
+	inUse             bool
+}
+
+func columnsOf(spells []Spell, drain quantity.Celsius) (iceColumns, error) {
+	perKgKJ := MeltKJPerKg(drain)
+	n := len(spells)
+	c := iceColumns{leak: make([]float64, n), use: make([]float64, n), melted: make([]float64, n)}
+	for i, s := range spells {
+		if err := allFinite("log of ice", s.Hours, float64(s.Melted), float64(s.Difference), float64(s.Use)); err != nil {
+			return c, err
+		}
+		if !(s.Hours > 0) || s.Melted < 0 || s.Use < 0 {
+			return c, fmt.Errorf("spell %d: %g kg of ice in %g h; want hours over 0 and no negative figure", i+1, float64(s.Melted), s.Hours)
+		}
+		c.leak[i] = float64(s.Difference) * s.Hours * 3.6 / perKgKJ
+		c.use[i] = float64(s.Use) * s.Hours * 3.6 / perKgKJ
+		c.melted[i] = float64(s.Melted)
+		c.inUse = c.inUse || s.Use > 0
+	}
+	if n < leastSpells {
+		return c, fmt.Errorf("the log has %d spells of ice with a beginning and an end; want at least %d: keep it for some more stops", n, leastSpells)
+	}
+	return c, nil
 }
 
 func differences(spells []Spell) (low, high float64) {

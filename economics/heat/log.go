@@ -22,6 +22,7 @@ type LogRow struct {
 	Left       quantity.Kilogram // ice found then, before more was put in; counts only when LeftRead
 	Box, Cabin quantity.Celsius
 	LeftRead   bool
+	Shut       bool // the lid stays shut from here to the next row of ice
 	BoxRead    bool
 	CabinRead  bool
 }
@@ -31,7 +32,7 @@ const maxLogBytes = 8 << 20
 
 // ParseLog reads a log as comma-, semicolon- or tab-separated text, its first
 // line naming the columns in any order: date, time or date-time; ice or weight;
-// left; box; cabin or air. A unit may stand in the heading ("box °F", "ice (lb)") or
+// left; shut (yes or no); box; cabin or air. A unit may stand in the heading ("box °F", "ice (lb)") or
 // in the cell ("40 F", "10 lb"); a bare figure under a bare heading takes the
 // owner's system. Dates are written 2025-07-14, with a time as 2025-07-14 15:30;
 // 14.07.2025 is read too. Columns of other names are left alone, empty lines
@@ -118,13 +119,13 @@ type column struct {
 }
 
 type logColumns struct {
-	date, clock, ice, left, box, cabin column
-	count                              int // cells of the heading
+	date, clock, ice, left, shut, box, cabin column
+	count                                    int // cells of the heading
 }
 
 func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 	none := column{at: -1, sys: sys}
-	c := logColumns{none, none, none, none, none, none, len(cells)}
+	c := logColumns{none, none, none, none, none, none, none, len(cells)}
 	for i, cell := range cells {
 		words := strings.FieldsFunc(strings.ToLower(cell), func(r rune) bool {
 			return strings.ContainsRune(" ()[]/_-,.:°º", r)
@@ -159,10 +160,13 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 }
 
 // field gives the column that the first known word of a heading names; "ice
-// left" is what is left, whatever comes first.
+// left" is what is left, and "box shut" whether it was, whatever comes first.
 func (c *logColumns) field(words []string) *column {
 	if slices.Contains(words, "left") || slices.Contains(words, "remaining") {
 		return &c.left
+	}
+	if slices.Contains(words, "shut") || slices.Contains(words, "closed") {
+		return &c.shut
 	}
 	for _, word := range words {
 		switch word {
@@ -220,6 +224,9 @@ func (c logColumns) row(line int, record []string) (row LogRow, empty bool, err 
 	if row.Left, row.LeftRead, err = readIce(cell(c.left), c.left); err != nil {
 		return row, false, fault(c.left, err)
 	}
+	if row.Shut, err = readShut(cell(c.shut)); err != nil {
+		return row, false, fault(c.shut, err)
+	}
 	if row.Box, row.BoxRead, err = readTemperature(cell(c.box), c.box); err != nil {
 		return row, false, fault(c.box, err)
 	}
@@ -241,6 +248,16 @@ func readIce(text string, f column) (quantity.Kilogram, bool, error) {
 		return 0, false, fmt.Errorf("found %.40q, expected 0 to 1000 kg", text)
 	}
 	return kg, true, nil
+}
+
+func readShut(text string) (bool, error) {
+	switch strings.ToLower(text) {
+	case "yes", "y", "x", "true", "1", "shut", "closed":
+		return true, nil
+	case "", "no", "n", "false", "0", "-", "open":
+		return false, nil
+	}
+	return false, fmt.Errorf("found %.40q, expected yes or no", text)
 }
 
 func readTemperature(text string, f column) (quantity.Celsius, bool, error) {

@@ -29,6 +29,9 @@ func TestParseLog(t *testing.T) {
 		{"ice left, before or after ice in the heading", "date,ice left (lb),ice kg\n2025-07-14 12:00,10,2\n2025-07-14 18:00,0,\n", quantity.Metric, []LogRow{
 			{Line: 2, At: noon, Ice: 2, Left: 4.5359237, LeftRead: true},
 			{Line: 3, At: noon.Add(6 * time.Hour), LeftRead: true}}},
+		{"lid shut or not", "Box shut,date,ice\nYes,2025-07-14 12:00,2\n,2025-07-14 18:00,2\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon, Ice: 2, Shut: true},
+			{Line: 3, At: noon.Add(6 * time.Hour), Ice: 2}}},
 		{"lines left empty", "date,ice\n\n\n2025-07-14 12:00,2\n\n", quantity.Metric, []LogRow{{Line: 4, At: noon, Ice: 2}}},
 	}
 	for _, tt := range tests {
@@ -43,7 +46,7 @@ func TestParseLog(t *testing.T) {
 		}
 		for i, got := range rows {
 			want := tt.want[i]
-			if got.Line != want.Line || !got.At.Equal(want.At) || got.BoxRead != want.BoxRead || got.CabinRead != want.CabinRead || got.LeftRead != want.LeftRead {
+			if got.Line != want.Line || !got.At.Equal(want.At) || got.BoxRead != want.BoxRead || got.CabinRead != want.CabinRead || got.LeftRead != want.LeftRead || got.Shut != want.Shut {
 				t.Errorf("%s: got %+v; want %+v", tt.name, got, want)
 			}
 			within(t, tt.name+", ice", float64(got.Ice), float64(want.Ice), 1e-9)
@@ -69,6 +72,7 @@ func TestParseLogErrors(t *testing.T) {
 		"date,ice kg\n2025-07-14,many\n":               {"line 2", "ice kg", `"many"`, "mass"},
 		"date,ice kg\n2025-07-14,-4\n":                 {"line 2", "ice kg", `"-4"`, "0 to 1000"},
 		"date,ice\n2025-07-14,4 L\n":                   {"line 2", "ice", `"4 L"`, "mass"},
+		"date,ice,shut\n2025-07-14,4,maybe\n":          {"line 2", "shut", `"maybe"`, "yes or no"},
 		"date,box,cabin\n2025-07-14,4,400\n":           {"line 2", "cabin", `"400"`, "60"},
 		"date,box,cabin\n2025-07-14,cold,40\n":         {"line 2", "box", `"cold"`, "temperature"},
 		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n": {"line 3", "4 cells", "heading's 3"},

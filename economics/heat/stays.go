@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"slices"
 	"time"
 
 	"coldreckon/economics/quantity"
@@ -23,16 +24,20 @@ type IceStay struct {
 	From, To time.Time // To is the next purchase or the next look at what is left
 	Ice      quantity.Kilogram
 	Left     quantity.Kilogram // at To; 0 where the log does not say
+	Shut     bool              // lid kept shut
+	Gone     bool              // the log says that none was left: it went at some time before To
 }
 
 // Melted gives the ice that melted, below 0 where more was left than there was.
 func (s IceStay) Melted() quantity.Kilogram { return s.Ice - s.Left }
 
 // IceStays pairs each load with the next row that tells of ice. What was left
-// then is what that row says; a purchase without that word counts as made into
-// an empty box. Purchases at the same moment count as one; the last has no end
-// and is left out.
+// then is what that row says. In a log that never says what is left, each load
+// counts as melted by the next purchase; in one that does, a stay whose end
+// does not say it is left out. Purchases at the same moment count as one; the
+// last has no end and is left out.
 func IceStays(rows []LogRow) []IceStay {
+	looks := slices.ContainsFunc(rows, func(r LogRow) bool { return r.LeftRead })
 	var out []IceStay
 	var open *IceStay
 	for _, r := range rows {
@@ -42,13 +47,13 @@ func IceStays(rows []LogRow) []IceStay {
 		case open != nil && r.At.Equal(open.From):
 			open.Ice += r.Ice
 			continue
-		case open != nil:
-			open.To, open.Left = r.At, r.Left
+		case open != nil && r.LeftRead == looks:
+			open.To, open.Left, open.Gone = r.At, r.Left, r.LeftRead && r.Left == 0
 			out = append(out, *open)
-			open = nil
 		}
+		open = nil
 		if in := r.Ice + r.Left; in > 0 {
-			open = &IceStay{Line: r.Line, From: r.At, Ice: in}
+			open = &IceStay{Line: r.Line, From: r.At, Ice: in, Shut: r.Shut}
 		}
 	}
 	return out

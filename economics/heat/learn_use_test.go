@@ -1,0 +1,47 @@
+package heat
+
+import (
+	"math/rand/v2"
+	"strings"
+	"testing"
+)
+
+// Spells all alike tell nothing of the use, yet of the leak as much as the use
+// is known. By hand: 20 K of difference and 5 W of use at 1.3 W/K; a use known
+// to 30 % leaves 1.5 W of 20 K, 0.075 W/K. Guards the share of the use taken
+// off and its doubt.
+func TestLearnIceOfKnownUse(t *testing.T) {
+	r := rand.New(rand.NewPCG(21, 22))
+	spells := meltedBy(alike(kept(r, 8, 1, 1, 0)), 1.3, 1)
+	if _, err := LearnIce(spells, 2); err == nil {
+		t.Error("leak and use told apart by spells all alike")
+	}
+	fit, err := LearnIceOfKnownUse(spells, 2, 0.3)
+	if err != nil {
+		t.Fatal(err)
+	}
+	within(t, "leak", float64(fit.UA), 1.3, 1e-9)
+	within(t, "its standard error", float64(fit.UASE), 0.075, 1e-9)
+	if fit.Use != 1 || fit.UseLogSD != 0 || len(fit.Residuals) != 8 || fit.LogSD < logSDIceLog {
+		t.Errorf("fit %+v", fit)
+	}
+
+	for want, spoiled := range map[string][]Spell{
+		"food and openings melt so much": meltedBy(alike(kept(r, 8, 1, 1, 0)), 0.1, 1),
+		"leak nothing":                   meltedBy(alike(kept(r, 8, 1, 1, 0)), 0.1, 0.1),
+		"at least 4":                     spells[:3],
+		"as cold as the food":            level(spells),
+	} {
+		if fit, err := LearnIceOfKnownUse(spoiled, 2, 0.3); err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("got %+v, %v; want it to say %q", fit, err, want)
+		}
+	}
+}
+
+func level(spells []Spell) []Spell {
+	out := append([]Spell(nil), spells...)
+	for i := range out {
+		out[i].Difference = 0
+	}
+	return out
+}

@@ -1,0 +1,122 @@
+package economics
+
+import (
+	"math"
+	"sort"
+	"time"
+
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// stay is a stay of ice with what it went through.
+type stay struct {
+	heat.IceStay
+	spell      heat.Spell
+	pullDownKJ float64 // taken off what melted
+	read       bool    // whether cabin or box were read in it
+}
+
+func (p *proposal) drainCelsius() quantity.Celsius {
+	if p.boat.Box.Drain == heat.NoDrain {
+		return p.boat.Food.Target
+	}
+	return heat.DrainCelsius
+}
+
+// spellReader tells what a stay of ice went through.
+type spellReader struct {
+	p         *proposal
+	rows      []heat.LogRow
+	openings  [12]float64 // W, by month
+	afternoon [12]float64 // °C of the cabin while goods are stowed, from noon to six
+	goods     float64     // W per kelvin of cabin over food
+	sea       [12]float64
+	cabin     [12][24]float64
+	ice       heat.Surface
+}
+
+func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
+	r := &spellReader{p: p, rows: rows}
+	s := p.setup(&Typical)
+	r.ice = p.icing(&s).Surface
+	for m := range 12 {
+		mean := s.Mean(m, s.TargetC)
+		r.openings[m], r.sea[m] = mean.OpeningsW, mean.SeaC
+		for h := range 24 {
+			r.cabin[m][h] = s.Months[m].OutdoorC[h] + float64(s.CabinOffset)
+		}
+		for _, c := range r.cabin[m][12:18] {
+			r.afternoon[m] += c / 6
+		}
+	}
+	r.goods = s.Goods.KgPerDay * heat.GoodsKJPerKgK / 86.4
+	return r
+}
+
+func (r *spellReader) cabinAt(t time.Time) float64 { return r.cabin[t.Month()-1][t.Hour()] }
+
+// read gives what a stay went through. The climate says how warm the cabin was,
+// corrected by what was read of it; where the box was not read, the ice in it
+// says how warm the food was. The first stay of a trip pays for a warm box and
+// what stands in it, and starts from the freezer when the ice does.
+func (r *spellReader) read(s heat.IceStay, first bool) stay {
+	b := r.p.boat
+	warmer, food, cabins, boxes := 0.0, 0.0, 0, 0
+	from := sort.Search(len(r.rows), func(i int) bool { return !r.rows[i].At.Before(s.From) })
+	for _, row := range r.rows[from:] {
+		if row.At.After(s.To) {
+			break
+		}
+		if row.CabinRead {
+			warmer += float64(row.Cabin) - r.cabinAt(row.At)
+			cabins++
+		}
+		if row.BoxRead {
+			food += float64(row.Box)
+			boxes++
+		}
+	}
+	warmer /= float64(max(1, cabins))
+	goods := r.goods
+	if s.Shut {
+		goods = 0
+	}
+
+	spell := heat.Spell{Hours: s.To.Sub(s.From).Hours()}
+	outside, beside := 0.0, 0.0 // means of the air outside, and of food beside ice that dwindles evenly
+	steps := max(1, int(math.Round(spell.Hours)))
+	for i := range steps {
+		gone := (float64(i) + 0.5) / float64(steps)
+		t := s.From.Add(time.Duration(gone * float64(s.To.Sub(s.From))))
+		m := int(t.Month()) - 1
+		out := r.p.walls.OutsideC(quantity.Celsius(r.cabinAt(t)+warmer), quantity.Celsius(r.sea[m]), false)
+		left := s.Ice - quantity.Kilogram(gone)*s.Melted()
+		outside += float64(out) / float64(steps)
+		use := quantity.Watt(max(0, r.openings[m]+goods*(r.afternoon[m]+warmer-float64(b.Food.Target))))
+		if s.Shut {
+			use = 0
+		}
+		beside += float64(r.ice.FoodCelsius(left, r.p.walls.Total(), out, use)) / float64(steps)
+		spell.Use += use / quantity.Watt(steps)
+	}
+	if boxes > 0 {
+		food /= float64(boxes)
+	} else {
+		food = beside
+	}
+	spell.Difference = quantity.Kelvin(outside - food)
+	spell.Use = max(0, spell.Use-quantity.Watt(goods*(food-float64(b.Food.Target))))
+	out := stay{IceStay: s, read: cabins+boxes > 0}
+	freezerKJ := 0.0
+	if first && b.Ice.FirstLoad == FromHome {
+		freezerKJ = float64(heat.FreezerBonusKJ(s.Ice, heat.FreezerCelsius))
+	}
+	if first && b.Cruising.BeforeTrip == Warm {
+		standing := float64(heat.StowedKJPerK(quantity.Litre(r.p.volumeL)))
+		out.pullDownKJ = standing * max(0, r.cabinAt(s.From)+warmer-food)
+	}
+	spell.Melted = max(0, s.Melted()+quantity.Kilogram((freezerKJ-out.pullDownKJ)/heat.MeltKJPerKg(r.p.drainCelsius())))
+	out.spell = spell
+	return out
+}
