@@ -49,8 +49,11 @@ func (t *talk) ask(v visit) error {
 
 // answer gets the text of one answer, "" when the answer there is stays.
 func (t *talk) answer(row questions.Row, why string) (string, error) {
-	if row.Key == worthKey {
+	switch row.Key {
+	case worthKey:
 		return t.taste(why)
+	case historyKey:
+		return t.history(row, why)
 	}
 	if choices := choicesOf(row); choices != nil {
 		return t.pick(row, why, choices)

@@ -37,7 +37,7 @@ func (t *talk) weigh() (visit, error) {
 	if t.enough {
 		return visit{}, nil
 	}
-	least := hardlyWorth * math.Abs(r.Of(r.Verdict.Option).Fitted.Present)
+	least := math.Max(1, hardlyWorth*math.Abs(r.Of(r.Verdict.Option).Fitted.Present))
 	best, err := t.worthMost(r, least)
 	if err != nil {
 		return visit{}, err
@@ -147,7 +147,7 @@ func open(key string, boat *economics.Boat) bool {
 // sharpen it, the most telling first. UNIT stands for the unit that the answer
 // turns on. Inputs that no answer can sharpen are left out.
 var narrowing = map[string][]string{
-	"leak":          {"evidence.ice_history", "box.inside", "box.material", "box.lid_seal", "box.drain", "evidence.ice_tests", "evidence.jug_tests"},
+	"leak":          {"evidence.ice_history", "box.inside", "box.material", "box.lid_seal", "box.drain"},
 	"use":           {"box.opens_per_day", "food.kg_per_person_day"},
 	"cabin":         {"box.cabin_offset"},
 	"nights":        {"cruising.nights"},
