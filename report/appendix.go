@@ -22,10 +22,12 @@ func (a author) appendix() []page.Block {
 		}
 	}
 	out = append(out, a.heat()...)
+	out = append(out, a.units()...)
 	out = append(out, a.otherWork()...)
 	out = append(out, a.swing()...)
 	out = append(out, a.bills()...)
 	out = append(out, a.checklist()...)
+	out = append(out, a.keepers()...)
 	out = append(out, a.asTold()...)
 	return append(out, a.method()...)
 }
@@ -110,8 +112,8 @@ func (a author) otherWork() []page.Block {
 			out = append(out, a.workFor(id, 2)...)
 		}
 	}
-	return append(out, page.Para{Style: page.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, and then put to all %d.",
-		a.r.Of(a.chosen()).Fit.SearchFutures, a.r.Futures.Count)})
+	return append(out, page.Para{Style: page.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, and then put to all %d. The boat as she is was put to %d.",
+		a.r.Of(a.chosen()).Fit.SearchFutures, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
 }
 
 // swing shows what moves the difference of the best two.
@@ -194,13 +196,13 @@ func (a author) bills() []page.Block {
 	flows.Rows = append(flows.Rows, present)
 	var paid []page.Block
 	if a.bodyTight >= tableMoves { // its chart stands on the reader's pages without it
-		paid = []page.Block{page.Para{Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}
+		paid = []page.Block{page.Para{Keep: true, Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}
 	}
 	return append([]page.Block{
 		page.Heading{Level: 1, Text: "What is paid for"},
-		page.Para{Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
+		page.Para{Keep: true, Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
 		page.Heading{Level: 1, Text: "Cash flows"},
-		page.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows,
+		page.Para{Keep: true, Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows,
 	}, paid...)
 }
 
@@ -212,7 +214,7 @@ func (a author) count(l economics.CostLine) string {
 	case "kg":
 		return a.v.Mass(l.Count) + " a year"
 	case "kg on a warm day":
-		return a.v.Mass(l.Count) + ", each warm day"
+		return a.v.Mass(l.Count) + " for a day"
 	case "m²":
 		return quantity.FormatArea(quantity.SquareMetre(l.Count), a.r.Boat.Units)
 	case "kWh", "W":
@@ -236,7 +238,7 @@ func (a author) checklist() []page.Block {
 		return nil
 	}
 	return []page.Block{page.Heading{Level: 1, Text: "All cautions, to tick off"},
-		page.Para{Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
+		page.Para{Keep: true, Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
 }
 
 // asTold lists the boat with how each figure is known, and why what was not

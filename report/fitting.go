@@ -21,6 +21,9 @@ func (a author) fitting() []page.Block {
 		page.Kept{beside(rows), page.Para{Style: page.Small,
 			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures."}},
 	}
+	if text := a.v.Aboard(); text != "" {
+		out = append(out, page.Para{Text: text})
+	}
 	return append(out, a.workFor(a.chosen(), 1)...)
 }
 

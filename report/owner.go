@@ -82,6 +82,7 @@ type author struct {
 	r        *economics.Reckoning
 	v        words.Voice
 	findings []rules.Finding
+	foods    rules.Foods
 	// front and body say how tightly page one and the other reader's pages
 	// are set, from 0, roomy, to tightest.
 	frontTight, bodyTight int
@@ -95,7 +96,11 @@ func (in Input) author() (author, error) {
 	if err != nil {
 		return author{}, fmt.Errorf("cautions: %w", err)
 	}
-	return author{Input: in, r: in.Reckoning, v: words.Of(in.Reckoning, in.Pack.Book), findings: found}, nil
+	foods, err := rules.LoadFoods()
+	if err != nil {
+		return author{}, fmt.Errorf("foods that keep: %w", err)
+	}
+	return author{Input: in, r: in.Reckoning, v: words.Of(in.Reckoning, in.Pack.Book), findings: found, foods: foods}, nil
 }
 
 // document is the whole report.

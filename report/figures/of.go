@@ -16,8 +16,8 @@ func Of(in Input) (Sheet, error) {
 	s := Sheet{
 		Schema: Schema, Version: in.Version, RulesBook: in.Book.Identity, Boat: b.Name, Units: string(b.Units), Guidance: in.Guidance,
 		Inputs: inputsOf(b), Ground: groundOf(r), Box: boxOf(r), Months: monthsOf(r), UnitFigures: unitsOf(r),
-		Money:   Money{Number(b.Money.Discount), int(b.Money.Years), b.Currency},
-		Futures: futuresOf(r), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
+		Money:  Money{Number(b.Money.Discount), int(b.Money.Years), b.Currency},
+		Repair: Repair{when(r.HasRepair, r.RepairWorth)}, Futures: futuresOf(r), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
 	}
 	for i := range r.Options {
 		o, err := optionOf(in, &r.Options[i])
@@ -105,7 +105,7 @@ func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 	out := Option{
 		ID: string(o.ID), Name: words.Name(o.ID), AsTold: told,
 		Fitted:    Fitted{Case: fitted, FitOut: []FitItem{}, Reached: o.Fit.Reached, Searched: o.Fit.SearchFutures, SearchWorks: Number(o.Fit.SearchWorks)},
-		ToldWorks: o.AsToldWorksOf100, Workable: o.WorkableOf100, Cheapest: o.CheapestOf100, Best: o.BestOf100,
+		ToldWorks: o.AsToldWorksOf100, ToldFutures: o.AsToldFutures, Workable: o.WorkableOf100, Cheapest: o.CheapestOf100, Best: o.BestOf100,
 		PresentLow: Number(o.PresentLow), PresentHigh: Number(o.PresentHigh), YearlyLow: Number(o.YearlyLow), YearlyHigh: Number(o.YearlyHigh),
 		Regret: Number(o.ExpectedRegret), Worst: fortnightOf(o),
 	}

@@ -19,6 +19,7 @@ type Sheet struct {
 	Options     []Option               `json:"options"`
 	Money       Money                  `json:"money"`
 	Even        []BreakEven            `json:"break_even"`
+	Repair      Repair                 `json:"repair"`
 	Futures     Futures                `json:"futures"`
 	Verdict     Verdict                `json:"verdict"`
 	Caution     []Caution              `json:"cautions"`
@@ -116,6 +117,7 @@ type Option struct {
 	AsTold      Case       `json:"as_told"`
 	Fitted      Fitted     `json:"fitted"`
 	ToldWorks   int        `json:"as_told_works_of_100"`
+	ToldFutures int        `json:"as_told_futures"`
 	Workable    int        `json:"workable_of_100"`
 	Cheapest    int        `json:"cheapest_of_100"`
 	Best        int        `json:"best_of_100"`
@@ -211,6 +213,11 @@ type Money struct {
 	Discount Number `json:"discount"`
 	Years    int    `json:"years"`
 	Currency string `json:"currency"`
+}
+
+// Repair is what becomes of an old unit aboard.
+type Repair struct {
+	WorthUpTo Number `json:"worth_up_to"` // null when there is none to repair
 }
 
 // BreakEven is the nights a year at which a unit costs what ice costs, both as told.

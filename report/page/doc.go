@@ -49,10 +49,12 @@ const (
 	Small Style = "small" // notes and sources
 )
 
-// Para is a paragraph. Lead, if any, is set in bold before the text.
+// Para is a paragraph. Lead, if any, is set in bold before the text; Keep
+// holds it on the page of what follows.
 type Para struct {
 	Lead, Text string
 	Style      Style
+	Keep       bool
 }
 
 // Mark is what stands before an item of a list.

@@ -44,7 +44,7 @@ func setOne(b Block) layout.Block {
 	case Heading:
 		return layout.Heading{Level: b.Level, Text: b.Text}
 	case Para:
-		return layout.Text{Words: led(b.Lead, b.Text), Type: types[b.Style], Full: b.Style != Body}
+		return layout.Text{Words: led(b.Lead, b.Text), Type: types[b.Style], Full: b.Style != Body, Keep: b.Keep}
 	case List:
 		var items []layout.Block
 		for _, item := range b.Items {

@@ -115,19 +115,19 @@ func (v Voice) Value(in economics.Input, x float64) string {
 	case "money", "money/year":
 		return v.Money(x)
 	case "years":
-		return quantity.FormatYears(quantity.Year(round2(x)))
+		return quantity.FormatYears(quantity.Year(Round(x)))
 	case "W":
 		return power(x)
 	case "Ah/day":
-		return quantity.FormatCharge(quantity.AmpHour(round2(x))) + " a day"
+		return quantity.FormatCharge(quantity.AmpHour(Round(x))) + " a day"
 	case "Ah":
-		return quantity.FormatCharge(quantity.AmpHour(round2(x)))
+		return quantity.FormatCharge(quantity.AmpHour(Round(x)))
 	}
 	typical := in.Typical
 	if typical == 0 {
 		typical = 1
 	}
-	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(round2(x/typical))), " %") + " % of what was reckoned"
+	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(Round(x/typical))), " %") + " % of what was reckoned"
 }
 
 // Span prints the 10 to 90 range of an uncertain input.

@@ -11,8 +11,8 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// round2 rounds to two significant digits.
-func round2(x float64) float64 {
+// Round rounds to two significant digits.
+func Round(x float64) float64 {
 	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
 		return x
 	}
@@ -23,7 +23,7 @@ func round2(x float64) float64 {
 // Money prints an amount to two significant digits: "$1,600", "$12 million".
 // What is not finite prints as a dash.
 func (v Voice) Money(x float64) string {
-	x = round2(x)
+	x = Round(x)
 	if math.Abs(x) < 0.005 {
 		x = 0
 	}
@@ -103,7 +103,7 @@ func (v Voice) Mass(kg float64) string {
 	if own == 0 {
 		return quantity.FormatMass(0, v.sys)
 	}
-	return quantity.FormatMass(quantity.Kilogram(kg*round2(own)/own), v.sys)
+	return quantity.FormatMass(quantity.Kilogram(kg*Round(own)/own), v.sys)
 }
 
 func (v Voice) volume(l float64) string { return quantity.FormatVolume(quantity.Litre(l), v.sys) }
@@ -117,9 +117,11 @@ func (v Voice) length(mm float64) string {
 	return quantity.FormatLength(quantity.Metre(mm/1000), v.sys)
 }
 func (v Voice) area(m2 float64) string { return quantity.FormatArea(quantity.SquareMetre(m2), v.sys) }
-func wattHours(wh float64) string      { return quantity.FormatEnergy(quantity.WattHour(round2(wh))) }
-func power(w float64) string           { return quantity.FormatPower(quantity.Watt(round2(w))) }
-func of100(n int) string               { return fmt.Sprintf("%d of 100", n) }
+
+// WattHours prints an electrical energy to two significant digits.
+func WattHours(wh float64) string { return quantity.FormatEnergy(quantity.WattHour(Round(wh))) }
+func power(w float64) string      { return quantity.FormatPower(quantity.Watt(Round(w))) }
+func of100(n int) string          { return fmt.Sprintf("%d of 100", n) }
 
 // few100 prints a count that is a disappointment.
 func few100(n int) string {
@@ -132,7 +134,7 @@ func few100(n int) string {
 func share100(share float64) int { return int(math.Round(100 * share)) }
 
 // whole prints a count to two significant digits, or a smaller one exactly.
-func whole(x float64) string { return quantity.FormatNumber(math.Round(round2(x))) }
+func whole(x float64) string { return quantity.FormatNumber(math.Round(Round(x))) }
 
 // Plural gives "1 night", "2 nights".
 func Plural(n float64, one string) string {

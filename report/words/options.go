@@ -190,7 +190,7 @@ func (v Voice) daily(o *economics.Outcome) string {
 	case o.Facts["option"] == string(economics.DryStores):
 		return "None"
 	}
-	return wattHours(number(o.Facts, "unit_wh_per_day_hottest")) + " a day"
+	return WattHours(number(o.Facts, "unit_wh_per_day_hottest")) + " a day"
 }
 
 func (v Voice) room(o *economics.Outcome) string {

@@ -59,7 +59,10 @@ func (v Voice) piece(item economics.FitItem) string {
 	b := v.r.Boat.Box
 	switch item.Piece {
 	case economics.HabitPiece:
-		return "Start each trip with a cold box: run the unit on shore power the day before"
+		if v.r.Boat.SeesShore() {
+			return "Start each trip with a cold box: run the unit on shore power the day before"
+		}
+		return "Start each trip with a cold box: leave the unit running on its own sun"
 	case economics.SealPiece:
 		var parts []string
 		if b.LidSeal != heat.GoodSeal {

@@ -1,0 +1,103 @@
+package report
+
+import (
+	"fmt"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/page"
+	"coldreckon/report/words"
+)
+
+// units shows what the two units do in the box as she is, what another
+// temperature would cost, and what their makers' plates mean.
+func (a author) units() []page.Block {
+	sys := a.r.Boat.Units
+	degrees := func(c float64) string { return quantity.FormatTemperature(quantity.Celsius(c), sys) }
+	rows := []struct {
+		label string
+		cell  func(economics.UnitFigures) string
+	}{
+		{"Box it cools", func(u economics.UnitFigures) string { return quantity.FormatVolume(quantity.Litre(u.VolumeL), sys) }},
+		{"Heat it can take out there", func(u economics.UnitFigures) string { return quantity.FormatPower(quantity.Watt(u.CapacityW)) }},
+		{"Share of the time it runs", func(u economics.UnitFigures) string {
+			return quantity.FormatShare(quantity.Fraction(u.RunShare))
+		}},
+		{"Temperature it holds", func(u economics.UnitFigures) string { return degrees(u.HeldC) }},
+		{"Plate, and where its heat goes", func(u economics.UnitFigures) string { return degrees(u.PlateC) + ", " + degrees(u.CondenserC) }},
+		{"Heat moved per electricity used", func(u economics.UnitFigures) string { return fmt.Sprintf("%.1f", u.COP) }},
+		{"Electricity a day", func(u economics.UnitFigures) string {
+			return words.WattHours(u.WhPerDay) + ", " + quantity.FormatCharge(quantity.AmpHour(words.Round(u.AhPerDay)))
+		}},
+		{"Current while it runs", func(u economics.UnitFigures) string { return quantity.FormatCurrent(quantity.Ampere(u.RunningA)) }},
+		{"Cooling a warm box down", func(u economics.UnitFigures) string {
+			if !u.PullDownReached {
+				return "never gets there"
+			}
+			return quantity.FormatHours(words.Round(u.PullDownHours)) + ", " + words.WattHours(u.PullDownWh)
+		}},
+		{"Keeps cold with the unit off", func(u economics.UnitFigures) string {
+			if u.HoldOverHours <= 0 {
+				return "stores no cold"
+			}
+			return quantity.FormatHours(u.HoldOverHours)
+		}},
+		{"Voltage lost in its cable", a.cableDrop},
+	}
+	t := page.Table{Columns: []page.Column{{Quiet: true, Share: 0.4}}}
+	for _, u := range a.r.Units {
+		t.Columns = append(t.Columns, page.Column{Head: words.Name(u.ID)})
+	}
+	for _, r := range rows {
+		row := []string{r.label}
+		for _, u := range a.r.Units {
+			row = append(row, r.cell(u))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	out := []page.Block{
+		page.Heading{Level: 1, Text: "The units in this box"},
+		page.Para{Keep: true, Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."}, t,
+	}
+	for _, u := range a.r.Units {
+		if text := a.v.PlateMeans(u); text != "" {
+			out = append(out, page.Para{Lead: "What the " + words.Bare(u.ID) + "'s plate means.", Text: text})
+		}
+	}
+	return append(out, a.setPoints()...)
+}
+
+func (a author) cableDrop(u economics.UnitFigures) string {
+	c := u.Cable
+	if !c.Known {
+		return "cable not known"
+	}
+	text := quantity.FormatShare(quantity.Fraction(c.DropShare))
+	if c.LeastV < c.CutOutV {
+		text += fmt.Sprintf("; at a low battery %s reach it, and units cut out near %s", quantity.FormatVoltage(quantity.Volt(c.LeastV)), quantity.FormatVoltage(quantity.Volt(c.CutOutV)))
+	}
+	return text
+}
+
+// setPoints shows the trade between temperature, electricity and keeping.
+func (a author) setPoints() []page.Block {
+	u := a.r.Units[0]
+	if a.v.Unit() != u.ID {
+		u = a.r.Units[1]
+	}
+	t := page.Table{Columns: []page.Column{{Head: "Box at"}, {Head: "Electricity a day"}, {Head: "Listeria grows, against 5 °C (41 °F)"}, {Head: "Good for"}}}
+	for _, p := range u.SetPoints {
+		use := "all chilled food"
+		if !p.Perishables {
+			use = "drinks, butter and vegetables only"
+		}
+		t.Rows = append(t.Rows, []string{quantity.FormatTemperature(p.Box, a.r.Boat.Units), words.WattHours(float64(p.Duty.DayWh())), fmt.Sprintf("%.1f times as fast", p.Growth), use})
+	}
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	return []page.Block{page.Kept{
+		page.Heading{Level: 2, Text: "What another temperature would take, with " + words.In(u.ID)}, t,
+		page.Para{Style: page.Small, Text: "Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe."},
+	}}
+}

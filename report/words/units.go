@@ -1,0 +1,57 @@
+package words
+
+import (
+	"fmt"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Unit gives the unit that matters more: the answer if it is one, else the
+// better of the two.
+func (v Voice) Unit() economics.OptionID {
+	if d := v.r.Verdict; unit(d.Option) {
+		return d.Option
+	}
+	if v.r.Of(economics.LargerUnit).BestOf100 > v.r.Of(economics.SmallUnit).BestOf100 {
+		return economics.LargerUnit
+	}
+	return economics.SmallUnit
+}
+
+// PlateMeans says what a unit's rating plate implies; empty when nothing was
+// told of it.
+func (v Voice) PlateMeans(u economics.UnitFigures) string {
+	m := u.Rating
+	if m == nil {
+		return ""
+	}
+	text := fmt.Sprintf("Its cooling power is about %s (%s).", power(m.Cooling.Typical), quantity.Span(power(m.Cooling.Low), power(m.Cooling.High)))
+	if m.ImpliedLeak.Typical > 0 {
+		text += fmt.Sprintf(" The average current it states comes true in a box that leaks %s. This box leaks %s.", v.leak(m.ImpliedLeak.Typical), v.leak(u.LeakWPerK))
+		switch ratio := u.LeakWPerK / m.ImpliedLeak.Typical; {
+		case ratio > 1.25:
+			text += fmt.Sprintf(" So expect about %.1f times that current here.", ratio)
+		case ratio < 0.8:
+			text += " So expect less than that current here."
+		}
+	}
+	if m.ImpliedLeak.Typical > 0 && !m.Fits {
+		text += " Its current and its largest box do not go together: the maker had two boxes in mind."
+	}
+	return text
+}
+
+// Aboard says what becomes of a unit that is already in the box; empty when
+// there is none.
+func (v Voice) Aboard() string {
+	switch {
+	case v.r.Boat.Box.FittedUnit == economics.UnitWorks && v.r.Boat.Small.Form != economics.FreeStanding:
+		return "The small unit here is the one aboard, kept as it is, with half its life behind it."
+	case v.r.HasRepair && v.r.RepairWorth < 1:
+		return "The old unit aboard is not worth repairing: a new small unit costs no more."
+	case v.r.HasRepair:
+		return fmt.Sprintf("An old unit is aboard. Repairing it pays as long as the repair costs no more than about %s.", v.Money(v.r.RepairWorth))
+	}
+	return ""
+}
