@@ -1,13 +1,12 @@
 package answers
 
 import (
-	"fmt"
 	"maps"
+	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
 
-	"coldreckon/economics"
 	"coldreckon/wizard/questions"
 )
 
@@ -153,6 +152,7 @@ func (f *File) with(key string, in questions.Input) string {
 		case e.path == key:
 			block := named(e.name.Value, in, indent)
 			block[0] = withComment(block[0], lineComment(e))
+			block = append(inner(e, indent), block...)
 			return joined(splice(lines, e.first, e.end, block...))
 		case strings.HasPrefix(key, e.path+".") && e.value.Style&yaml.FlowStyle != 0:
 			within := put(inputOf(e.value), strings.TrimPrefix(key, e.path+"."), in)
@@ -357,6 +357,16 @@ func comments(n *yaml.Node, indent int) []string {
 	return lines
 }
 
+// inner gathers the comments among the parts of a value in several lines,
+// without the one that stays beside its key.
+func inner(e entry, indent int) []string {
+	if e.value.Kind == yaml.ScalarNode {
+		return nil
+	}
+	beside := strings.Repeat(" ", indent) + lineComment(e)
+	return slices.DeleteFunc(comments(e.value, indent), func(line string) bool { return line == beside })
+}
+
 func lineComment(e entry) string {
 	if e.value.LineComment != "" {
 		return e.value.LineComment
@@ -369,27 +379,4 @@ func withComment(line, comment string) string {
 		return line
 	}
 	return line + " " + comment
-}
-
-// Fresh makes a file from the answers of a boat, with a comment for every
-// group and key. What was only assumed is left out.
-func Fresh(b economics.Boat) (*File, error) {
-	f := &File{name: "new answers", inputs: map[string]questions.Input{}}
-	f.text = strings.TrimLeft(`
-# Answers about one boat, for coldreckon.
-# Change what you like; a line left out takes a usual value, and "don't know"
-# is an answer. A figure may name its own unit: 90 L, 3.2 cu ft, 1 1/2 in.
-`, "\n")
-	for _, row := range questions.All() {
-		in, ok := questions.Given(&b, row.Key)
-		if !ok {
-			continue
-		}
-		inputs := maps.Clone(f.inputs)
-		inputs[row.Key] = in
-		if err := f.become(f.with(row.Key, in), inputs); err != nil {
-			return nil, fmt.Errorf("writing %s: %w", row.Key, err)
-		}
-	}
-	return f, nil
 }

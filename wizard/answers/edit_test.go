@@ -159,6 +159,22 @@ func TestEditingKeepsComments(t *testing.T) {
 	}
 }
 
+// A list written anew keeps what its owner noted among its parts, above it.
+func TestRewritingAListKeepsItsComments(t *testing.T) {
+	const text = "evidence:\n  # weighed\n  ice_history: # by hand\n    # a hot week\n    - ice: 10 kg # about\n      hours: 36\n      month: july\n\nfood:\n  target: 4 °C\n"
+	f := read(t, text)
+	in := questions.Word("ice: 8 kg; hours: 30; month: july")
+	for range 2 {
+		if err := f.Accept("evidence.ice_history", in); err != nil {
+			t.Fatal(err)
+		}
+	}
+	const want = "evidence:\n  # weighed\n  # a hot week\n  # about\n  ice_history: # by hand\n    - ice: 8 kg\n      hours: 30\n      month: july\n\nfood:\n  target: 4 °C\n"
+	if got := written(t, f); got != want {
+		t.Errorf("writes\n%s\nwant\n%s", got, want)
+	}
+}
+
 func TestFresh(t *testing.T) {
 	for _, s := range Samples() {
 		told := read(t, s.Text).Told()
