@@ -39,25 +39,21 @@ func save(path string, data []byte) error {
 }
 
 // saveTarget finds what a path stands for and the mode of what is there, 0
-// when nothing is.
+// when nothing is. A link to nowhere counts as nothing.
 func saveTarget(path string) (string, fs.FileMode, error) {
-	target, err := filepath.EvalSymlinks(path)
-	if errors.Is(err, fs.ErrNotExist) {
-		target, err = path, nil // new, or a link to nowhere, which is replaced
-	}
-	if err != nil {
-		return "", 0, explainSave(path, err)
-	}
-	info, err := os.Stat(target)
+	info, err := os.Stat(path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return target, 0, nil
+		return path, 0, nil
 	case err != nil:
 		return "", 0, explainSave(path, err)
 	case info.IsDir():
 		return "", 0, misuse("Give the name of a file in it.", "%s: found a folder, expected a file name", path)
+	case !info.Mode().IsRegular():
+		return path, info.Mode(), nil
 	}
-	return target, info.Mode(), nil
+	target, err := filepath.EvalSymlinks(path)
+	return target, info.Mode(), explainSave(path, err)
 }
 
 // createAside opens a new file with the permissions that any new file gets.

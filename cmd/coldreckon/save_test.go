@@ -59,21 +59,6 @@ func TestSaveFollowsLinks(t *testing.T) {
 	}
 }
 
-func TestSaveLeavesDevicesAlone(t *testing.T) {
-	if runtime.GOOS == "windows" {
-		t.Skip("no /dev/null there")
-	}
-	if err := save("/dev/null", []byte("gone")); err != nil {
-		t.Fatal(err)
-	}
-	if info, err := os.Stat("/dev/null"); err != nil || info.Mode().IsRegular() {
-		t.Fatalf("/dev/null has become %v, %v", info.Mode(), err)
-	}
-	if err := save("/dev/full", []byte("x")); err == nil {
-		t.Error("a full device took the data")
-	}
-}
-
 func TestSavePassesByWhatACrashLeft(t *testing.T) {
 	folder := t.TempDir()
 	left := filepath.Join(folder, ".coldreckon-0.part")

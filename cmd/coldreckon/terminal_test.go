@@ -5,6 +5,7 @@ package main
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"io"
 	"os"
 	"os/exec"
@@ -319,5 +320,27 @@ func TestBrokenOffWhileReading(t *testing.T) {
 	c.Wait()
 	if code := c.ProcessState.ExitCode(); code != exitInterrupted {
 		t.Errorf("found exit code %d, expected %d", code, exitInterrupted)
+	}
+}
+
+// What is no file, such as a named pipe, is written to and stays what it is.
+func TestSaveWritesToAPipe(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "pipe")
+	if err := syscall.Mkfifo(name, 0o644); err != nil {
+		t.Skip(err)
+	}
+	read := make(chan string, 1)
+	go func() {
+		text, err := os.ReadFile(name)
+		read <- fmt.Sprint(string(text), err)
+	}()
+	if err := save(name, []byte("through")); err != nil {
+		t.Fatal(err)
+	}
+	if info, err := os.Lstat(name); err != nil || info.Mode()&os.ModeNamedPipe == 0 {
+		t.Fatalf("the pipe has become %v, %v", info.Mode(), err)
+	}
+	if got := <-read; got != "through<nil>" {
+		t.Errorf("found %q at the other end", got)
 	}
 }
