@@ -26,8 +26,8 @@ func (a author) boundary() (page.Chart, bool) {
 	if !a.aboard() || price <= 0 {
 		return page.Chart{}, false
 	}
-	p := plane{nights: math.Min(365, math.Max(60, 2*a.nights())), price: 3 * price, at: a.r.WinnerAt}
-	winner, ok := p.at(a.nights(), price)
+	p := plane{nights: math.Min(365, math.Max(60, 2*a.v.Nights())), price: 3 * price, at: a.r.WinnerAt}
+	winner, ok := p.at(a.v.Nights(), price)
 	if !ok {
 		return page.Chart{}, false
 	}
@@ -41,7 +41,7 @@ func (a author) boundary() (page.Chart, bool) {
 		Across: chart.Axis{Label: "Nights aboard a year", High: p.nights},
 		Up: chart.Axis{Label: "Price of ice, " + a.r.Boat.Currency + " a " + per, High: p.price * each,
 			Say: func(v float64) string { return quantity.FormatMoney(quantity.Money(v), a.r.Boat.Currency) }},
-		Boat: chart.Place{Label: a.r.Boat.Name, Across: a.nights(), Up: price * each},
+		Boat: chart.Place{Label: a.r.Boat.Name, Across: a.v.Nights(), Up: price * each},
 	}
 	t := page.Table{Columns: []page.Column{{Head: "Nights a year"}, {Head: "Ice price where it turns"}, {Head: "Below it"}, {Head: "Above it"}}}
 	for _, line := range p.lines() {

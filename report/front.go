@@ -56,21 +56,14 @@ func (a author) sideBySide() []words.Row {
 
 // scene says in one line what this is about.
 func (a author) scene() string {
-	parts := []string{a.r.Ground.Name, fmt.Sprintf("%.0f nights aboard a year", a.nights())}
+	parts := []string{a.r.Ground.Name, fmt.Sprintf("%.0f nights aboard a year", a.v.Nights())}
 	if !a.Date.IsZero() {
 		parts = append(parts, day(a.Date))
 	}
 	return strings.Join(parts, "  ·  ")
 }
 
-func (a author) nights() float64 {
-	var n float64
-	for _, m := range a.r.Months {
-		n += float64(m.Nights)
-	}
-	return n
-}
-
+// flips gives what would change the answer, beyond what was said above.
 func (a author) flips(most int) []string {
 	var out []string
 	for _, f := range a.v.Flips() {

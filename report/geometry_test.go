@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"coldreckon/economics"
@@ -43,6 +44,11 @@ func checkSet(t *testing.T, s *sheet.Recording) {
 	w, h := s.Paper()
 	for _, op := range s.Outside(sheet.Rect{W: w, H: h}.Inset(20, 9, 20, 9)) {
 		t.Errorf("page %d: outside the margins: %s", op.Page, op)
+	}
+	for _, op := range s.Ops {
+		if strings.ContainsRune(op.Text, sheet.Fallback) {
+			t.Errorf("page %d: %q holds a sign that the faces lack", op.Page, op.Text)
+		}
 	}
 	for _, pair := range s.Collisions() {
 		t.Errorf("page %d: %q over %q", pair[0].Page, pair[0].Text, pair[1].Text)

@@ -13,7 +13,7 @@ import (
 func (v Voice) Answer() string {
 	d := v.r.Verdict
 	switch {
-	case v.nights() == 0:
+	case v.Nights() == 0:
 		return fmt.Sprintf("With no nights aboard %s needs no refrigeration, and nothing else on these pages can pay for itself.", v.boat())
 	case !d.Works:
 		return fmt.Sprintf("None of the four ways works well enough for %s as reckoned; %s come%s nearest, in %s futures.",
@@ -108,7 +108,7 @@ func (v Voice) Condition() string {
 	d := v.r.Verdict
 	b := v.r.Boat
 	switch {
-	case v.nights() == 0 || !d.Works:
+	case v.Nights() == 0 || !d.Works:
 		return ""
 	case d.ByWorth:
 		return fmt.Sprintf("This counts a cold day as worth %s to you, as you told.", v.Money(float64(b.Money.ColdDayWorth)))
@@ -132,7 +132,7 @@ func (v Voice) turn() string {
 // Sure says how often the answer holds, both ways, as counts of 100.
 func (v Voice) Sure() []string {
 	d := v.r.Verdict
-	if v.nights() == 0 {
+	if v.Nights() == 0 {
 		return nil
 	}
 	with, none := v.r.Futures.RefrigerateOf100, v.r.Futures.NoneWorksOf100

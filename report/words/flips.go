@@ -22,7 +22,7 @@ type Flip struct {
 // likeliest first, and the nights at which a unit costs what ice costs.
 func (v Voice) Flips() []Flip {
 	var out []Flip
-	if v.nights() == 0 || !v.r.Verdict.Works {
+	if v.Nights() == 0 || !v.r.Verdict.Works {
 		return out
 	}
 	if text := v.turn(); text != "" {

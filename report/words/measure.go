@@ -26,7 +26,7 @@ const leastWorth = 0.005
 // Matters of taste are never among them.
 func (v Voice) MeasureFirst() []Measure {
 	var out []Measure
-	if v.nights() == 0 || !v.r.Verdict.Works {
+	if v.Nights() == 0 || !v.r.Verdict.Works {
 		return out
 	}
 	least := leastWorth * math.Abs(v.r.Of(v.r.Verdict.Option).Fitted.Present)
@@ -50,7 +50,7 @@ func (v Voice) EVPI() string {
 	if !v.r.Verdict.Works {
 		return "First clear what stands in the way: until then there is nothing to choose between."
 	}
-	if v.nights() == 0 || f.EVPI <= 0 {
+	if v.Nights() == 0 || f.EVPI <= 0 {
 		return "Nothing that could be found out would change the choice enough to pay for itself."
 	}
 	return fmt.Sprintf("To know everything beforehand would save about %s (give or take %s). Finding out is worth no more than that.",

@@ -61,7 +61,7 @@ func (v Voice) TurnsWhere(winner economics.OptionID, turns bool) string {
 	if !turns {
 		return fmt.Sprintf("%s cost%s least at any number of nights and any price of ice shown here.", The(winner), s(winner))
 	}
-	return fmt.Sprintf("At %.0f nights a year and %s for ice, %s cost%s least.", v.nights(), v.icePrice(), In(winner), s(winner))
+	return fmt.Sprintf("At %.0f nights a year and %s for ice, %s cost%s least.", v.Nights(), v.icePrice(), In(winner), s(winner))
 }
 
 func (v Voice) icePrice() string {

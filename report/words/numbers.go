@@ -180,8 +180,8 @@ func (v Voice) hottest() (economics.MonthFigures, bool) {
 	return most, len(v.r.Months) > 0
 }
 
-// nights gives the nights aboard in a year.
-func (v Voice) nights() float64 {
+// Nights gives the nights aboard in a year.
+func (v Voice) Nights() float64 {
 	var n float64
 	for _, m := range v.r.Months {
 		n += float64(m.Nights)

@@ -54,7 +54,7 @@ func (v Voice) ToldAndFitted() []Row {
 	}
 	return v.rows([]rowOf{
 		{"Works, of 100 futures", func(o *economics.OptionFigures) string {
-			if v.nights() == 0 {
+			if v.Nights() == 0 {
 				return "–"
 			}
 			if len(o.Fit.Items) == 0 || o.AsToldWorksOf100 == o.WorkableOf100 {
@@ -74,7 +74,7 @@ func (v Voice) ToldAndFitted() []Row {
 			return "none cold"
 		})},
 		{"Best, of 100 futures", func(o *economics.OptionFigures) string {
-			if v.nights() == 0 {
+			if v.Nights() == 0 {
 				return "–"
 			}
 			return fmt.Sprint(o.BestOf100)
@@ -83,7 +83,7 @@ func (v Voice) ToldAndFitted() []Row {
 }
 
 func (v Voice) coldOf100(o *economics.Outcome) string {
-	if v.nights() == 0 {
+	if v.Nights() == 0 {
 		return "–"
 	}
 	return fmt.Sprint(share100(number(o.Facts, "cold_share")))
@@ -115,7 +115,7 @@ func (v Voice) hottestName() string {
 // asTold says whether an option works without any work, and why not.
 func (v Voice) asTold(o *economics.OptionFigures) string {
 	switch {
-	case v.nights() == 0:
+	case v.Nights() == 0:
 		return "No nights to judge by"
 	case o.AsTold.Works():
 		return fmt.Sprintf("Works in %s", of100(o.AsToldWorksOf100))
@@ -126,7 +126,7 @@ func (v Voice) asTold(o *economics.OptionFigures) string {
 // withWork says whether an option works with the work found for it.
 func (v Voice) withWork(o *economics.OptionFigures) string {
 	switch works := o.WorkableOf100; {
-	case v.nights() == 0:
+	case v.Nights() == 0:
 		return "–"
 	case len(o.Fit.Items) == 0 && works >= 90:
 		return "None needed"
@@ -165,7 +165,7 @@ func (v Voice) why(o *economics.Outcome) string {
 }
 
 func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
-	if v.nights() == 0 {
+	if v.Nights() == 0 {
 		return "–"
 	}
 	if o.ID == economics.DryStores {
@@ -205,7 +205,7 @@ func (v Voice) room(o *economics.Outcome) string {
 // living says what a season with the option is like.
 func (v Voice) living(o *economics.OptionFigures) string {
 	f := o.Fitted.Facts
-	if v.nights() == 0 {
+	if v.Nights() == 0 {
 		return "–"
 	}
 	switch o.ID {

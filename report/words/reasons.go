@@ -12,7 +12,7 @@ import (
 
 // Reasons gives the three strongest reasons for the answer, each from figures.
 func (v Voice) Reasons() []string {
-	if v.nights() == 0 {
+	if v.Nights() == 0 {
 		return []string{
 			"No nights aboard were told, so there is no food to keep cold.",
 			fmt.Sprintf("A small unit would still cost about %s at first.", v.Money(v.r.Of(economics.SmallUnit).AsTold.First)),
@@ -131,7 +131,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 	if !b.Known {
 		return ""
 	}
-	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.nights())
+	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.Nights())
 }
 
 // workReason names the piece of work that matters most.

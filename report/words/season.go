@@ -9,7 +9,7 @@ import (
 // NoWork says why an option has no work listed.
 func (v Voice) NoWork(o *economics.OptionFigures) string {
 	switch {
-	case v.nights() == 0:
+	case v.Nights() == 0:
 		return "Without nights aboard there is nothing that work could make better."
 	case o.ID == economics.DryStores:
 		return "Dry stores need no work, only lockers that stay dry."
