@@ -57,6 +57,9 @@ func TestExamplesWork(t *testing.T) {
 					t.Fatal(err)
 				}
 			}
+			if err := os.CopyFS(folder, os.DirFS("testdata/logs")); err != nil {
+				t.Fatal(err)
+			}
 			quick := line
 			if strings.HasPrefix(line, "coldreckon figures") || strings.HasPrefix(line, "coldreckon report") {
 				quick += " --futures 20"
