@@ -276,7 +276,7 @@ func (t *talk) keep(key, text string) error {
 			return err
 		}
 	}
-	t.reckoned, t.tried = nil, nil
+	t.reckoned = nil
 	t.saved++
 	return t.Save(t.File)
 }

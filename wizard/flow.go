@@ -68,7 +68,6 @@ type talk struct {
 
 	saved    int                  // answers kept in this conversation
 	reckoned *economics.Reckoning // of the answers as they are; nil when stale
-	tried    *economics.Reckoning // the same with few futures
 	trials   []candidate          // what other answers would do; nil when not tried
 	verdict  *economics.Verdict   // the last one told
 
@@ -245,7 +244,7 @@ func (t *talk) filled() economics.Boat {
 // figures reckons the answers as they are.
 func (t *talk) figures() (*economics.Reckoning, error) {
 	if t.reckoned == nil {
-		r, err := t.Reckon(t.filled(), toldFutures)
+		r, err := t.Reckon(t.filled(), futures)
 		if err != nil {
 			return nil, fmt.Errorf("reckoning the answers so far: %w", err)
 		}

@@ -132,7 +132,7 @@ func TestConversations(t *testing.T) {
 		{
 			name:   "what is taken for granted is asked when another answer would cost",
 			change: noRegret("ice.first_load", func(b economics.Boat) bool { return b.Ice.FirstLoad == economics.Bought }),
-			script: lines(essentials, []line{{"worth about $400 to know. Answer \"enough\" when you have had enough of these. Where does a trip's first ice come from", "bought"}, {moment, ""}},
+			script: lines(essentials, []line{{"worth about $240 to know. Answer \"enough\" when you have had enough of these. Where does a trip's first ice come from", "bought"}, {moment, ""}},
 				safety(), []line{{goingBy, ""}}),
 			told: map[string]string{"ice.first_load": "bought"},
 		},

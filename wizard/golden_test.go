@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 	"unicode"
+
+	"coldreckon/economics"
 )
 
 var update = flag.Bool("update", false, "write the golden records anew")
@@ -34,7 +36,7 @@ func TestFirstTimer(t *testing.T) {
 	var kept string
 	p := NewPlain(o, &o.out, func() int { return 80 })
 	opts := options(t, p, fresh(t), &kept)
-	opts.Reckon = reckon
+	opts.Reckon = func(b economics.Boat, _ int) (*economics.Reckoning, error) { return reckon(b, 100) }
 	if err := run(opts); err != nil {
 		t.Error(err)
 	}

@@ -6,24 +6,20 @@ import (
 	"math"
 	"reflect"
 	"slices"
-	"strings"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
 
-// The futures of a reckoning whose answer is told, and of one that only tries
-// what another answer would do. Few are enough, because both sides of a trial
-// see the same futures.
-const (
-	toldFutures  = 400
-	trialFutures = 60
-)
+// futures is how many futures a reckoning between two questions looks at. A
+// trial looks at as many as the answer it is held against, and so at the same
+// ones.
+const futures = 300
 
-// unlike is the chance that an owner's boat differs from a default.
-// Engineering judgement, from memory.
-const unlike = 0.5
+// unlike is the chance that an owner's boat differs from a default, which is
+// what most boats have. Engineering judgement, from memory.
+const unlike = 0.3
 
 // others gives the boats that another answer to a row would make, each as
 // likely as the next: the other choices, or figures halfway to the ends of
@@ -74,14 +70,15 @@ func middle(a, b float64) float64 {
 }
 
 // tryAll weighs every open question whose answer the reckoning takes for
-// granted, details apart.
+// granted, details apart, and what is in the box already, which moves no figure.
 func (t *talk) tryAll() error {
 	t.Prompter.Say("One moment. I am trying what else could turn this.")
 	boat := t.File.Told()
 	t.trials = []candidate{}
-	uncertain := strings.Join(slices.Concat(slices.Collect(maps.Values(narrowing))...), " ")
+	uncertain := slices.Concat(slices.Collect(maps.Values(narrowing))...)
 	for _, row := range questions.All() {
-		if row.Detail || row.Safety || row.Key == worthKey || strings.Contains(uncertain, row.Key) || !open(row.Key, &boat) {
+		if row.Detail || row.Safety || row.Key == worthKey || row.Key == "box.fitted_unit" ||
+			slices.Contains(uncertain, row.Key) || !open(row.Key, &boat) {
 			continue
 		}
 		c := candidate{key: row.Key}
@@ -97,18 +94,15 @@ func (t *talk) tryAll() error {
 // present choice would lose, on average, were another answer the true one.
 func (t *talk) try(c *candidate) error {
 	row, _ := questions.Find(c.key)
-	if t.tried == nil {
-		r, err := t.Reckon(t.filled(), trialFutures)
-		if err != nil {
-			return fmt.Errorf("trying the answers so far: %w", err)
-		}
-		t.tried = r
+	now, err := t.figures()
+	if err != nil {
+		return err
 	}
-	choice := leastRegret(t.tried)
+	choice := leastRegret(now)
 	c.worth, c.asOf = 0, t.saved
 	boats := t.others(row)
 	for _, boat := range boats {
-		r, err := t.Reckon(boat, trialFutures)
+		r, err := t.Reckon(boat, futures)
 		if err != nil {
 			return fmt.Errorf("trying other answers to %s: %w", row.Key, err)
 		}
