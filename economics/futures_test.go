@@ -1,6 +1,7 @@
 package economics
 
 import (
+	"math"
 	"reflect"
 	"testing"
 
@@ -59,6 +60,71 @@ func TestFuturesAreIndependent(t *testing.T) {
 			if trial != all[i][k] {
 				t.Errorf("%s in future %d, from the last to the first: %+v; before %+v", ps[i].option, k, trial, all[i][k])
 			}
+		}
+	}
+}
+
+// A future with more nights aboard bills more of everything that comes by the
+// night, and nothing else; one with dearer prices bills as much more.
+func TestFuturesBillWhatTheyMove(t *testing.T) {
+	b, book := dunlin(), testBook()
+	ground, err := b.Ground()
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := newWorld(&b, ground)
+	var air air
+	air.breathe(&b, &w, &Typical, stream{1, 0}, 1)
+	for _, row := range []struct {
+		name   string
+		change func(*Future)
+		moves  map[string]bool // lines that grow by a quarter
+		nights bool            // whether all that come by the night do
+	}{
+		{"nights", func(f *Future) { f.Nights = 1.25 }, nil, true},
+		{"price of ice", func(f *Future) { f.IcePrice = 1.25 }, map[string]bool{lineIce: true}, false},
+		{"errands", func(f *Future) { f.Errand = 1.25 }, map[string]bool{lineErrand: true}, false},
+		{"units", func(f *Future) { f.Unit = 1.25 }, map[string]bool{lineUnit: true}, false},
+		{"fitting", func(f *Future) { f.Fitting = 1.25 }, map[string]bool{lineFitting: true}, false},
+		{"upkeep", func(f *Future) { f.Upkeep = 1.25 }, map[string]bool{lineUpkeep: true}, false},
+		{"premium", func(f *Future) { f.Premium = 1.25 }, map[string]bool{"dry_premium": true}, false},
+		{"spoilage", func(f *Future) { f.Spoilage = 1.25 }, map[string]bool{"spoilage": true}, false},
+		{"materials", func(f *Future) { f.Materials = 1.25 }, map[string]bool{"cable_fuse": true, "engine_kwh": true, "battery_wear": true}, false},
+	} {
+		f := Typical
+		row.change(&f)
+		moved := 0
+		for _, id := range Options {
+			p, err := newProposal(&b, &book, &w, 1, id, FitOut{})
+			if err != nil {
+				t.Fatal(err)
+			}
+			var idle idle
+			y, st := p.live(&Typical, &air, &idle), p.steady()
+			was, err := p.outcome(&Typical, y, st, nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			is, err := p.outcome(&f, y, st, nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for i, l := range was.Lines {
+				factor := 1.0
+				if row.moves[l.ID] || row.nights && l.Yearly != 0 && l.ID != lineUpkeep {
+					factor = 1.25
+					moved++
+				}
+				if got := is.Lines[i]; math.Abs(got.First-factor*l.First) > 1e-9 || math.Abs(got.Yearly-factor*l.Yearly) > 1e-9 {
+					t.Errorf("%s, %s: %v at first and %v a year; before %v and %v, expected %v times", row.name, l.ID, got.First, got.Yearly, l.First, l.Yearly, factor)
+				}
+			}
+			if row.nights && math.Abs(is.ColdDays-1.25*was.ColdDays) > 1e-9 {
+				t.Errorf("%s: %v cold days in a year of a quarter more nights, %v before", id, is.ColdDays, was.ColdDays)
+			}
+		}
+		if moved == 0 {
+			t.Errorf("%s: moves no line", row.name)
 		}
 	}
 }

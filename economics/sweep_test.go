@@ -1,6 +1,7 @@
 package economics_test
 
 import (
+	"math"
 	"testing"
 
 	"coldreckon/economics"
@@ -8,8 +9,8 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// wellBuilt is a small dry box for spring weekends in the cool, filled with
-// ice from a freezer at home.
+// wellBuilt is a small dry box for weekends in the cool, filled with one large
+// block of ice.
 func wellBuilt() economics.Boat {
 	b := economics.Dunlin()
 	b.Cruising.Ground, b.Cruising.TripNights, b.Cruising.ShopEveryDays = "scottish-west-coast", 2, 2
@@ -19,7 +20,7 @@ func wellBuilt() economics.Boat {
 		b.Box.Faces[side] = economics.Face{Foam: 0.08, Material: heat.XPS, State: heat.Dry, Neighbour: heat.Cabin}
 	}
 	b.Food.Target, b.Food.KgPerPersonDay, b.Food.MustBeColdShare, b.Food.ColdDaysWanted = 5, 1.2, 0.25, 0.75
-	b.Ice.Kind, b.Ice.UnitSize, b.Ice.ShareOfBox, b.Ice.CarryLimit = heat.Block, 4, 0.25, 12
+	b.Ice.Kind, b.Ice.UnitSize, b.Ice.ShareOfBox, b.Ice.CarryLimit = heat.Block, 10, 0.25, 12
 	return b
 }
 
@@ -96,6 +97,46 @@ func TestWinnerAtIsOrderly(t *testing.T) {
 				wasUnit = ok && (id == economics.SmallUnit || id == economics.LargerUnit)
 			}
 		}
+	}
+}
+
+// The plane's winners by hand: a yearly cost is what comes whatever the nights,
+// upkeep among it, plus the rest scaled to the nights, the ice of it also to
+// its price.
+func TestWinnerAtByHand(t *testing.T) {
+	b := wellBuilt() // 28 nights
+	r := reckon(t, b, quick)
+	won := map[economics.OptionID]bool{}
+	for nights := 5.0; nights <= 365; nights *= 1.3 {
+		for price := 0.1; price <= 6; price *= 1.3 {
+			want, least := economics.OptionID(""), math.Inf(1)
+			for _, o := range r.Options {
+				if !o.Fitted.Works() {
+					continue
+				}
+				nightly, ice := 0.0, 0.0
+				for _, l := range o.Fitted.Lines {
+					switch l.ID {
+					case "upkeep":
+					case "ice":
+						ice = l.Yearly
+					default:
+						nightly += l.Yearly
+					}
+				}
+				fixed := o.Fitted.Yearly - nightly - ice
+				if cost := fixed + (nightly+ice*price/float64(b.Ice.Price))*nights/28; cost < least {
+					want, least = o.ID, cost
+				}
+			}
+			if got, _ := r.WinnerAt(nights, price); got != want {
+				t.Fatalf("%.1f nights, ice at %.2f: %s wins; by hand %s", nights, price, got, want)
+			}
+			won[want] = true
+		}
+	}
+	if !won[economics.IceOnly] || len(won) < 2 {
+		t.Errorf("only %v win: the price of ice is not tried", won)
 	}
 }
 
