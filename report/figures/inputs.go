@@ -62,6 +62,7 @@ type EvidenceInputs struct {
 	IceTests   int `json:"ice_tests"`
 	JugTests   int `json:"jug_tests"`
 	IceHistory int `json:"ice_history"`
+	Logs       int `json:"logs"`
 }
 
 // FoodInputs is what must be kept cold.
@@ -155,7 +156,7 @@ func inputsOf(b *economics.Boat) Inputs {
 		Cruising: CruisingInputs{Ground: c.Ground, TripNights: Number(c.TripNights), ShopEvery: Number(c.ShopEveryDays),
 			ShoreShare: Number(c.ShorePowerShare), BeforeTrip: string(c.BeforeTrip), Crew: Number(c.Crew)},
 		Box:      boxInputs(b.Box),
-		Evidence: EvidenceInputs{len(b.Evidence.IceTests), len(b.Evidence.JugTests), len(b.Evidence.IceHistory)},
+		Evidence: EvidenceInputs{len(b.Evidence.IceTests), len(b.Evidence.JugTests), len(b.Evidence.IceHistory), len(b.Evidence.Logs)},
 		Food: FoodInputs{Number(b.Food.Target), Number(b.Food.KgPerPersonDay), Number(b.Food.MustBeColdShare), Number(b.Food.ColdDaysWanted),
 			string(b.Food.Medicine), string(b.Food.Vulnerable)},
 		Ice: IceInputs{Number(b.Ice.Price), string(b.Ice.Kind), Number(b.Ice.UnitSize), Number(b.Ice.FoundAtStops), string(b.Ice.FirstLoad),
