@@ -118,7 +118,7 @@ func TestConversations(t *testing.T) {
 				}
 			},
 			script: lines(essentials, []line{{"worth about $140 to know. Answer \"enough\" when you have had enough of these. What does an extra errand", "4"},
-				{"worth about $90 to know. How old is", "enough"}}, safety(), []line{{goingBy, ""}}),
+				{"worth about $90 to know. How old is the house battery", "enough"}}, safety(), []line{{goingBy, ""}}),
 			told: map[string]string{"ice.trip_cost": "4", "power.battery_age": ""},
 		},
 		{

@@ -108,7 +108,7 @@ func boxRows() []Row {
 		},
 		{
 			Key: "box.reachable", Group: OfBox, Label: "Foam can be added", Kind: YesNo,
-			Ask:     "Could foam board be glued to its walls, inside the box or from a locker behind?",
+			Ask:     "Could foam board be glued to the walls of the box, inside or from a locker behind?",
 			Help:    "Typical: yes, from inside, which makes the box a little smaller.",
 			Field:   spread(func(f *economics.Face) Slot { return at(&f.Reachable) }, "reachable"),
 			Default: always(true, "board can usually be glued in from inside"),

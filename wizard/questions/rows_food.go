@@ -26,7 +26,7 @@ func foodRows() []Row {
 		},
 		{
 			Key: "food.must_be_cold_share", Group: OfFood, Label: "Part of it that must be cold", Kind: Share,
-			Ask:     "What share of that food would spoil without cooling?",
+			Ask:     "What share of your food would spoil without cooling?",
 			Help:    "Typical: 0.3 with fresh meat and milk; 0.1 for people who cook from the locker.",
 			Limits:  Limits{0, 0, 1, 1},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.MustBeColdShare) },
@@ -138,7 +138,7 @@ func iceRows() []Row {
 		},
 		{
 			Key: "ice.carry_loss", Group: OfIce, Label: "Ice melted on the way", Kind: Share, Detail: true,
-			Ask:     "How much of it melts on the way to the boat?",
+			Ask:     "How much of the ice melts on the way to the boat?",
 			Help:    "Typical: 0.08; 0.03 in an insulated bag, 0.2 after a hot walk.",
 			Limits:  Limits{0, 0, 0.3, 0.9},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.CarryLoss) },

@@ -125,7 +125,7 @@ func unitRows(name string) []Row {
 		},
 		{
 			Key: key("rated_cooling"), Group: group, Label: "Cooling of " + noun + ", rated", Kind: Power, Detail: true,
-			Ask:     "What cooling does its maker state, at -10 °C plate and 45 °C condenser?",
+			Ask:     "What cooling does the maker of " + noun + " state, at -10 °C plate and 45 °C condenser?",
 			Help:    "Typical: " + map[bool]string{false: "50 W", true: "100 W"}[larger] + "; in the compressor's data sheet. Btu/h may be given too. If only amps and boxes are told, answer those instead.",
 			Limits:  Limits{5, 20, 400, 2000},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedCooling) },
@@ -133,7 +133,7 @@ func unitRows(name string) []Row {
 		},
 		{
 			Key: key("rated_amps"), Group: group, Label: "Mean current of " + noun + ", as its maker states", Kind: Current, Detail: true, None: "not told",
-			Ask:     "What average current does its maker state?",
+			Ask:     "What average current does the maker of " + noun + " state?",
 			Help:    "Typical: 0.4 A at 12 V for a box of 100 L, reached only with thick dry walls in a cool room.",
 			Limits:  Limits{0.05, 0.2, 6, 60},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedAmps) },
@@ -141,7 +141,7 @@ func unitRows(name string) []Row {
 		},
 		{
 			Key: key("rated_box"), Group: group, Label: "Box that " + noun + " is rated for", Kind: Volume, Detail: true, None: "not told",
-			Ask:     "Up to what box does its maker say it will do?",
+			Ask:     "Up to what box does the maker of " + noun + " say it will do?",
 			Help:    "Typical: " + map[bool]string{false: "100 L (3.5 cu ft)", true: "200 L (7 cu ft)"}[larger] + ", in the brochure beside the average current.",
 			Limits:  Limits{10, 30, 500, 2000},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedBox) },
@@ -180,7 +180,7 @@ func unitRows(name string) []Row {
 		},
 		{
 			Key: key("upkeep"), Group: group, Label: "Upkeep of " + noun + " a year", Kind: Money, Detail: true,
-			Ask:    "What does its upkeep cost in a year?",
+			Ask:    "What does the upkeep of " + noun + " cost in a year?",
 			Help:   "Typical: 2 in 100 of its price; more with sea-water cooling.",
 			Limits: Limits{0, 0, 500, 10000},
 			Field:  func(b *economics.Boat) Slot { return at(&unit(b).Upkeep) },

@@ -28,7 +28,7 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.battery_age", Group: OfPower, Label: "Age of the battery", Kind: Years, Detail: true,
-			Ask:     "How old is it?",
+			Ask:     "How old is the house battery?",
 			Help:    "Typical: 3 years. A date is stamped on the case or the terminal.",
 			Limits:  Limits{0, 0, 15, 40},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Power.BatteryAge) },
@@ -36,7 +36,7 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.chemistry", Group: OfPower, Label: "Kind of battery", Kind: Choice,
-			Ask:     "Is it a lead battery or lithium?",
+			Ask:     "Is the house battery lead or lithium?",
 			Help:    "Typical: lead, which covers flooded, AGM and gel. Lithium here means lithium iron phosphate.",
 			Options: []Option{{"lead", "lead: flooded, AGM or gel", "agm|gel|flooded|lead acid|wet"}, {"lithium", "lithium iron phosphate", "lifepo4|lfp|li"}},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Power.Chemistry) },
