@@ -56,8 +56,7 @@ func (a *asker) addFlags(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&a.all, "all", false, "ask every question, in order")
 	cmd.Flags().BoolVar(&a.plain, "plain", false, "ask in plain lines, through a pipe too")
 	a.reckon.addPriceFlags(cmd)
-	a.to.addFlags(cmd)
-	a.to.format = "pdf"
+	a.to.addFlags(cmd, "pdf")
 }
 
 // ask holds the conversation about FILE and writes the report.
@@ -69,7 +68,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if !told {
 		a.to.file = strings.TrimSuffix(name, filepath.Ext(name)) + ".pdf"
 	}
-	if err := a.to.check(out, name); err != nil {
+	if err := a.to.settle(out, name); err != nil {
 		return err
 	}
 	pack, err := out.pack(a.reckon.prices)
@@ -98,7 +97,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if err != nil {
 		return err
 	}
-	if err := a.to.print(ctx, out, found); err != nil {
+	if err := writeReport(ctx, out, found, &a.to); err != nil {
 		return err
 	}
 	if !a.to.toStdout() {

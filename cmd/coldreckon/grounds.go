@@ -33,9 +33,9 @@ month, and where each figure comes from.`,
 			if len(args) == 0 {
 				return out.result(groundList(climate.Grounds(), sys))
 			}
-			g, err := climate.Find(args[0])
+			g, err := groundNamed(args[0])
 			if err != nil {
-				return misuse("'coldreckon grounds' lists them all.", "%v", err)
+				return err
 			}
 			return out.result(groundYear(g, sys))
 		},
@@ -43,6 +43,15 @@ month, and where each figure comes from.`,
 	}
 	cmd.Flags().StringVar(&units, "units", string(quantity.Metric), "metric or us")
 	return cmd
+}
+
+// groundNamed finds a ground of the tables.
+func groundNamed(id string) (climate.Ground, error) {
+	g, err := climate.Find(id)
+	if err != nil {
+		return g, misuse("'coldreckon grounds' lists them all.", "%v", err)
+	}
+	return g, nil
 }
 
 // unitSystem reads a --units flag.

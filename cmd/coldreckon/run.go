@@ -69,7 +69,7 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
 	})
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), sampleCommand(out), groundsCommand(out),
-		protocolCommand(out), learnCommand(out), rulesCommand(out), versionCommand(out))
+		handoutCommand(out), protocolCommand(out), learnCommand(out), rulesCommand(out), versionCommand(out))
 	return root
 }
 

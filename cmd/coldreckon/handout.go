@@ -1,0 +1,62 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"coldreckon/economics/quantity"
+	"coldreckon/report/handout"
+	"coldreckon/rules"
+)
+
+// handoutCommand writes the sheets for a club's table.
+func handoutCommand(out surroundings) *cobra.Command {
+	var units, prices string
+	var to printer
+	cmd := &cobra.Command{
+		Use:   "handout GROUND -o OUT",
+		Short: "Write the worksheet of a cruising ground, for pencil and paper",
+		Long: `Writes sheets to copy for a club evening: a worksheet that takes an owner from
+the size of the ice box to the yearly cost of ice and of a small unit, with the
+tables it needs, made for one cruising ground. It is a PDF.`,
+		Example: `  coldreckon handout chesapeake-bay --units us -o handout.pdf
+  coldreckon handout dalmatia -o listic.pdf`,
+		Args: arguments(1, 1, "the name of one ground"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			sys, err := unitSystem(units)
+			if err != nil {
+				return err
+			}
+			if err := to.settle(out, prices); err != nil {
+				return err
+			}
+			ground, err := groundNamed(args[0])
+			if err != nil {
+				return err
+			}
+			pack, err := out.pack(prices)
+			if err != nil {
+				return err
+			}
+			foods, err := rules.LoadFoods()
+			if err != nil {
+				return err
+			}
+			info, err := to.info(out, sys)
+			if err != nil {
+				return err
+			}
+			return to.write(cmd.Context(), out, func() ([]byte, error) {
+				sheets, err := handout.New(ground, sys, pack, foods)
+				if err != nil {
+					return nil, err
+				}
+				return sheets.PDF(info, info.Author)
+			})
+		},
+		ValidArgsFunction: completeFirst(groundIDs),
+	}
+	cmd.Flags().StringVar(&units, "units", string(quantity.Metric), "metric or us")
+	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
+	to.addFlags(cmd, "pdf")
+	return cmd
+}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"context"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"coldreckon/economics/quantity"
+	"coldreckon/report/sheet"
+)
+
+// A printer holds the flags that say how and where something is printed.
+type printer struct {
+	formats []string // those on offer; the first is taken when nothing tells another
+
+	file, format, paper, date string
+}
+
+// extensions are the formats that the end of a file's name stands for.
+var extensions = map[string]string{".pdf": "pdf", ".txt": "text", ".md": "md", ".csv": "csv", ".json": "json"}
+
+// addFlags gives a command the flags of a printer with these formats.
+func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
+	p.formats = formats
+	flags := cmd.Flags()
+	flags.StringVarP(&p.file, "output", "o", "", "write it to `OUT`; - is standard output")
+	flags.StringVar(&p.paper, "paper", "", "a4 or letter; follows the units when not told")
+	flags.StringVar(&p.date, "date", "", "the day printed on it, as `YYYY-MM-DD`")
+	cmd.RegisterFlagCompletionFunc("paper", cobra.FixedCompletions([]string{"a4", "letter"}, cobra.ShellCompDirectiveNoFileComp))
+	if len(formats) > 1 {
+		flags.StringVar(&p.format, "format", "", oneOf(formats)+"; follows the name of OUT, else "+formats[0])
+		cmd.RegisterFlagCompletionFunc("format", cobra.FixedCompletions(formats, cobra.ShellCompDirectiveNoFileComp))
+	}
+}
+
+// toStdout reports whether it goes to standard output.
+func (p *printer) toStdout() bool { return p.file == "" || p.file == "-" }
+
+// settle looks at the flags before anything is reckoned and decides on the
+// format. inputs are the files that it is made from, which it must not replace.
+func (p *printer) settle(out surroundings, inputs ...string) error {
+	if p.format == "" {
+		p.format = p.formats[0]
+		if named := extensions[strings.ToLower(filepath.Ext(p.file))]; slices.Contains(p.formats, named) {
+			p.format = named
+		}
+	}
+	if !slices.Contains(p.formats, p.format) {
+		return misuse("", "--format: found %q, expected %s", p.format, oneOf(p.formats))
+	}
+	if _, _, ok := sheet.Paper(strings.ToLower(p.paper)).Size(); p.paper != "" && !ok {
+		return misuse("", "--paper: found %q, expected a4 or letter", p.paper)
+	}
+	if _, err := reportDate(p.date, out.env); err != nil {
+		return err
+	}
+	if p.format == "pdf" && p.toStdout() && out.toTerminal() {
+		return misuse("Name a file, such as -o report.pdf.", "standard output: found a terminal, expected a file for the PDF")
+	}
+	for _, input := range inputs {
+		if !p.toStdout() && same(p.file, input) {
+			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
+		}
+	}
+	return nil
+}
+
+// day is the day to print; settle has seen that there is one.
+func (p *printer) day(out surroundings) (time.Time, error) { return reportDate(p.date, out.env) }
+
+// sheet is the paper to print on: that of the units when none was told.
+func (p *printer) sheet(sys quantity.System) sheet.Paper {
+	switch {
+	case p.paper != "":
+		return sheet.Paper(strings.ToLower(p.paper))
+	case sys == quantity.US:
+		return sheet.Letter
+	}
+	return sheet.A4
+}
+
+// info describes a PDF that sets its own title.
+func (p *printer) info(out surroundings, sys quantity.System) (sheet.Info, error) {
+	day, err := p.day(out)
+	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: "en", Date: day, Paper: p.sheet(sys)}, err
+}
+
+// write makes the thing and puts it where the flags say.
+func (p *printer) write(ctx context.Context, out surroundings, render func() ([]byte, error)) error {
+	data, err := aside(ctx, render)
+	if err != nil {
+		return err
+	}
+	if p.toStdout() {
+		return out.result(data)
+	}
+	return save(p.file, data)
+}
