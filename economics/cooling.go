@@ -17,15 +17,15 @@ func (p *proposal) icing(s *season.Setup) season.Icing {
 	if err != nil { // the answers are checked before any reckoning
 		full = 0
 	}
-	hottest := s.Mean(p.world.hottest, float64(heat.HoldCelsius))
 	out := season.Icing{
-		Surface:    heat.Hold(full, quantity.Watt(hottest.GainW())),
+		Surface:    heat.Hold(full, p.holdW),
 		PortionKg:  float64(ice.UnitSize),
 		CarryKg:    float64(ice.CarryLimit),
 		CarryLoss:  float64(ice.CarryLoss),
 		FoundShare: float64(ice.FoundAtStops),
 		FromHome:   ice.FirstLoad == FromHome,
 		WaterKept:  p.boat.Box.Drain == heat.NoDrain,
+		ColdStart:  p.fit.Habit || p.boat.Cruising.BeforeTrip != Warm,
 	}
 	for m := range 12 {
 		if p.world.plan.NightsIn(m) == 0 {
@@ -46,6 +46,16 @@ func (p *proposal) icing(s *season.Setup) season.Icing {
 // SeesShore tells whether the boat is ever on shore power, so that a box can be
 // cooled there before a trip; else it is left running on its own sun.
 func (b Boat) SeesShore() bool { return b.Cruising.ShorePowerShare > 0 }
+
+// holdGain gives what a full load of ice is sized to hold: the gain of the box
+// as told, at typical inputs, in the hottest month. The surface is the ice's
+// own: foam, or a future with a leakier box, must not change it.
+func (p *proposal) holdGain(told heat.Conductance) quantity.Watt {
+	s := p.setup(&Typical)
+	s.Box.Leak = told
+	mean := s.Mean(p.world.hottest, float64(heat.HoldCelsius))
+	return quantity.Watt(mean.GainW())
+}
 
 // refrigerator prepares the unit of a future.
 func (p *proposal) refrigerator(f *Future) season.Refrigerator {

@@ -8,8 +8,9 @@ import (
 // FitOut is the work that an option is reckoned with. The zero value is the
 // boat as told.
 type FitOut struct {
-	// Habit has the box cold before a trip starts: the unit is run on shore power
-	// the day before or, where the boat sees none, left running on its own sun.
+	// Habit has the box cold before a trip starts: ice is put in the day before;
+	// a unit is run on shore power the day before or, where the boat sees none,
+	// left running on its own sun.
 	Habit    bool
 	Seal     bool // a new lid gasket
 	Drain    bool // the drain trapped or plugged

@@ -66,7 +66,7 @@ func steps(b *Boat, option OptionID) []step {
 	case DryStores:
 		return nil
 	}
-	if unit != nil && b.Cruising.BeforeTrip == Warm {
+	if b.Cruising.BeforeTrip == Warm {
 		add(HabitPiece, 1, func(f *FitOut, n int) { f.Habit = n > 0 })
 	}
 	if unit == nil || unit.Form != FreeStanding {
@@ -169,23 +169,50 @@ func (s *fitter) fitOut(sizes []byte) FitOut {
 }
 
 // search goes the way a yard would: pieces are added in order, each in the size
-// that helps most, until the option works in nine of ten futures. Then each
-// piece in turn is given the size, none included, at which the option still
-// works and the present cost is least, until no change lowers it. A quarter of
-// the futures sorts out what is clearly behind; all of them decide.
+// that helps most, until the option works in nine of ten futures. Then the work
+// is trimmed. Pieces may only help together, and one dear piece may stand for
+// two cheap ones, so the same is done from the other end, with every piece at
+// its largest; the cheaper result is kept. A quarter of the futures sorts out
+// what is clearly behind; all of them decide.
 func (s *fitter) search() (sizes []byte, reached bool) {
 	sizes = make([]byte, len(s.steps))
 	reached = s.look(sizes).reaches()
 	for i := 0; i < len(s.steps) && !reached; i++ {
 		reached = s.help(sizes, i)
 	}
-	for improved := reached; improved; {
+	if reached {
+		s.trim(sizes)
+	}
+	all := s.everything()
+	if !s.look(all).reaches() {
+		return sizes, reached
+	}
+	s.trim(all)
+	if !reached || s.look(all).present < s.look(sizes).present {
+		return all, true
+	}
+	return sizes, true
+}
+
+// trim gives each piece in turn the size, none included, at which the option
+// still works and the present cost is least, until no change lowers it.
+func (s *fitter) trim(sizes []byte) {
+	for improved := true; improved; {
 		improved = false
 		for i := len(s.steps) - 1; i >= 0; i-- {
 			improved = s.save(sizes, i) || improved
 		}
 	}
-	return sizes, reached
+}
+
+// everything gives each piece its largest size that leaves room in the box.
+func (s *fitter) everything() []byte {
+	all := make([]byte, len(s.steps))
+	for i := range all {
+		for all[i] = byte(s.steps[i].sizes); all[i] > 0 && !s.glance(all).possible; all[i]-- {
+		}
+	}
+	return all
 }
 
 // help gives piece i the least size with which the option works, or else the

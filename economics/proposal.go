@@ -36,6 +36,7 @@ type proposal struct {
 	volumeL   float64
 	leakScale float64 // measured over drawn
 	foamM2    float64
+	holdW     quantity.Watt   // of ice: the gain that a full load holds at heat.HoldCelsius
 	swap      float64         // part of the free air that one opening exchanges
 	use       float64         // of food and openings: what logs have shown over what the answers say
 	rating    *energy.Meaning // what the maker's words mean; nil when not told
@@ -72,6 +73,13 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 	}
 	p.walls = p.walls.Scale(p.leakScale)
 	p.volumeL = float64(spec.Inside.Volume())
+	if option == IceOnly {
+		told, err := b.Box.spec().Conductance()
+		if err != nil {
+			return nil, err
+		}
+		p.holdW = p.holdGain(told.Scale(leakScale))
+	}
 	return p, nil
 }
 

@@ -1,8 +1,6 @@
 package season
 
 import (
-	"math"
-
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
@@ -55,8 +53,12 @@ func (m *Month) hour(h int, sunKWh, airK float64, offset quantity.Kelvin, panel 
 	}
 	if h >= openFromH && h < openToH {
 		cabin := quantity.Celsius(a.cabinC)
-		a.openKJ = math.Min(heat.EnthalpyKJ(cabin, m.Water), heat.SaturatedEnthalpyKJ(cabin))
-		a.density = 1 / heat.SpecificVolume(cabin, m.Water)
+		water := m.Water
+		a.openKJ = heat.EnthalpyKJ(cabin, water)
+		if most := heat.SaturatedEnthalpyKJ(cabin); a.openKJ > most {
+			a.openKJ, water = most, heat.SaturatedHumidityRatio(cabin)
+		}
+		a.density = 1 / heat.SpecificVolume(cabin, water)
 	}
 	if share := m.SunShare[h]; share > 0 {
 		a.wPerWp = float64(panel.PowerW(sunKWh*1000*share, quantity.Celsius(outdoorC)))

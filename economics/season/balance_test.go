@@ -31,13 +31,18 @@ func TestBalances(t *testing.T) {
 		}{{"unit", byUnit, unitRows}, {"ice", byIce, iceRows}} {
 			// Both sides are sums of terms of either sign: the measure is what they
 			// would come to with their signs left out.
+			var starts []float64
+			b.walk(func(_ int, trip season.Trip, firstDay int) {
+				startC := b.around(trip, firstDay, 0).cabinC
+				if row.name == "unit" {
+					startC, _, _ = b.start(unit, trip, firstDay, new(account))
+				}
+				starts = append(starts, startC)
+			})
 			var measure, cooled, rise, last float64
 			for _, h := range row.rows {
 				if h.Hour == 0 {
-					last = h.CabinC
-					if row.name == "unit" && unit.Start == season.StartOnShore {
-						last = min(last, b.setup.TargetC)
-					}
+					last = starts[h.Trip]
 				}
 				measure += 3.6 * (math.Abs(h.GainW) + h.CooledW)
 				cooled += 3.6 * h.CooledW

@@ -42,8 +42,9 @@ func (b *bank) availableW(sup *supply) float64 {
 	return max(0, b.wh+sup.surplusW)
 }
 
-// step books one hour of sources, house loads and a unit's draw.
-func (b *bank) step(p *Power, sup *supply, unitW float64, t *Tally) {
+// step books one hour of sources, house loads and a unit's draw, and gives the
+// shore power that took.
+func (b *bank) step(p *Power, sup *supply, unitW float64, t *Tally) (shoreW float64) {
 	fullWh, yield := float64(p.Bank.FullWh), float64(p.Bank.ChargeEfficiency)
 	before := b.wh
 	net := sup.surplusW - unitW
@@ -83,6 +84,7 @@ func (b *bank) step(p *Power, sup *supply, unitW float64, t *Tally) {
 		b.off = false
 	}
 	t.LowestWh = min(t.LowestWh, b.wh)
+	return shore
 }
 
 // Stores runs the season without any cooling: house loads alone, the base
@@ -97,9 +99,8 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 				sup := s.Power.supplyAt(&d.hours[i], clock(i), d.shore)
 				b.step(&s.Power, &sup, 0, t)
 			}
-			t.endDay(d.month)
+			t.endNight(d.month)
 		}
-		t.endTrip()
 	})
 }
 
@@ -110,6 +111,7 @@ type tripRun struct {
 	index  int // of the trip
 	first  int // night
 	nights int
+	stops  int // in the trips before, each trip's first left out
 }
 
 // eachTrip calls f for each trip in order.
@@ -119,6 +121,7 @@ func (s *Setup) eachTrip(air *Air, f func(*tripRun)) {
 		tr.index, tr.first, tr.nights = i, trip.First, trip.Nights
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
 		f(&tr)
+		tr.stops += (trip.Nights - 1) / s.Goods.ShopEveryDays
 	}
 }
 

@@ -7,12 +7,14 @@
 //
 // # Calendar
 //
-// The nights of each month stand in the middle of that month. Nights follow
-// each other in the order of the year, starting after a month without nights
-// where there is one, and are cut into trips of the stated length; a trip
-// runs on across months. A trip of n nights is 24 n hours from noon; each of
-// its n days runs from noon to noon. Weather changes at midnight, so a trip
-// sees n + 1 days of weather. Months without nights are not simulated.
+// The nights of each month, rounded, stand in the middle of that month. Nights
+// follow each other in the order of the year, starting after a month without
+// nights where there is one, and are cut into trips of the stated length,
+// rounded; a trip runs on across months, and ends where a month without nights
+// follows. A trip of n nights is 24 n hours from noon; each of its n days runs
+// from noon to noon. An hour belongs to the month of its night. Weather changes
+// at midnight, so a trip sees n + 1 days of weather. Months without nights are
+// not simulated.
 //
 // # The hour
 //
@@ -27,12 +29,19 @@
 //     enthalpy of cabin air against saturated air at the box's temperature at
 //     the start of the hour; cabin air holds the month's water, at most
 //     saturated) + goods (stowed at noon on shop days for the days until the
-//     next shop day or the trip's end, spread over six hours).
+//     next shop day or the trip's end, spread over six hours, each chilled from
+//     cabin to box as they are in that hour). While the engine runs for any
+//     part of an hour its space is warm for the whole of it.
 //  3. Cooling, by option; see Unit and Ice.
-//  4. Battery: sun, engine (from 9 h) and shore against house loads and unit.
-//     Shore power on a night connects from 18 h to 6 h, carries every load
-//     and leaves the bank full at 6 h. Nights on shore are spread evenly.
+//  4. Battery: sun, engine (from 9 h; of the last hour its part) and shore
+//     against house loads and unit. A trip starts with a full bank. At the
+//     bottom the unit is cut off until an hour ends at the restart level.
+//     Shore power on a night connects from 18 h to 6 h, carries what sun and
+//     engine leave of every load, ends a cut-off, and fills the bank in the
+//     hour before 6 h. Night i of the plan, from 0, is on shore where
+//     round((i+1) share) > round(i share).
 //
-// A cold day is one on which food was above the limit, the higher of 5 °C and
-// the target + 1 K, for no more than two hours (tolerance 0.01 K).
+// Food temperature is that of the hour's end. A cold day is one on which it was
+// above the limit, the higher of 5 °C and the target + 1 K, for no more than two
+// hours (tolerance 0.01 K).
 package season

@@ -48,10 +48,11 @@ import (
 //	buys    wants 1.2 · 2 · 6 + 4 + 7 = 25.4 kg; carries 4 bags of 4.5 kg, 17.1 kg after the loss of 5 %
 //	at 0 °C 0.70 · 23.948 + 0.20 · 16.5 + 0.15 · 23.948 + 0.10 · 26.948 = 26.350 W; goods 3.6 · 2.4/(6 · 3.6) = 0.4 W/K,
 //	        9.579 W; lid -0.085 W; together 35.845 W, and 1.15 + 0.4 = 1.55 W less per kelvin
-//	surface 8 (17.1/20)^(2/3) = 7.2067 W/K; food 35.845/(1.55 + 7.2067) = 4.0934 °C
-//	gain    35.845 - 1.55 · 4.0934 = 29.500 W
-//	ice     3.6 · 29.500 + 120 (23.948 - 4.0934) = 106.2 + 2382.5 = 2488.7 kJ, 691.3 W
-//	left    17.1 - 2488.7/(333.6 + 4.19 · 2) = 17.1 - 7.277 = 9.823 kg
+//	surface 8 (17.1/20)^(2/3) = 7.2067 W/K
+//	food    (120 · 23.948 + 3.6 · 35.845)/(120 + 3.6 (1.55 + 7.2067)) = 3002.8/151.52 = 19.817 °C
+//	gain    35.845 - 1.55 · 19.817 = 5.128 W
+//	ice     7.2067 · 19.817 = 142.82 W, 514.1 kJ; and 3.6 · 5.128 + 120 (23.948 - 19.817) = 18.5 + 495.7 = 514.2 kJ
+//	left    17.1 - 514.1/(333.6 + 4.19 · 2) = 17.1 - 1.503 = 15.597 kg
 //
 // Source: the equations of ASHRAE Fundamentals (moist air), IEC 61215 (cells)
 // and FAO Fisheries Technical Paper 436 (ice), as in the packages of the ledgers.
@@ -82,10 +83,10 @@ func TestTraceByHand(t *testing.T) {
 		{"unit", 10, "ChargeWh", 396.653, 0.002},
 		{"unit", 21, "GainW", 19.896 + 0.158, 0.001},
 		{"unit", 21, "ChargeWh", 557.295, 0.002},
-		{"ice", 0, "FoodC", 4.0934, 0.0002},
-		{"ice", 0, "GainW", 29.500, 0.002},
-		{"ice", 0, "CooledW", 691.3, 0.1},
-		{"ice", 0, "IceKg", 9.823, 0.001},
+		{"ice", 0, "FoodC", 19.817, 0.001},
+		{"ice", 0, "GainW", 5.128, 0.002},
+		{"ice", 0, "CooledW", 142.82, 0.02},
+		{"ice", 0, "IceKg", 15.597, 0.001},
 	} {
 		got, ok := 0.0, false
 		for _, line := range lines[1:] {

@@ -16,9 +16,12 @@ type Icing struct {
 	FoundShare float64      // of stops that sell it
 	FromHome   bool         // a trip's first load is frozen at home, at -18 °C, and not billed
 	WaterKept  bool         // meltwater stays and warms with the food; else it leaves at 2 °C
-	MeltKgADay [12]float64  // what the owner reckons with, by month
-	FloorKg    [12]float64  // least ice that still holds the exam's limit, by month
-	PullDownKg [12]float64  // what a warm box melts at a trip's start
+	// ColdStart has the first load put in the day before: the box is at its
+	// target when the trip starts, and the ice has paid for it.
+	ColdStart  bool
+	MeltKgADay [12]float64 // what the owner reckons with, by month
+	FloorKg    [12]float64 // least ice that still holds the exam's limit, by month
+	PullDownKg [12]float64 // what a warm box melts at a trip's start
 }
 
 // purchaseMargin is what an owner buys over what the gap is reckoned to melt.
@@ -27,16 +30,19 @@ const purchaseMargin = 1.2
 
 // Ice runs the season on ice.
 //
-// Food is as warm as the balance of the hour makes it: gain at that
-// temperature equals the ice surface's conductance times it, so food warms as
-// the ice shrinks. What the contents store or give back between two hours is
-// paid by the ice as well, the pull-down of a warm box first of all. Without
-// ice the box drifts with its heat capacity.
+// Ice cools by its surface's conductance times the food's temperature, so food
+// warms as the ice shrinks. Gain, ice and what the contents store balance in
+// every hour at the food temperature of the hour's end; the pull-down of a warm
+// box is thus paid in ice and takes its hours. Without ice the box drifts.
 //
 // At each stop that sells ice the owner buys 1.2 times what the days to the
 // next such stop are reckoned to melt, plus the load below which the food
-// would pass the limit, less what is left: in whole portions, no more than fit
-// or can be carried. The first load of a trip is always to be had.
+// would pass the limit, less what is left, all at the rate of the day's month,
+// and at a trip's start what the warm box melts: so many whole portions that
+// this is aboard after the loss on the way, no more than fit or can be carried.
+// The first load of a trip is always to be had; from home it is carried and
+// loses the same. Of the year's later stops the share that sells ice is spread
+// evenly, as nights on shore are.
 func (s *Setup) Ice(air *Air, ice Icing, t *Tally, trace *Trace) {
 	t.begin(s)
 	s.eachTrip(air, func(tr *tripRun) { s.iceTrip(tr, &ice, t, trace) })
@@ -50,6 +56,9 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 	for day := range tr.nights {
 		d := tr.day(day)
 		iceKg, coldKJ = s.buy(tr, day, d.month, iceKg, coldKJ, ice, t)
+		if day == 0 && ice.ColdStart {
+			foodC, iceKg, coldKJ = s.chill(foodC, iceKg, coldKJ, t)
+		}
 		var gainWh, meltKg float64
 		for i := range d.hours {
 			a, h := &d.hours[i], clock(i)
@@ -65,13 +74,13 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 			cooledKJ, meltedKg := 0.0, 0.0
 			if iceKg > 0 {
 				surface := float64(ice.Surface.WPerK(quantity.Kilogram(iceKg)))
-				foodC = fixedW / (slope + surface)
+				foodC = (heatKJPerK*wasC + 3.6*fixedW) / (heatKJPerK + 3.6*(slope+surface))
 				leavesC := heat.DrainCelsius
 				if ice.WaterKept {
 					leavesC = quantity.Celsius(max(0, foodC))
 				}
 				perKgKJ := heat.MeltKJPerKg(leavesC)
-				cooledKJ = max(0, 3.6*(fixedW-slope*foodC)-heatKJPerK*(foodC-wasC))
+				cooledKJ = max(0, 3.6*surface*foodC)
 				// The last of the ice: the box takes the rest of the hour's heat.
 				cooledKJ = min(cooledKJ, coldKJ+iceKg*perKgKJ)
 				fromCold := min(coldKJ, cooledKJ)
@@ -90,11 +99,11 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 			meltKg += meltedKg
 
 			sup := s.Power.supplyAt(a, h, d.shore)
-			b.step(&s.Power, &sup, 0, t)
+			shoreW := b.step(&s.Power, &sup, 0, t)
 			t.hour(foodC, s.LimitC, iceKg > 0, d.settled)
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: foodC,
-					GainW: gainW, CooledW: cooledKJ / 3.6, SunW: sup.sunW, ChargeWh: b.wh, IceKg: iceKg})
+					GainW: gainW, CooledW: cooledKJ / 3.6, SunW: sup.sunW, ShoreW: shoreW, ChargeWh: b.wh, IceKg: iceKg})
 			}
 		}
 		t.GainWhBy[d.month] += gainWh
@@ -106,13 +115,26 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 	t.endTrip()
 }
 
+// chill has the first load bring the box to its target before the trip, as far
+// as it goes.
+func (s *Setup) chill(foodC, iceKg, coldKJ float64, t *Tally) (c, kg, kJ float64) {
+	perKgKJ := heat.MeltKJPerKg(heat.DrainCelsius)
+	cooledKJ := min(s.Box.HeatKJPerK*max(0, foodC-s.TargetC), coldKJ+iceKg*perKgKJ)
+	fromCold := min(coldKJ, cooledKJ)
+	melted := (cooledKJ - fromCold) / perKgKJ
+	t.CooledKJ += cooledKJ
+	t.StoredKJ -= cooledKJ
+	t.ChilledKg += melted
+	return foodC - cooledKJ/s.Box.HeatKJPerK, iceKg - melted, coldKJ - fromCold
+}
+
 // buy books what is bought at noon of the trip's given day.
 func (s *Setup) buy(tr *tripRun, day, month int, iceKg, coldKJ float64, ice *Icing, t *Tally) (kg, kJ float64) {
-	if !ice.sells(day, s.Goods.ShopEveryDays) {
+	if !ice.sells(tr, day) {
 		return iceKg, coldKJ
 	}
 	gap := 1
-	for day+gap < tr.nights && !ice.sells(day+gap, s.Goods.ShopEveryDays) {
+	for day+gap < tr.nights && !ice.sells(tr, day+gap) {
 		gap++
 	}
 	want := purchaseMargin*float64(gap)*ice.MeltKgADay[month] + ice.FloorKg[month] - iceKg
@@ -141,14 +163,15 @@ func (s *Setup) buy(tr *tripRun, day, month int, iceKg, coldKJ float64, ice *Ici
 }
 
 // sells tells whether the stop on a trip's day sells ice: the first always,
-// later ones on shop days, spread evenly to the stated share.
-func (ice *Icing) sells(day, shopEvery int) bool {
+// later ones on shop days, spread evenly over the year to the stated share.
+func (ice *Icing) sells(tr *tripRun, day int) bool {
+	shopEvery := tr.s.Goods.ShopEveryDays
 	if day == 0 {
 		return true
 	}
 	if day%shopEvery != 0 {
 		return false
 	}
-	stop := float64(day / shopEvery)
+	stop := float64(tr.stops + day/shopEvery)
 	return math.Floor(stop*ice.FoundShare+0.5) > math.Floor((stop-1)*ice.FoundShare+0.5)
 }

@@ -25,8 +25,10 @@ func (s *Setup) Mean(month int, boxC float64) MonthMean {
 		out.CabinC += a.cabinC / 24
 		out.LeakW += s.leakW(&a, m.SeaC, boxC) / 24
 		out.OpeningsW += s.openingW(&a, boxC) / 24
+		if h >= noon && h < noon+stowHours {
+			out.GoodsW += s.Goods.KgPerDay * heat.GoodsKJPerKgK * (a.cabinC - boxC) / 86.4 / stowHours
+		}
 	}
-	out.GoodsW = s.Goods.KgPerDay * heat.GoodsKJPerKgK * (out.CabinC - boxC) / 86.4
 	return out
 }
 

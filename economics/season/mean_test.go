@@ -12,13 +12,13 @@ import (
 // gain and the same sun, and nearly the electricity of the unit's steady duty,
 // which knows the day's mean temperatures only.
 //
-// Guards the sums in Mean (without "/ 24" each fails), meanAir and sunWh, and
+// Guards the hours of the goods and the sums in Mean (without "/ 24" each fails), meanAir and sunWh, and
 // that Duty takes the sea's temperature for a sea-cooled unit.
 func TestMeanDay(t *testing.T) {
 	for _, id := range []string{"maine-coast", "canary-islands"} {
 		for _, cooledBy := range []energy.Condenser{energy.Fan, energy.Seawater} {
 			c := sloop()
-			c.ground, c.nights, c.tripNights, c.shopEvery, c.kgPerDay = id, [12]float64{6: 8}, 8, 1, 0
+			c.ground, c.nights, c.tripNights, c.shopEvery = id, [12]float64{6: 8}, 8, 1
 			if cooledBy == energy.Seawater {
 				c.offsetK = 12 // far from the sea
 			}

@@ -66,7 +66,7 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 			}
 			unitW := pumpedW/cop + fanW*pumpedW/capacityW
 			sum.runHours += pumpedW / capacityW
-			if !b.off {
+			if !b.off || a.onShore {
 				unitW += float64(r.Cycle.Standby)
 			}
 			food += 3.6 * (gainW - cooledW) / s.Box.HeatKJPerK
@@ -92,13 +92,7 @@ func (o *oracle) start(r season.Refrigerator, trip season.Trip, firstDay int, su
 	}
 	switch r.Start {
 	case season.StartOnShore:
-		coolantC := a.cabinC
-		if r.SeaCooled {
-			coolantC = a.seaC
-		}
-		teC := plateC(r, s.TargetC, coolantC)
-		_, cop := compressor(r, teC, coolantC)
-		sum.preCooledWh += (s.Box.HeatKJPerK*(a.cabinC-s.TargetC) + r.StoreKJ) / 3.6 / cop
+		sum.preCooledWh += (s.Box.HeatKJPerK*(a.cabinC-s.TargetC) + r.StoreKJ) / 3.6 * perW(r, s.TargetC, a)
 		return s.TargetC, r.StoreKJ, full
 	case season.StartOnOwnSun:
 		if o.meanSunWh(a.month) >= o.closedBoxWh(r, a.month) {
@@ -124,13 +118,21 @@ func (o *oracle) meanSunWh(month int) float64 {
 func (o *oracle) closedBoxWh(r season.Refrigerator, month int) float64 {
 	m := o.ground.Months[month]
 	a := surroundings{cabinC: float64(m.AirMean) + float64(o.setup.CabinOffset), seaC: float64(m.Sea)}
+	return 24 * (math.Max(0, o.leakW(a, o.setup.TargetC))*perW(r, o.setup.TargetC, a) + float64(r.Cycle.Standby))
+}
+
+// perW is the electricity, fan included, for a watt of heat.
+func perW(r season.Refrigerator, boxC float64, a surroundings) float64 {
 	coolantC := a.cabinC
 	if r.SeaCooled {
 		coolantC = a.seaC
 	}
-	leakW := math.Max(0, o.leakW(a, o.setup.TargetC))
-	capacityW, cop := compressor(r, plateC(r, o.setup.TargetC, coolantC), coolantC)
-	return 24 * (leakW/cop + float64(r.Cycle.Condenser)*leakW/capacityW + float64(r.Cycle.Standby))
+	teC := -10.0
+	if r.StoreKJ == 0 {
+		teC = plateC(r, boxC, coolantC)
+	}
+	capacityW, cop := compressor(r, teC, coolantC)
+	return 1/cop + float64(r.Cycle.Condenser)/capacityW
 }
 
 // ice works the season out on ice: 2.1 kJ/kg·K from -18 °C, 333.6 kJ/kg to
@@ -144,11 +146,12 @@ func (o *oracle) ice(ice season.Icing) ([]season.Hour, account) {
 	o.walk(func(number int, trip season.Trip, firstDay int) {
 		b := bank{wh: float64(s.Power.Bank.FullWh)}
 		food := o.around(trip, firstDay, 0).cabinC
+		stops := o.laterStops(number)
 		var kg, frostKJ float64
 		for hour := range 24 * trip.Nights {
 			a := o.around(trip, firstDay, hour)
-			if hour%24 == 0 && o.sells(ice, hour/24) {
-				fetched := o.fetched(ice, trip, hour/24, kg)
+			if hour%24 == 0 && o.sells(ice, stops, hour/24) {
+				fetched := o.fetched(ice, stops, trip, hour/24, kg)
 				aboard := fetched * (1 - ice.CarryLoss)
 				kg += aboard
 				sum.lostKg += fetched - aboard
@@ -161,28 +164,26 @@ func (o *oracle) ice(ice season.Icing) ([]season.Hour, account) {
 					sum.errands++
 				}
 			}
-			// A straight line in this hour's food; openings at the last hour's.
+			// Openings are those of the last hour's food; all else is a straight
+			// line in this hour's, at whose end gain, ice and store balance:
+			// c (after - food) = 3.6 (gain(after) - surface · after).
 			at0W := o.leakW(a, 0) + o.goodsW(a, 0) + o.opensW(a, food)
 			perK := o.leakW(a, 0) - o.leakW(a, 1) + o.goodsW(a, 0) - o.goodsW(a, 1)
-			// Without ice, or where the contents warm up more slowly than the
-			// ice would let them, food stores all the gain: c (new - old) = 3.6 gain(new).
-			drift := (c*food + 3.6*at0W) / (c + 3.6*perK)
-			after, iceKJ := drift, 0.0
+			after, iceKJ := (c*food+3.6*at0W)/(c+3.6*perK), 0.0
 			if kg > 0 {
 				surface := float64(ice.Surface.FullWPerK) * math.Pow(math.Min(1, kg/float64(ice.Surface.FullKg)), 2.0/3)
-				balance := at0W / (perK + surface)
+				balance := (c*food + 3.6*at0W) / (c + 3.6*(perK+surface))
 				meltKJ := 333.6 + 4.19*2
 				if ice.WaterKept {
 					meltKJ = 333.6 + 4.19*math.Max(0, balance)
 				}
-				if balance < drift {
-					after = balance
-					iceKJ = 3.6*(at0W-perK*after) + c*(food-after)
-					if most := frostKJ + kg*meltKJ; iceKJ > most {
-						// The last ice goes; the rest of the heat warms the food.
-						iceKJ = most
-						after = (c*food + 3.6*at0W - iceKJ) / (c + 3.6*perK)
-					}
+				if balance > 0 {
+					after, iceKJ = balance, 3.6*surface*balance
+				}
+				if most := frostKJ + kg*meltKJ; iceKJ > most {
+					// The last ice goes; the rest of the heat warms the food.
+					iceKJ = most
+					after = (c*food + 3.6*at0W - iceKJ) / (c + 3.6*perK)
 				}
 				thaw := math.Min(frostKJ, iceKJ)
 				frostKJ -= thaw
@@ -205,23 +206,35 @@ func (o *oracle) ice(ice season.Icing) ([]season.Hour, account) {
 	return rows, sum
 }
 
+// laterStops counts the stops of the trips before one, their first left out.
+func (o *oracle) laterStops(number int) (stops int) {
+	for _, trip := range o.setup.Plan.Trips[:number] {
+		for day := 1; day < trip.Nights; day++ {
+			if day%o.setup.Goods.ShopEveryDays == 0 {
+				stops++
+			}
+		}
+	}
+	return stops
+}
+
 // sells tells whether a trip's stop has ice: the first has, of the later ones
-// the share.
-func (o *oracle) sells(ice season.Icing, day int) bool {
+// of the year the share. stops are those before the trip.
+func (o *oracle) sells(ice season.Icing, stops, day int) bool {
 	every := o.setup.Goods.ShopEveryDays
 	if day%every != 0 {
 		return false
 	}
-	later := float64(day / every)
+	later := float64(stops + day/every)
 	return day == 0 || math.Round(later*ice.FoundShare) > math.Round((later-1)*ice.FoundShare)
 }
 
 // fetched is what the owner takes along: as many portions as it needs to have
 // enough aboard after the loss, as far as they can be carried and stowed.
-func (o *oracle) fetched(ice season.Icing, trip season.Trip, day int, left float64) float64 {
+func (o *oracle) fetched(ice season.Icing, stops int, trip season.Trip, day int, left float64) float64 {
 	month := o.setup.Plan.Nights[trip.First+day].Month
 	gap := 1
-	for day+gap < trip.Nights && !o.sells(ice, day+gap) {
+	for day+gap < trip.Nights && !o.sells(ice, stops, day+gap) {
 		gap++
 	}
 	want := 1.2*float64(gap)*ice.MeltKgADay[month] + ice.FloorKg[month] - left

@@ -52,8 +52,9 @@ func (o *oracle) around(trip season.Trip, firstDay, hour int) surroundings {
 	a.onShore = o.shoreNight(night) && (a.clock >= 18 || a.clock < 6)
 
 	if a.clock >= 7 && a.clock < 21 {
-		a.cabinKJ = enthalpyKJ(a.cabinC, math.Min(m.HumidityRatio, mostWater(a.cabinC)))
-		a.opensKg = s.Box.OpensPerDay / 14 * s.Box.SwappedL / 1000 / m3PerKg(a.cabinC, m.HumidityRatio)
+		water := math.Min(m.HumidityRatio, mostWater(a.cabinC))
+		a.cabinKJ = enthalpyKJ(a.cabinC, water)
+		a.opensKg = s.Box.OpensPerDay / 14 * s.Box.SwappedL / 1000 / m3PerKg(a.cabinC, water)
 	}
 	if tripDay%s.Goods.ShopEveryDays == 0 && hour%24 < 6 {
 		a.goodsKg = s.Goods.KgPerDay * math.Min(float64(s.Goods.ShopEveryDays), float64(trip.Nights-tripDay)) / 6

@@ -39,7 +39,7 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 	}
 	for i := range 12 {
 		m := (first + i) % 12
-		n := min(int(math.Round(nights[m])), climate.DaysIn(m+1))
+		n := max(0, min(int(math.Round(nights[m])), climate.DaysIn(m+1)))
 		p.byMon[m] = n
 		start := climate.MidMonthDay(m+1) - 14 + (climate.DaysIn(m+1)-n)/2
 		for d := range n {
@@ -47,8 +47,13 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 		}
 	}
 	length := max(1, int(math.Round(tripNights)))
-	for s := 0; s < len(p.Nights); s += length {
-		p.Trips = append(p.Trips, Trip{First: s, Nights: min(length, len(p.Nights)-s)})
+	for i, night := range p.Nights {
+		last := len(p.Trips) - 1
+		if i == 0 || p.Trips[last].Nights == length || night.Month-p.Nights[i-1].Month > 1 {
+			p.Trips = append(p.Trips, Trip{First: i, Nights: 1})
+		} else {
+			p.Trips[last].Nights++
+		}
 	}
 	return p
 }

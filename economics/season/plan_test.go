@@ -18,7 +18,8 @@ import (
 // Guards in NewPlan: the rounding of nights and of trips (Floor in place of
 // Round fails), the middle of the month (without "/ 2" fails), the first month
 // (January always fails the southern season), the most nights of a month
-// (without "min(" fails), the cut into trips (without its "min(" fails).
+// (without "min(" fails), the cut into trips, and their end where a month without nights follows
+// (without "> 1" fails).
 func TestPlan(t *testing.T) {
 	full := [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 	for _, row := range []struct {
@@ -37,6 +38,8 @@ func TestPlan(t *testing.T) {
 		{"fractions", [12]float64{5: 3.5, 6: 4.4, 7: 0.4}, 2.5, []string{"6: 165-168", "7: 195-198"}, []int{3, 3, 2}},
 		{"a little over two nights", [12]float64{6: 4}, 2.4, []string{"7: 195-198"}, []int{2, 2}},
 		{"trips of less than a night", [12]float64{6: 2}, 0.2, []string{"7: 196-197"}, []int{1, 1}},
+		{"two seasons", [12]float64{4: 3, 8: 4}, 5, []string{"5: 135-137", "9: 257-260"}, []int{3, 4}},
+		{"less than no nights", [12]float64{5: -3, 6: 2}, 7, []string{"7: 196-197"}, []int{2}},
 		{"no nights", [12]float64{}, 7, nil, nil},
 		{"living aboard", full, 500, []string{"1: 1-31", "2: 32-59", "3: 60-90", "4: 91-120", "5: 121-151", "6: 152-181", "7: 182-212",
 			"8: 213-243", "9: 244-273", "10: 274-304", "11: 305-334", "12: 335-365"}, []int{365}},

@@ -49,7 +49,7 @@ func TestMoreFoamNeverCostsMore(t *testing.T) {
 			ice.FoundShare = 1
 			bare, _ := c.at(g).runIce(ice)
 			better, _ := foamed.at(g).runIce(ice)
-			if total(better.MeltKgBy) > total(bare.MeltKgBy)+meltSlackKg {
+			if total(better.MeltKgBy) > total(bare.MeltKgBy)+1e-9 {
 				t.Errorf("%s %+v: leak %.2f melts %.3f kg, %.2f %.3f kg", g.ID, c, c.leakShare, total(bare.MeltKgBy), foamed.leakShare, total(better.MeltKgBy))
 			}
 		}
@@ -66,10 +66,6 @@ func TestMoreFoamNeverCostsMore(t *testing.T) {
 		}
 	}
 }
-
-// meltSlackKg: a load that melts sooner may leave warmer food behind when the
-// hour of its last ice ends.
-const meltSlackKg = 0.5
 
 func ample(c *scene) { c.batteryAh, c.shore = 5000, 1 }
 
@@ -93,7 +89,7 @@ func TestHotterNeverCostsLess(t *testing.T) {
 		}
 		mild, _ = c.at(g).runIce(ice)
 		warm, _ = hot.at(g).runIce(ice)
-		if total(warm.MeltKgBy) < total(mild.MeltKgBy)-meltSlackKg {
+		if total(warm.MeltKgBy) < total(mild.MeltKgBy)-1e-9 {
 			t.Errorf("%s %+v: %.3f kg, hotter %.3f kg", g.ID, c, total(mild.MeltKgBy), total(warm.MeltKgBy))
 		}
 	}

@@ -10,7 +10,8 @@ import (
 // TestStarts tells the three starts of a trip apart by their first hour.
 //
 // Guards startUnit: the target on shore, the restart level of a bank whose sun
-// did not do, the cold of a plate in the pre-cooling.
+// did not do, the cold of a plate in the pre-cooling; and closedBoxWh, its fan
+// and its mean day.
 func TestStarts(t *testing.T) {
 	c := sloop()
 	c.nights, c.tripNights, c.engineHours = [12]float64{7: 3}, 3, 0
@@ -46,6 +47,25 @@ func TestStarts(t *testing.T) {
 			t.Errorf("%s: %g Wh of pre-cooling", row.name, x.PullDownShoreWh)
 		}
 	}
+	// The panel on whose size the start turns gives what the closed box takes.
+	for _, unit := range []season.Refrigerator{
+		unitOf(energy.Fan, energy.Thin, season.StartOnOwnSun),
+		unitOf(energy.Seawater, energy.Thin, season.StartOnOwnSun),
+		unitOf(energy.Fan, energy.Eutectic, season.StartOnOwnSun),
+	} {
+		low, high := 1.0, 1000.0
+		for range 60 {
+			c.panelWp = (low + high) / 2
+			if _, rows := c.aboard(t).runUnit(unit); rows[0].FoodC == c.targetC {
+				high = c.panelWp
+			} else {
+				low = c.panelWp
+			}
+		}
+		b := c.aboard(t)
+		near(t, "sun that does", b.meanSunWh(7), b.closedBoxWh(unit, 7), 1e-6*b.meanSunWh(7))
+	}
+	c.panelWp = 100
 	// Box and plate are pulled down: 120 kJ/K from cabin to target, and the
 	// plate's solution, at a COP of 1 to 4.
 	b := c.aboard(t)
@@ -56,7 +76,7 @@ func TestStarts(t *testing.T) {
 	part, _ := b.runUnit(half)
 	boxKJ := 120 * (rows[0].CabinC - c.targetC)
 	near(t, "box and plate to box and half a plate", whole.PullDownShoreWh/part.PullDownShoreWh, (boxKJ+plate.StoreKJ)/(boxKJ+half.StoreKJ), 1e-9)
-	if cop := (boxKJ + plate.StoreKJ) / 3.6 / whole.PullDownShoreWh; cop < 1 || cop > 4 {
+	if cop := (boxKJ + plate.StoreKJ) / 3.6 / whole.PullDownShoreWh; cop < 1 || cop > 4 { // the fan counted
 		t.Errorf("%g Wh for %g kJ: a COP of %.2f", whole.PullDownShoreWh, boxKJ+plate.StoreKJ, cop)
 	}
 }

@@ -16,6 +16,7 @@ type Tally struct {
 	IceBoughtKg          float64 // billed
 	IceHomeKg            float64 // frozen at home
 	IceLostKg            float64 // left at trips' ends or melted on the way
+	ChilledKg            float64 // melted the day before a trip, beside MeltKgBy
 	Errands              int     // purchases of ice
 	SunWh, SpillWh       float64
 	ShoreWh, EngineWh    float64 // into bank and loads
@@ -102,10 +103,15 @@ func (t *Tally) hour(foodC, limitC float64, cooled, settled bool) {
 	t.LongestOff = max(t.LongestOff, t.off)
 }
 
-// endDay closes a noon-to-noon day of the month.
-func (t *Tally) endDay(month int) {
+// endNight counts a night of the month.
+func (t *Tally) endNight(month int) {
 	t.Nights++
 	t.NightsBy[month]++
+}
+
+// endDay closes a noon-to-noon day of the month and examines it.
+func (t *Tally) endDay(month int) {
+	t.endNight(month)
 	if t.overInDay <= examHours {
 		t.ColdDays++
 		t.ColdDaysBy[month]++

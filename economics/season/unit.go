@@ -41,11 +41,7 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 }
 
 func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
-	boxC, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r, t)
-	frozenKJ := 0.0
-	if boxC <= s.TargetC {
-		frozenKJ = r.StoreKJ
-	}
+	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r, t)
 	heatKJPerK := s.Box.HeatKJPerK
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
 	ready := r.Cycle.Ready()
@@ -58,7 +54,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			if i < stowHours {
 				gainW += d.stowWPerK * (a.cabinC - boxC)
 			}
-			work := r.work(&ready, boxC, a.cabinC, d.seaC, frozenKJ)
+			work := r.work(&ready, boxC, a.cabinC, d.seaC)
 			capacityW := float64(work.CapacityW)
 			needW := max(0, gainW+heatKJPerK*(boxC-s.TargetC)/3.6)
 			sup := s.Power.supplyAt(a, h, d.shore)
@@ -80,13 +76,13 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 				unitW = pumpedW/work.COP + fanW*run
 				runHours += run
 			}
-			if !b.off {
+			if !b.off || sup.shore {
 				unitW += standbyW
 			}
 			storedKJ := 3.6 * (gainW - cooledW)
 			boxC += storedKJ / heatKJPerK
 
-			b.step(&s.Power, &sup, unitW, t)
+			shoreW := b.step(&s.Power, &sup, unitW, t)
 			gainWh += gainW
 			unitWh += unitW
 			t.CooledKJ += 3.6 * cooledW
@@ -95,7 +91,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: boxC,
 					GainW: gainW, CooledW: cooledW, EvaporatorC: float64(work.Te), CapacityW: capacityW, COP: work.COP,
-					SunW: sup.sunW, UnitW: unitW, ChargeWh: b.wh})
+					SunW: sup.sunW, UnitW: unitW, ShoreW: shoreW, ChargeWh: b.wh})
 			}
 		}
 		t.GainWhBy[d.month] += gainWh
@@ -107,46 +103,48 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	t.endTrip()
 }
 
-// work gives how the unit works in the hour: freezing its plate while that is
-// not all frozen, else on the box itself.
-func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC, frozenKJ float64) energy.Work {
+// work gives how the unit works in the hour: on the box itself, or on the
+// solution of its plate, which stands at the freezing point whatever the box does.
+func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC float64) energy.Work {
 	if r.SeaCooled {
 		coolantC = seaC
 	}
-	if r.StoreKJ > 0 && frozenKJ < r.StoreKJ {
+	if r.StoreKJ > 0 {
 		return ready.Storing(quantity.Celsius(coolantC))
 	}
 	return ready.Working(quantity.Celsius(boxC), quantity.Celsius(coolantC))
 }
 
-// startUnit gives box temperature and bank at a trip's start.
-func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (boxC float64, b bank) {
+// startUnit gives box temperature, cold in the plate and bank at a trip's start.
+func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (boxC, frozenKJ float64, b bank) {
 	b = bank{wh: float64(s.Power.Bank.FullWh)}
 	boxC = a.cabinC
 	if boxC <= s.TargetC {
-		return boxC, b
+		return boxC, 0, b
 	}
-	ready := r.Cycle.Ready()
-	work := r.work(&ready, s.TargetC, a.cabinC, s.Months[month].SeaC, r.StoreKJ)
 	switch r.Start {
 	case StartOnShore:
 		kJ := s.Box.HeatKJPerK*(boxC-s.TargetC) + r.StoreKJ
-		t.PullDownShoreWh += kJ / 3.6 / work.COP
-		return s.TargetC, b
+		ready := r.Cycle.Ready()
+		work := r.work(&ready, s.TargetC, a.cabinC, s.Months[month].SeaC)
+		t.PullDownShoreWh += kJ / 3.6 * (1/work.COP + float64(r.Cycle.Condenser)/float64(work.CapacityW))
+		return s.TargetC, r.StoreKJ, b
 	case StartOnOwnSun:
-		if s.closedBoxWh(month, r, work.COP) <= s.sunWh(month) {
-			return s.TargetC, b
+		if s.closedBoxWh(month, r) <= s.sunWh(month) {
+			return s.TargetC, r.StoreKJ, b
 		}
 		b.wh = float64(s.Power.Bank.RestartWh)
 	}
-	return boxC, b
+	return boxC, 0, b
 }
 
 // closedBoxWh gives what a unit takes in a mean day of the month to hold the
 // target with the lid shut.
-func (s *Setup) closedBoxWh(month int, r *Refrigerator, cop float64) float64 {
-	mean := s.meanAir(month)
-	return 24 * (max(0, s.leakW(&mean, s.Months[month].SeaC, s.TargetC))/cop + float64(r.Cycle.Standby))
+func (s *Setup) closedBoxWh(month int, r *Refrigerator) float64 {
+	mean, seaC, ready := s.meanAir(month), s.Months[month].SeaC, r.Cycle.Ready()
+	work := r.work(&ready, s.TargetC, mean.cabinC, seaC)
+	leakW := max(0, s.leakW(&mean, seaC, s.TargetC))
+	return 24 * (leakW*(1/work.COP+float64(r.Cycle.Condenser)/float64(work.CapacityW)) + float64(r.Cycle.Standby))
 }
 
 // meanAir gives the cabin of a month's mean day, lid shut.

@@ -26,7 +26,7 @@ func (v Voice) Work(id economics.OptionID) []Work {
 	o := v.r.Of(id)
 	var out []Work
 	for _, item := range o.Fit.Items {
-		out = append(out, Work{item.Piece, v.piece(item), v.buys(o, item), v.pieceCost(o, item.Piece)})
+		out = append(out, Work{item.Piece, v.piece(o.ID, item), v.buys(o, item), v.pieceCost(o, item.Piece)})
 	}
 	return out
 }
@@ -55,10 +55,13 @@ func (v Voice) short(item economics.FitItem) string {
 }
 
 // piece describes a piece as it would stand on a shopping list.
-func (v Voice) piece(item economics.FitItem) string {
+func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	b := v.r.Boat.Box
 	switch item.Piece {
 	case economics.HabitPiece:
+		if option == economics.IceOnly {
+			return "Start each trip with a cold box: put the first ice in the day before"
+		}
 		if v.r.Boat.SeesShore() {
 			return "Start each trip with a cold box: run the unit on shore power the day before"
 		}

@@ -225,17 +225,17 @@ static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 	}
 }
 
-static int sells(int day) {
+static int sells(int stops, int day) {
 	if (day == 0) return 1;
 	if (day % shopEvery) return 0;
-	double stop = day / shopEvery;
+	double stop = stops + day / shopEvery;
 	return floor(stop * found + 0.5) > floor((stop - 1) * found + 0.5);
 }
 
-static double buy(int day, int left, double kg, Tally *t) {
-	if (!sells(day)) return kg;
+static double buy(int stops, int day, int left, double kg, Tally *t) {
+	if (!sells(stops, day)) return kg;
 	int gap = 1;
-	while (gap < left && !sells(day + gap)) gap++;
+	while (gap < left && !sells(stops, day + gap)) gap++;
 	double want = 1.2 * gap * meltKgADay + floorKg - kg + (day == 0 ? pullDownKg : 0), part = 1 - carryLoss;
 	double most = fmin(carryKg * part, fullKg - kg), portions = ceil(fmin(want, most) / (portionKg * part) - 1e-9);
 	if (portions * portionKg * part > most) portions = floor(most / (portionKg * part) + 1e-9);
@@ -249,11 +249,11 @@ static double buy(int day, int left, double kg, Tally *t) {
 static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 	double food = 0, kg = 0, leak = leakCabin + leakSea + leakEngine + leakDeck;
 	Bank b = {0, 0};
-	int day = 0;
+	int day = 0, stops = 0;
 	for (int n = 0; n < nights; n++, hours += 24) {
 		const Day *d = &days[n];
 		if (d->starts) food = hours[0].cabin, kg = 0, day = 0, b = (Bank){fullWh, 0};
-		kg = buy(day++, d->left, kg, t);
+		kg = buy(stops, day++, d->left, kg, t);
 		double gainWh = 0, meltKg = 0;
 		for (int i = 0; i < 24; i++) {
 			const Hour *a = &hours[i];
@@ -261,9 +261,10 @@ static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 			double fixed = leakW(a, d->sea, 0) + goods * a->cabin + openingW(a, food), was = food, cooled = 0, melted = 0;
 			if (kg > 0) {
 				double side = cbrt(fmin(1, kg / fullKg));
-				food = fixed / (slope + fullWPerK * side * side);
+				double surface = fullWPerK * side * side;
+				food = (heatKJ * was + 3.6 * fixed) / (heatKJ + 3.6 * (slope + surface));
 				const double perKg = 333.6 + 4.19 * 2;
-				cooled = fmin(fmax(0, 3.6 * (fixed - slope * food) - heatKJ * (food - was)), kg * perKg);
+				cooled = fmin(fmax(0, 3.6 * surface * food), kg * perKg);
 				melted = fmin(kg, cooled / perKg);
 				if ((kg -= melted) < 1e-9) kg = 0;
 			}
@@ -280,7 +281,7 @@ static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 		t->meltBy[d->month] += meltKg;
 		t->gain += 3.6 * gainWh;
 		endDay(t, d);
-		if (d->left == 1) t->lostKg += kg;
+		if (d->left == 1) t->lostKg += kg, stops += (day - 1) / shopEvery;
 	}
 }
 
