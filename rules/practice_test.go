@@ -1,0 +1,35 @@
+package rules
+
+import "testing"
+
+// Common practice, no source: a basic small unit costs about a thousand US
+// dollars. Inputs taken: the built-in price book, its lines for the unit and
+// for fitting it with one's own hands; cable, fuse and work on the box come on
+// top. Guards the line small_unit: 1000 changed to 1400 fails.
+func TestABasicSmallUnitCostsAboutAThousandDollars(t *testing.T) {
+	pack, err := Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	line := func(id string) (low, typical, high float64) {
+		t.Helper()
+		l, ok := pack.Book.Price(id)
+		if !ok {
+			t.Fatalf("the price book has no line %s", id)
+		}
+		return l.Price.Low, l.Price.Typical, l.Price.High
+	}
+	low, typical, high := line("small_unit")
+	if typical < 850 || typical > 1150 || low > 850 || high < 1150 {
+		t.Errorf("a small unit costs %g (%g to %g); practice says about 1000", typical, low, high)
+	}
+	if pack.Book.Currency != "$" {
+		t.Errorf("prices in %q; the thousand is in US dollars", pack.Book.Currency)
+	}
+	if _, fitting, _ := line("small_fitting_self"); typical+fitting > 1400 {
+		t.Errorf("bought and fitted by own hands it costs %g", typical+fitting)
+	}
+	if _, larger, _ := line("larger_unit"); larger < 1.5*typical {
+		t.Errorf("a larger unit costs %g, a small one %g", larger, typical)
+	}
+}
