@@ -1,0 +1,8 @@
+// Package broker sets boats side by side for one buyer: a row a boat, as she
+// stands and with the work she needs, for print, as plain text, Markdown, CSV
+// and JSON. It is neither a survey nor a valuation, and says so.
+//
+// Boats come one at a time; of each only its Row is kept, so that memory does
+// not grow with what a reckoning holds. A boat that cannot be reckoned is a row
+// with its error and does not stop the others.
+package broker

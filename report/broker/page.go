@@ -1,0 +1,270 @@
+package broker
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/climate"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/page"
+	"coldreckon/report/sheet"
+	"coldreckon/report/words"
+)
+
+// Title names the comparison.
+const Title = "Boats compared: cold food aboard"
+
+// PatternOf says in a sentence for whom boats are compared.
+func PatternOf(buyer economics.Boat, ground climate.Ground) string {
+	nights := 0.0
+	for _, n := range buyer.Cruising.Nights {
+		nights += n
+	}
+	people := "1 person"
+	if buyer.Cruising.Crew != 1 {
+		people = quantity.FormatNumber(buyer.Cruising.Crew) + " people"
+	}
+	return fmt.Sprintf("For a buyer who spends %s nights a year aboard with %s, in %s, on trips of %s nights, shopping every %s days, over %s.",
+		quantity.FormatNumber(nights), people, ground.Name, quantity.FormatNumber(buyer.Cruising.TripNights),
+		quantity.FormatNumber(buyer.Cruising.ShopEveryDays), quantity.FormatYears(buyer.Money.Years))
+}
+
+// PDF makes the file; title and subject of info are set here. Errors: what
+// page.Document.PDF gives.
+func (t *Table) PDF(info sheet.Info) ([]byte, error) { return t.Document().PDF(info) }
+
+// Document lays the comparison out for print, plain text and Markdown.
+func (t *Table) Document() page.Document {
+	d := page.Document{Title: Title, Subject: Heading, Foot: "Not a survey or a valuation"}
+	if t.Version != "" {
+		d.Foot = "coldreckon " + t.Version + " · " + d.Foot
+	}
+	d.Part(page.Heading{Level: 0, Text: Title})
+	d.Add(page.Note{Heavy: true, Blocks: []page.Block{page.Para{Lead: Heading, Text: "It reckons what cold food would take on each boat from what was told of her. " +
+		"Nobody looked at a hull, an engine or a wire for it, and it puts no price on a boat."}}})
+	pattern := t.Pattern
+	if pattern == "" {
+		pattern = "Each boat is reckoned with her own cruising pattern, so costs are not like for like."
+	}
+	d.Add(page.Para{Text: pattern})
+	if line := t.orderText(); line != "" {
+		d.Add(page.Para{Text: line, Style: page.Small})
+	}
+	d.Add(page.Heading{Level: 1, Text: "Cold food on each boat"}, t.answers(),
+		page.Para{Style: page.Small, Text: "Cold enough: in so many of 100 equally likely futures the food is cold on as many days as wanted, as she stands → with the work. " +
+			"A year: all costs spread over the years, eight of ten futures in the range. Cost of work, and first cost: typical, and with all prices low or high. Stops: those of this way."})
+	for _, chart := range t.charts() {
+		d.Add(chart)
+	}
+	d.Add(page.Heading{Level: 1, Text: "The four ways"}, t.ways())
+	d.Add(page.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
+		page.Para{Style: page.Small, Text: "Seen: measured or tested aboard. Told: somebody's word. Assumed: nobody said, a usual value is taken. " +
+			"A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
+	d.Add(page.Heading{Level: 1, Text: "To be cleared first"})
+	d.Add(t.stops()...)
+	d.Add(page.Para{Style: page.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})
+	return d
+}
+
+func (t *Table) orderText() string {
+	var parts []string
+	if t.Sorted != "" {
+		parts = append(parts, "Sorted by "+sortWords[t.Sorted]+".")
+	}
+	if n := t.Failed(); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d of %d could not be reckoned; the reason stands in the row.", n, len(t.Rows)))
+	}
+	return strings.Join(parts, " ")
+}
+
+// sortWords names each sort key in plain words.
+var sortWords = map[string]string{
+	"name": "name", "yearly": "the yearly cost of cold food", "first": "the first cost of cold food", "work": "the cost of the work needed",
+	"cold": "how often food is cold as she stands", "leak": "leak", "volume": "volume of the box", "stops": "number of stops",
+	"ice": "the yearly cost of ice", "small": "the yearly cost of a small unit", "larger": "the yearly cost of a larger unit",
+}
+
+// head names a row: boat and file.
+func (r *Row) head() string {
+	name := r.Name
+	if name == "" {
+		name = "(no name)"
+	}
+	if r.File == "" {
+		return name
+	}
+	return name + "\n" + r.File
+}
+
+// money prints a sum to two significant digits.
+func (r *Row) money(x float64) string {
+	if x != 0 && !math.IsNaN(x) && !math.IsInf(x, 0) {
+		step := math.Pow(10, math.Floor(math.Log10(math.Abs(x)))-1)
+		x = math.Round(x/step) * step
+	}
+	return quantity.FormatMoney(quantity.Money(x), r.Currency)
+}
+
+// band prints a sum with its range: "$1,400 (900–2,100)".
+func (r *Row) band(x quantity.Range) string {
+	low, high := r.money(x.Low), r.money(x.High)
+	if low == high {
+		return r.money(x.Typical)
+	}
+	return r.money(x.Typical) + " (" + bare(low) + "–" + bare(high) + ")"
+}
+
+// bare takes the currency off a printed sum.
+func bare(sum string) string {
+	if i := strings.IndexAny(sum, "0123456789"); i >= 0 && !strings.HasPrefix(sum, "-") {
+		return sum[i:]
+	}
+	return sum
+}
+
+// turn prints a figure before and after the work, once when it is the same.
+func turn(told, fitted string) string {
+	if told == fitted {
+		return told
+	}
+	return told + " → " + fitted
+}
+
+func (t *Table) answers() page.Table {
+	out := page.Table{Columns: []page.Column{
+		{Head: "Boat", Share: 0.17}, {Head: "Cold food by", Share: 0.19}, {Head: "Cold enough", Share: 0.13}, {Head: "Work needed, and its cost", Share: 0.3},
+		{Head: "A year", Share: 0.14}, {Head: "Stops", Right: true, Share: 0.07},
+	}}
+	for i := range t.Rows {
+		r := &t.Rows[i]
+		if r.Error != "" {
+			out.Rows = append(out.Rows, []string{r.head(), "not reckoned", "", r.Error})
+			continue
+		}
+		o := r.Of(r.Way)
+		work := "none"
+		if len(o.Work) > 0 {
+			work = words.Capital(strings.Join(o.Work, "; ")) + ": " + r.band(o.WorkCost)
+		}
+		out.Rows = append(out.Rows, []string{r.head(), r.way(), turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), work, r.band(o.Fitted.Yearly),
+			fmt.Sprint(len(r.StopsFor(r.Way)))})
+	}
+	return out
+}
+
+// way names the way to cold food, and the answer where it is another.
+func (r *Row) way() string {
+	name := words.Name(r.Way)
+	close := ""
+	if !r.Sure {
+		close = ", too close to call"
+	}
+	switch {
+	case !r.Works:
+		return name + " comes nearest; nothing does"
+	case r.Answer == r.Way:
+		return fmt.Sprintf("%s; best of all in %d of 100%s", name, r.Best, close)
+	}
+	return fmt.Sprintf("%s; but %s best in %d of 100%s", name, words.Bare(r.Answer), r.Best, close)
+}
+
+func (t *Table) ways() page.Table {
+	out := page.Table{Columns: []page.Column{{Head: "Boat", Share: 0.16}}}
+	for _, id := range economics.Options {
+		out.Columns = append(out.Columns, page.Column{Head: words.Name(id), Share: 0.21})
+	}
+	for i := range t.Rows {
+		r := &t.Rows[i]
+		if r.Error != "" {
+			continue
+		}
+		cells := []string{r.Name}
+		for k := range r.Options {
+			o := &r.Options[k]
+			works := "works " + turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works))
+			if o.ID == economics.DryStores {
+				works = "nothing is cold"
+			}
+			cells = append(cells, fmt.Sprintf("%s\nfirst %s\nyearly %s", works, r.band(o.Fitted.First), r.band(o.Fitted.Yearly)))
+		}
+		out.Rows = append(out.Rows, cells)
+	}
+	return out
+}
+
+func (t *Table) boxes() page.Table {
+	out := page.Table{Columns: []page.Column{
+		{Head: "Boat", Share: 0.18}, {Head: "Volume"}, {Head: "Foam"}, {Head: "Its state"}, {Head: "Lid seal"}, {Head: "Drain"}, {Head: "Leak", Share: 0.18},
+	}}
+	for i := range t.Rows {
+		r := &t.Rows[i]
+		if r.Error != "" {
+			continue
+		}
+		b := r.Box
+		cell := func(f Figure) string { return f.Value + ", " + string(f.How) }
+		leak := func(x float64) string { return quantity.FormatConductance(quantity.WattPerKelvin(x), r.System) }
+		out.Rows = append(out.Rows, []string{r.Name, cell(b.Volume), cell(b.Foam), cell(b.State), cell(b.Seal), cell(b.Drain),
+			fmt.Sprintf("%s (%s), %s", leak(b.Leak.Typical), quantity.Span(leak(b.Leak.Low), leak(b.Leak.High)), b.LeakHow)})
+	}
+	return out
+}
+
+// stops lists each stop once, with the ways and boats it concerns.
+func (t *Table) stops() []page.Block {
+	type group struct {
+		ways  string
+		boats []string
+	}
+	type entry struct {
+		stop   Stop
+		groups []*group
+	}
+	var found []*entry
+	for i := range t.Rows {
+		for _, s := range t.Rows[i].Stops {
+			k := slices.IndexFunc(found, func(e *entry) bool { return e.stop.ID == s.ID && e.stop.Text == s.Text })
+			if k < 0 {
+				found, k = append(found, &entry{stop: s}), len(found)
+			}
+			e, ways := found[k], waysOf(s.Options)
+			g := slices.IndexFunc(e.groups, func(g *group) bool { return g.ways == ways })
+			if g < 0 {
+				e.groups, g = append(e.groups, &group{ways: ways}), len(e.groups)
+			}
+			e.groups[g].boats = append(e.groups[g].boats, t.Rows[i].Name)
+		}
+	}
+	if len(found) == 0 {
+		return []page.Block{page.Para{Text: "No stop was found on any boat."}}
+	}
+	reckoned := len(t.Rows) - t.Failed()
+	var list page.List
+	for _, e := range found {
+		var who []string
+		for _, g := range e.groups {
+			boats := strings.Join(g.boats, ", ")
+			if len(g.boats) == reckoned && reckoned > 1 {
+				boats = "every boat"
+			}
+			who = append(who, g.ways+": "+boats)
+		}
+		list.Items = append(list.Items, page.Item{Lead: words.Capital(strings.Join(who, "; ")) + ".", Text: e.stop.Text})
+	}
+	return []page.Block{page.Para{Text: "Nothing below may be called suitable before these are cleared."}, list}
+}
+
+// waysOf names the options that a stop concerns.
+func waysOf(options []economics.OptionID) string {
+	if len(options) == 0 {
+		return "any way"
+	}
+	var names []string
+	for _, id := range options {
+		names = append(names, words.Bare(id))
+	}
+	return strings.Join(names, ", ")
+}

@@ -1,0 +1,265 @@
+package broker
+
+import (
+	"fmt"
+	"iter"
+	"slices"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/rules"
+)
+
+// Entry is one boat to compare: complete, every answer given or assumed, with
+// the buyer's answers in place; or the error that reading it met.
+type Entry struct {
+	File string
+	Boat economics.Boat
+	Err  error
+}
+
+// Row is what is kept of one boat.
+type Row struct {
+	File  string
+	Name  string
+	Error string // why it could not be reckoned; the rest is then empty
+
+	Currency string
+	System   quantity.System
+	// Answer is the option found best, Best how many of 100 futures bear it
+	// out, Sure whether they carry it. Works is false when nothing works in
+	// enough futures; Answer then fails by least.
+	Answer economics.OptionID
+	Best   int
+	Sure   bool
+	Works  bool
+	// Way is how food is best kept cold: the answer, if it keeps food cold,
+	// else the cheapest way that works in nine of ten futures with the work, or
+	// the one that comes nearest to it.
+	Way economics.OptionID
+	// Options are the four, in the order of economics.Options.
+	Options [4]Option
+	Box     Box
+	Stops   []Stop
+}
+
+// Of gives the row's figures of an option.
+func (r *Row) Of(id economics.OptionID) *Option {
+	for i := range r.Options {
+		if r.Options[i].ID == id {
+			return &r.Options[i]
+		}
+	}
+	return nil
+}
+
+// Option is one of the four ways on one boat.
+type Option struct {
+	ID             economics.OptionID
+	AsTold, Fitted Case
+	Work           []string // pieces of work, in the order a yard would do them
+	WorkCost       quantity.Range
+	Best           int // of 100 futures, in how many it is best
+}
+
+// Case is an option as the boat stands, or with the work.
+type Case struct {
+	Works    int            // of 100 futures
+	ColdDays int            // of 100 days aboard, in typical years
+	First    quantity.Range // money
+	Yearly   quantity.Range // money a year, all in all
+}
+
+// Stop is a caution that must be cleared before an option can be called
+// suitable.
+type Stop struct {
+	ID      string
+	Text    string
+	Options []economics.OptionID // which it concerns; empty means all
+}
+
+// RowOf reckons one boat, with the same settings as all others. It never
+// fails: what goes wrong is the row's Error.
+func RowOf(e Entry, pack rules.Pack, set economics.Settings) Row {
+	row, err := reckon(e, pack, set)
+	if err != nil {
+		return Row{File: e.File, Name: e.Boat.Name, Error: err.Error()}
+	}
+	return row
+}
+
+// Compare reckons one boat after the other. After each it calls progress, which
+// may be nil, with how many are done and the row just made. It ends when the
+// entries do, so that a caller who must stop early ends them.
+func Compare(entries iter.Seq[Entry], pack rules.Pack, set economics.Settings, progress func(done int, row *Row)) Table {
+	t := Table{Seed: set.Seed, Futures: set.Futures, Prices: pack.Book.Identity}
+	for e := range entries {
+		t.Rows = append(t.Rows, RowOf(e, pack, set))
+		if progress != nil {
+			progress(len(t.Rows), &t.Rows[len(t.Rows)-1])
+		}
+	}
+	return t
+}
+
+func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err error) {
+	if e.Err != nil {
+		return Row{}, e.Err
+	}
+	defer func() { // a fault in one boat must not stop the rest
+		if fault := recover(); fault != nil {
+			err = fmt.Errorf("found a fault in the program itself: %v", fault)
+		}
+	}()
+	ground, err := e.Boat.Ground()
+	if err != nil {
+		return Row{}, err
+	}
+	r, err := economics.Reckon(e.Boat, pack.Book, ground, set)
+	if err != nil {
+		return Row{}, err
+	}
+	row = Row{
+		File: e.File, Name: e.Boat.Name, Currency: e.Boat.Currency, System: e.Boat.Units,
+		Answer: r.Verdict.Option, Best: r.Verdict.WayOf100, Sure: r.Verdict.SureOfStep && r.Verdict.SureOfWay, Works: r.Verdict.Works,
+		Box: boxOf(r),
+	}
+	var sets []economics.Facts
+	for i := range r.Options {
+		row.Options[i] = optionOf(r, &r.Options[i], pack.Book)
+		sets = append(sets, r.Options[i].Fitted.Facts)
+	}
+	row.Way = row.coldWay()
+	findings, err := pack.Judge(sets...)
+	if err != nil {
+		return Row{}, err
+	}
+	for _, f := range findings {
+		if f.Grade != rules.Stop {
+			continue
+		}
+		s := Stop{ID: f.ID, Text: f.Text}
+		if len(f.Options) < len(economics.Options) {
+			s.Options = f.Options
+		}
+		row.Stops = append(row.Stops, s)
+	}
+	return row, nil
+}
+
+// enough is in how many of 100 futures a way must work to be called cold
+// enough: what the search for work aims at.
+const enough = 90
+
+func (r *Row) coldWay() economics.OptionID {
+	if r.Works && r.Answer != economics.DryStores {
+		return r.Answer
+	}
+	var best *Option
+	for i := range r.Options {
+		o := &r.Options[i]
+		if o.ID == economics.DryStores {
+			continue
+		}
+		switch {
+		case best == nil,
+			min(o.Fitted.Works, enough) > min(best.Fitted.Works, enough),
+			min(o.Fitted.Works, enough) == min(best.Fitted.Works, enough) && o.Fitted.Yearly.Typical < best.Fitted.Yearly.Typical:
+			best = o
+		}
+	}
+	return best.ID
+}
+
+// StopsFor gives the stops that concern an option.
+func (r *Row) StopsFor(id economics.OptionID) []Stop {
+	var out []Stop
+	for _, s := range r.Stops {
+		if len(s.Options) == 0 || slices.Contains(s.Options, id) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// share100 reads a share among an option's facts as a count of 100.
+func share100(f economics.Facts, name string) int {
+	x, _ := f[name].(float64)
+	return int(100*x + 0.5)
+}
+
+func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics.Book) Option {
+	out := Option{ID: o.ID, Best: o.BestOf100}
+	out.AsTold = Case{
+		Works: o.AsToldWorksOf100, ColdDays: share100(o.AsTold.Facts, "cold_share"), First: firstCost(r, o.AsTold.Lines, book, nil),
+		Yearly: quantity.Range{Low: o.AsToldYearlyLow, Typical: o.AsTold.Yearly, High: o.AsToldYearlyHigh},
+	}
+	out.Fitted = Case{
+		Works: o.WorkableOf100, ColdDays: share100(o.Fitted.Facts, "cold_share"), First: firstCost(r, o.Fitted.Lines, book, nil),
+		Yearly: quantity.Range{Low: o.YearlyLow, Typical: o.Fitted.Yearly, High: o.YearlyHigh},
+	}
+	for _, item := range o.Fit.Items {
+		out.Work = append(out.Work, piece(item, r.Boat.Units))
+	}
+	if len(out.Work) > 0 {
+		out.WorkCost = firstCost(r, o.Fitted.Lines, book, workLines)
+	}
+	return out
+}
+
+// workLines are the price-book lines that work on box and boat is billed by,
+// apart from the unit and what always comes with one.
+var workLines = map[string]bool{
+	"seal": true, "drain_trap": true, "lid_foam": true, "foam": true, "cover": true,
+	"vent_duct": true, "panel": true, "battery_lead": true, "battery_lithium": true,
+}
+
+// firstCost adds up what is paid at first, with the range of each line: that of
+// the futures for the unit and its fitting, the price book's for the rest. All
+// are taken to come out dear or cheap together. A nil set means all lines.
+func firstCost(r *economics.Reckoning, lines []economics.CostLine, book economics.Book, only map[string]bool) quantity.Range {
+	var sum quantity.Range
+	for _, l := range lines {
+		if l.First == 0 || only != nil && !only[l.ID] {
+			continue
+		}
+		low, high := 1.0, 1.0
+		if name, ok := map[string]string{"unit": "unit_price", "fitting": "fitting"}[l.ID]; ok {
+			for _, in := range r.Futures.Inputs {
+				if in.Name == name {
+					low, high = in.Factor.Low, in.Factor.High
+				}
+			}
+		} else if line, ok := book.Price(l.ID); ok && line.Price.Typical > 0 {
+			low, high = line.Price.Low/line.Price.Typical, line.Price.High/line.Price.Typical
+		}
+		sum.Low += l.First * low
+		sum.Typical += l.First
+		sum.High += l.First * high
+	}
+	return sum
+}
+
+// piece names a piece of work in few words.
+func piece(item economics.FitItem, sys quantity.System) string {
+	length := func() string { return quantity.FormatLength(quantity.Metre(item.Size/1000), sys) }
+	switch item.Piece {
+	case economics.HabitPiece:
+		return "started cold on shore power"
+	case economics.SealPiece:
+		return "lid and drain made tight"
+	case economics.LidPiece:
+		return length() + " more foam in the lid"
+	case economics.FacesPiece:
+		return length() + " more foam on walls in reach"
+	case economics.CoverPiece:
+		return "a cover over the food"
+	case economics.VentPiece:
+		return "ducted air for the unit"
+	case economics.PanelPiece:
+		return quantity.FormatPower(quantity.Watt(item.Size)) + " more panel"
+	case economics.BatteryPiece:
+		return quantity.FormatCharge(quantity.AmpHour(item.Size)) + " more battery"
+	}
+	return string(item.Piece)
+}
