@@ -9,11 +9,15 @@ import (
 	"testing"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 )
 
 // agreeing are the reckonings in which figures are held against each other.
 var agreeing = sync.OnceValues(func() (map[string]*economics.Reckoning, error) {
-	boats := map[string]economics.Boat{"dunlin": economics.Dunlin()}
+	valued := economics.Dunlin()
+	valued.Money.ColdDayWorth = 3
+	valued.Known["money.cold_day_worth"] = quantity.Told
+	boats := map[string]economics.Boat{"dunlin": economics.Dunlin(), "dunlin, cold days valued": valued}
 	for seed := uint64(100); seed < 106; seed++ {
 		boats[fmt.Sprint("boat ", seed)] = plausible(seed)
 	}
@@ -85,8 +89,8 @@ func TestCountsAgree(t *testing.T) {
 			if o.ID == economics.SmallUnit || o.ID == economics.LargerUnit {
 				units += o.BestOf100
 			}
-			if o.PresentLow > o.PresentHigh || o.YearlyLow > o.YearlyHigh || o.ExpectedRegret < 0 {
-				t.Errorf("%s, %s: present %v to %v, yearly %v to %v, regret %v", name, o.ID, o.PresentLow, o.PresentHigh, o.YearlyLow, o.YearlyHigh, o.ExpectedRegret)
+			if o.FittedBands.Present.Low > o.FittedBands.Present.High || o.FittedBands.Yearly.Low > o.FittedBands.Yearly.High || o.ExpectedRegret < 0 {
+				t.Errorf("%s, %s: present %v to %v, yearly %v to %v, regret %v", name, o.ID, o.FittedBands.Present.Low, o.FittedBands.Present.High, o.FittedBands.Yearly.Low, o.FittedBands.Yearly.High, o.ExpectedRegret)
 			}
 		}
 		if best != 100 || cheapest != 100 {

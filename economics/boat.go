@@ -115,6 +115,7 @@ type Food struct {
 	KgPerPersonDay  quantity.Kilogram // all food and drink put in the box or lockers
 	MustBeColdShare quantity.Fraction // the part of it that needs cooling
 	ColdDaysWanted  quantity.Fraction // share of days that must be cold for an option to work
+	DryPremium      quantity.Money    // what food that keeps costs more, a person and night
 	Medicine        quantity.Tri      // medicine aboard that needs 2 to 8 °C
 	Vulnerable      quantity.Tri      // infants, pregnant, old or immune-weakened crew
 }

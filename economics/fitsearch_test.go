@@ -37,6 +37,9 @@ func narrow(seed uint64) Boat {
 	return b
 }
 
+// reachesNine tells whether a fit-out works in nine of ten futures.
+func reachesNine(g grade) bool { return g.possible && g.share > 0.8999 }
+
 // cheapest looks at every fit-out there is and gives the least present cost of
 // those that reach.
 func (s *fitter) cheapest() (present float64, looked int, any bool) {
@@ -44,7 +47,7 @@ func (s *fitter) cheapest() (present float64, looked int, any bool) {
 	sizes := make([]byte, len(s.steps))
 	for {
 		looked++
-		if g := s.look(sizes); g.reaches() {
+		if g := s.look(sizes); reachesNine(g) {
 			present, any = min(present, g.present), true
 		}
 		i := 0
@@ -100,7 +103,7 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 		if s.failed != nil || fresh.failed != nil {
 			t.Fatal(s.failed, fresh.failed)
 		}
-		if reached != any || reached && !found.reaches() {
+		if reached != any || reached && !reachesNine(found) {
 			t.Errorf("boat %d, %s: the search reached: %v; one of %d fit-outs reaches: %v", seed, option, reached, looked, any)
 			continue
 		}

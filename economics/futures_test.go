@@ -5,6 +5,8 @@ import (
 	"reflect"
 	"testing"
 
+	"gonum.org/v1/gonum/stat"
+
 	"coldreckon/economics/cost"
 )
 
@@ -164,6 +166,24 @@ func TestDrawIsStratified(t *testing.T) {
 		// tenth percentile whatever the seed.
 		if below < 99 || below > 101 || above < 99 || above > 101 {
 			t.Errorf("%s: %d of 1000 below the 10th percentile, %d above the 90th; want 100 each", in.Name, below, above)
+		}
+	}
+	// Independent inputs: of 1000 pairs the correlation scatters by 1/√1000.
+	values := func(in Input) []float64 {
+		out := make([]float64, len(futures))
+		for k := range futures {
+			out[k] = *in.at(&futures[k])
+		}
+		return out
+	}
+	for i, a := range ins {
+		for _, b := range ins[:i] {
+			if a.Factor.Low == a.Factor.High || b.Factor.Low == b.Factor.High {
+				continue
+			}
+			if r := stat.Correlation(values(a), values(b), nil); math.Abs(r) > 5/math.Sqrt(1000) {
+				t.Errorf("%s and %s go together: correlation %.2f", a.Name, b.Name, r)
+			}
 		}
 	}
 }

@@ -15,6 +15,9 @@ type FuturesFigures struct {
 	Seed             uint64
 	NoneWorksOf100   int
 	RefrigerateOf100 int // of 100 futures, in how many a unit is best
+	// Preferred has the lowest expected loss, Runner the next; the verdict goes
+	// by counts and can differ.
+	Preferred, Runner OptionID
 	// EVPI is what knowing everything before deciding would save on average,
 	// as a present cost, with its standard error.
 	EVPI, EVPIError float64
@@ -34,6 +37,7 @@ type InputFigures struct {
 	// the chance of lying beyond; SwitchKnown when there is one.
 	SwitchAt     float64
 	SwitchAbove  bool
+	SwitchTo     OptionID // the option that most often is best beyond it
 	ChanceBeyond float64
 	SwitchKnown  bool
 	// SwingLow and -High are the mean present cost of the preferred option
@@ -76,13 +80,14 @@ func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, opti
 		o := &options[i]
 		o.WorkableOf100, o.CheapestOf100, o.BestOf100 = judged.WorkableOf100[i], money.BestOf100[i], judged.BestOf100[i]
 		o.ExpectedRegret = float64(judged.ExpectedRegret[i])
-		o.PresentLow, o.PresentHigh = band(fitted[i], func(t *Trial) float64 { return t.Present })
-		o.YearlyLow, o.YearlyHigh = band(fitted[i], func(t *Trial) float64 { return t.Yearly })
+		o.FittedBands = bands(fitted[i])
 		if isUnit(o.ID) {
 			out.RefrigerateOf100 += o.BestOf100
 		}
 	}
 	runner := runnerUp(&judged)
+	out.Preferred, out.Runner = Options[judged.Preferred], Options[runner]
+	winners := winners(b, futures, fitted, first)
 	for _, in := range ins {
 		values := make([]float64, len(futures))
 		for k := range futures {
@@ -94,6 +99,7 @@ func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, opti
 		}
 		if s, ok := judged.SwitchingValue(values); ok {
 			fig.SwitchAt, fig.SwitchAbove, fig.ChanceBeyond, fig.SwitchKnown = in.Value(s.At), s.Above, float64(s.Beyond), true
+			fig.SwitchTo = mostBeyond(winners, values, s, judged.Preferred)
 		}
 		fig.SwingLow, fig.SwingHigh = swing(values, func(k int) float64 {
 			return float64(loss(b, &fitted[judged.Preferred][k], &futures[k]) - loss(b, &fitted[runner][k], &futures[k]))
@@ -103,12 +109,68 @@ func judgeFutures(b *Boat, ins []Input, futures []Future, fitted [][]Trial, opti
 	return out
 }
 
-func band(trials []Trial, of func(*Trial) float64) (low, high float64) {
-	values := make([]float64, len(trials))
-	for i := range trials {
-		values[i] = of(&trials[i])
+// winners gives the best working option of each future, -1 where none works.
+func winners(b *Boat, futures []Future, fitted [][]Trial, first []quantity.Money) []int {
+	out := make([]int, len(futures))
+	for k := range futures {
+		out[k] = -1
+		var least quantity.Money
+		for i := range fitted {
+			t := &fitted[i][k]
+			if !t.Works {
+				continue
+			}
+			l := loss(b, t, &futures[k])
+			if out[k] < 0 || l < least || l == least && first[i] < first[out[k]] {
+				out[k], least = i, l
+			}
+		}
 	}
-	return chance.Band(values)
+	return out
+}
+
+// mostBeyond gives the option, the preferred one apart, that wins most of the
+// futures beyond a switching value.
+func mostBeyond(winners []int, values []float64, s chance.Switch, preferred int) OptionID {
+	var wins [4]int
+	for k, winner := range winners {
+		if winner >= 0 && winner != preferred && (values[k] > s.At) == s.Above {
+			wins[winner]++
+		}
+	}
+	most := -1
+	for i, n := range wins {
+		if n > 0 && (most < 0 || n > wins[most]) {
+			most = i
+		}
+	}
+	if most < 0 {
+		return Options[preferred]
+	}
+	return Options[most]
+}
+
+func bands(trials []Trial) Bands {
+	of := func(figure func(*Trial) float64) quantity.Range {
+		values := make([]float64, len(trials))
+		for i := range trials {
+			values[i] = figure(&trials[i])
+		}
+		slices.Sort(values)
+		return marks(values)
+	}
+	return Bands{
+		First:   of(func(t *Trial) float64 { return t.First }),
+		PerYear: of(func(t *Trial) float64 { return t.PerYear }),
+		Present: of(func(t *Trial) float64 { return t.Present }),
+		Yearly:  of(func(t *Trial) float64 { return t.Yearly }),
+	}
+}
+
+// marks reads the 10th, 50th and 90th percentile of ascending values.
+func marks(sorted []float64) quantity.Range {
+	n := float64(len(sorted) - 1)
+	return quantity.Range{Low: sorted[int(0.1*n)], Typical: sorted[int(0.5*n)], High: sorted[int(0.9*n)]}
 }
 
 // runnerUp gives the option of least expected regret beside the preferred one.
@@ -163,8 +225,7 @@ func paidBands(paid [][]float64, ends int) (bands [4][]quantity.Range) {
 				column = append(column, runs[at])
 			}
 			slices.Sort(column)
-			n := float64(len(column) - 1)
-			bands[i] = append(bands[i], quantity.Range{Low: column[int(0.1*n)], Typical: column[int(0.5*n)], High: column[int(0.9*n)]})
+			bands[i] = append(bands[i], marks(column))
 		}
 	}
 	return bands

@@ -29,6 +29,7 @@ const (
 	lineUpkeep  = "upkeep"
 	lineIce     = "ice"
 	lineErrand  = "ice_errands"
+	lineDry     = "dry_premium" // a line of the price book, at the owner's price
 )
 
 // keptUsed is the part of its life that a unit already aboard has behind it.
@@ -44,7 +45,7 @@ func (p *proposal) keepsFitted() bool {
 // factor gives the part of a future that moves a price-book line.
 func (f *Future) factor(id string) float64 {
 	switch id {
-	case "dry_premium":
+	case lineDry:
 		return f.Premium
 	case "spoilage":
 		return f.Spoilage
@@ -111,7 +112,11 @@ func (p *proposal) bookLine(line *PriceLine, count float64, f *Future) CostLine 
 	if line.Billing == Yearly {
 		count *= f.Nights
 	}
-	sum := count * line.Price.Typical * factor
+	price := line.Price.Typical
+	if line.ID == lineDry {
+		price = float64(p.boat.Food.DryPremium)
+	}
+	sum := count * price * factor
 	out := CostLine{ID: line.ID, Label: line.Label, Unit: line.Unit, Count: count}
 	switch line.Billing {
 	case Once:

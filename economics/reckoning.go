@@ -72,14 +72,16 @@ type OptionFigures struct {
 	WorkableOf100    int
 	CheapestOf100    int // of those that work, by yearly cost
 	BestOf100        int // by net worth when a cold day's worth was told, else as cheapest
-	PresentLow       float64
-	PresentHigh      float64 // 10th and 90th percentiles
-	YearlyLow        float64
-	YearlyHigh       float64
-	AsToldYearlyLow  float64
-	AsToldYearlyHigh float64
-	ExpectedRegret   float64
-	Fortnight        Fortnight // the worst of the fitted case
+	// Bands are over the same futures.
+	FittedBands, AsToldBands Bands
+	ExpectedRegret           float64
+	Fortnight                Fortnight // the worst of the fitted case
+}
+
+// Bands are the 10th and 90th percentiles, as Low and High, of what an option
+// costs over futures; Typical is the median.
+type Bands struct {
+	First, PerYear, Present, Yearly quantity.Range
 }
 
 // Fit is the work found for an option.
@@ -214,7 +216,7 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 			row, rows = rows[0], rows[1:]
 		}
 		o.AsToldFutures, o.AsToldWorksOf100 = len(row), worksOf100(row)
-		o.AsToldYearlyLow, o.AsToldYearlyHigh = band(row, func(t *Trial) float64 { return t.Yearly })
+		o.AsToldBands = bands(row)
 	}
 	return nil
 }

@@ -162,6 +162,7 @@ var narrowing = map[string][]string{
 	"sun":           {"power.mounting"},
 	"battery":       {"power.battery_age"},
 	"spoilage":      {"food.must_be_cold_share"},
+	"dry_premium":   {"food.dry_premium"},
 	"materials":     {"money.fitted_by", "box.reachable"},
 }
 

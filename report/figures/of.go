@@ -106,7 +106,7 @@ func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 		ID: string(o.ID), Name: words.Name(o.ID), AsTold: told,
 		Fitted:    Fitted{Case: fitted, FitOut: []FitItem{}, Reached: o.Fit.Reached, Searched: o.Fit.SearchFutures, SearchWorks: Number(o.Fit.SearchWorks)},
 		ToldWorks: o.AsToldWorksOf100, ToldFutures: o.AsToldFutures, Workable: o.WorkableOf100, Cheapest: o.CheapestOf100, Best: o.BestOf100,
-		PresentLow: Number(o.PresentLow), PresentHigh: Number(o.PresentHigh), YearlyLow: Number(o.YearlyLow), YearlyHigh: Number(o.YearlyHigh),
+		PresentLow: Number(o.FittedBands.Present.Low), PresentHigh: Number(o.FittedBands.Present.High), YearlyLow: Number(o.FittedBands.Yearly.Low), YearlyHigh: Number(o.FittedBands.Yearly.High),
 		Regret: Number(o.ExpectedRegret), Worst: fortnightOf(o),
 	}
 	work := words.Of(in.Reckoning, in.Book).Work(o.ID)

@@ -58,10 +58,10 @@ func (v Voice) moneyReason() string {
 	d := v.r.Verdict
 	o := v.r.Of(d.Option)
 	text := fmt.Sprintf("%s cost%s about %s over %s, in today's money.", The(d.Option), s(d.Option),
-		v.About(o.Fitted.Present, o.PresentLow, o.PresentHigh), v.years())
+		v.About(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High), v.years())
 	if d.HasRunner {
 		r := v.r.Of(d.Runner)
-		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.About(r.Fitted.Present, r.PresentLow, r.PresentHigh))
+		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.About(r.Fitted.Present, r.FittedBands.Present.Low, r.FittedBands.Present.High))
 	}
 	return text
 }

@@ -54,6 +54,18 @@ func foodRows() []Row {
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.Vulnerable) },
 			Default: always(quantity.Unknown, "not answered, so the caution is kept"),
 		},
+		{
+			Key: "food.dry_premium", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money,
+			Ask:    "Living on food that keeps, what more would you spend, a person and night?",
+			Help:   "Typical: $1.60. Staples cost less than fresh food, pouch meals far more. Compare two shopping lists.",
+			Limits: Limits{0, 0, 15, 200},
+			None:   "nothing",
+			Field:  func(b *economics.Boat) Slot { return at(&b.Food.DryPremium) },
+			Default: func(c Context) (any, string) {
+				v, why := priced(c, "dry_premium", 1.60)
+				return quantity.Money(v), why
+			},
+		},
 	}
 }
 
