@@ -75,7 +75,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if err != nil {
 		return err
 	}
-	file, err := out.answersFile(name)
+	file, err := out.answersSoFar(name)
 	if err != nil {
 		return err
 	}
@@ -154,16 +154,11 @@ func mayReplace(ctx context.Context, prompter wizard.Prompter, name string) (boo
 	return chosen == 0, err
 }
 
-// answersFile reads the answers so far; a name that stands for nothing yet
+// answersSoFar reads the answers so far; a name that stands for nothing yet
 // gives an empty file.
-func (out surroundings) answersFile(name string) (*answers.File, error) {
+func (out surroundings) answersSoFar(name string) (*answers.File, error) {
 	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) {
 		return answers.Fresh(economics.Boat{})
 	}
-	text, err := out.read(name)
-	if err != nil {
-		return nil, err
-	}
-	file, faults := answers.Read(name, bytes.NewReader(text))
-	return file, answersComplaint(faults)
+	return out.answersIn(name)
 }

@@ -55,8 +55,8 @@ type finding struct {
 
 // reckon reads FILE and works it out.
 func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (finding, error) {
-	if n := r.settings.Futures; n < leastFutures || n > mostFutures {
-		return finding{}, misuse("", "--futures: found %d, expected %d to %d", n, leastFutures, mostFutures)
+	if err := r.check(); err != nil {
+		return finding{}, err
 	}
 	pack, err := out.pack(r.prices)
 	if err != nil {
@@ -86,6 +86,14 @@ const (
 	mostFutures  = 1_000_000
 )
 
+// check looks at the flags before anything is read.
+func (r *reckoner) check() error {
+	if n := r.settings.Futures; n < leastFutures || n > mostFutures {
+		return misuse("", "--futures: found %d, expected %d to %d", n, leastFutures, mostFutures)
+	}
+	return nil
+}
+
 // pack is the built-in rules, with a file's prices laid over them.
 func (out surroundings) pack(prices string) (rules.Pack, error) {
 	pack, err := rules.Load()
@@ -102,26 +110,33 @@ func (out surroundings) pack(prices string) (rules.Pack, error) {
 // boat reads the boat that FILE stands for, with single answers laid over it,
 // every question answered or assumed.
 func (out surroundings) boat(name string, sets []string, book economics.Book) (economics.Boat, error) {
-	text, err := out.answersText(name)
+	file, err := out.answersIn(name)
 	if err != nil {
 		return economics.Boat{}, err
-	}
-	file, faults := answers.Read(name, bytes.NewReader(text))
-	if len(faults) > 0 {
-		return economics.Boat{}, answersComplaint(faults)
 	}
 	if len(sets) == 0 {
 		boat, faults := file.Boat(book)
 		return boat, answersComplaint(faults)
 	}
 	boat := file.Told()
+	var faults []answers.Fault
 	for _, set := range sets {
 		if err := setOne(&boat, set); err != nil {
 			faults = append(faults, *err)
 		}
 	}
-	if len(faults) == 0 {
-		faults = questions.Check(boat)
+	if len(faults) > 0 {
+		return economics.Boat{}, answersComplaint(faults)
+	}
+	return complete(name, boat, book)
+}
+
+// complete checks the answers of a boat together and gives the defaults to
+// the rest.
+func complete(name string, boat economics.Boat, book economics.Book) (economics.Boat, error) {
+	faults := questions.Check(boat)
+	for i := range faults {
+		faults[i].File = name
 	}
 	if len(faults) > 0 {
 		return economics.Boat{}, answersComplaint(faults)
@@ -148,14 +163,22 @@ func setOne(boat *economics.Boat, set string) *answers.Fault {
 	return &fault
 }
 
-// answersText gives the text of a FILE.
-func (out surroundings) answersText(name string) ([]byte, error) {
-	sample, isSample := strings.CutPrefix(name, samplePrefix)
-	if !isSample {
-		return out.read(name)
+// answersIn reads the answers of a FILE.
+func (out surroundings) answersIn(name string) (*answers.File, error) {
+	var text []byte
+	var err error
+	if sample, isSample := strings.CutPrefix(name, samplePrefix); isSample {
+		var s answers.Sample
+		s, err = sampleNamed(sample)
+		text = []byte(s.Text)
+	} else {
+		text, err = out.read(name)
 	}
-	s, err := sampleNamed(sample)
-	return []byte(s.Text), err
+	if err != nil {
+		return nil, err
+	}
+	file, faults := answers.Read(name, bytes.NewReader(text))
+	return file, answersComplaint(faults)
 }
 
 // answersComplaint gathers faults of answers, with the first hint among them;

@@ -51,6 +51,8 @@ func TestExamplesWork(t *testing.T) {
 			}
 			for name, text := range map[string]string{
 				"boat.yaml":        dunlin.Text,
+				"buyer.yaml":       "cruising:\n  ground: chesapeake-bay\n",
+				"club.yaml":        "kind: own-prices\nprices:\n  - {id: ice_block, low: 1, typical: 2, high: 3}\n",
 				"club-prices.yaml": "kind: own-prices\nprices:\n  - {id: ice_block, low: 1, typical: 2, high: 3}\n",
 			} {
 				if err := os.WriteFile(filepath.Join(folder, name), []byte(text), 0o644); err != nil {
@@ -61,7 +63,7 @@ func TestExamplesWork(t *testing.T) {
 				t.Fatal(err)
 			}
 			quick := line
-			if strings.HasPrefix(line, "coldreckon figures") || strings.HasPrefix(line, "coldreckon report") {
+			if command := strings.Fields(line)[1]; command == "figures" || command == "report" || command == "compare" {
 				quick += " --futures 20"
 			}
 			shell := exec.Command("sh", "-c", quick)

@@ -23,7 +23,7 @@ func groundsCommand(out surroundings) *cobra.Command {
 day on a level surface. With a NAME it shows that ground's usual year, month by
 month, and where each figure comes from.`,
 		Example: `  coldreckon grounds
-  coldreckon grounds chesapeake-bay --units us`,
+  coldreckon grounds dalmatia --units metric`,
 		Args: arguments(0, 1, "the name of at most one ground"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			sys, err := unitSystem(units)
@@ -41,7 +41,7 @@ month, and where each figure comes from.`,
 		},
 		ValidArgsFunction: completeFirst(groundIDs),
 	}
-	cmd.Flags().StringVar(&units, "units", string(quantity.Metric), "metric or us")
+	addUnitsFlag(cmd, &units)
 	return cmd
 }
 
@@ -54,13 +54,19 @@ func groundNamed(id string) (climate.Ground, error) {
 	return g, nil
 }
 
-// unitSystem reads a --units flag.
+// addUnitsFlag gives a command that has no boat a unit system to print in.
+func addUnitsFlag(cmd *cobra.Command, units *string) {
+	cmd.Flags().StringVar(units, "units", string(quantity.US), "us or metric")
+	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
+}
+
+// unitSystem reads that flag.
 func unitSystem(text string) (quantity.System, error) {
 	switch sys := quantity.System(strings.ToLower(text)); sys {
 	case quantity.Metric, quantity.US:
 		return sys, nil
 	}
-	return "", misuse("", "--units: found %q, expected metric or us", text)
+	return "", misuse("", "--units: found %q, expected us or metric", text)
 }
 
 // groundIDs lists the names that the command takes.

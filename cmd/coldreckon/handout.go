@@ -3,7 +3,6 @@ package main
 import (
 	"github.com/spf13/cobra"
 
-	"coldreckon/economics/quantity"
 	"coldreckon/report/handout"
 	"coldreckon/rules"
 )
@@ -18,8 +17,8 @@ func handoutCommand(out surroundings) *cobra.Command {
 		Long: `Writes sheets to copy for a club evening: a worksheet that takes an owner from
 the size of the ice box to the yearly cost of ice and of a small unit, with the
 tables it needs, made for one cruising ground. It is a PDF.`,
-		Example: `  coldreckon handout chesapeake-bay --units us -o handout.pdf
-  coldreckon handout dalmatia -o listic.pdf`,
+		Example: `  coldreckon handout chesapeake-bay -o handout.pdf
+  coldreckon handout dalmatia --units metric -o handout.pdf`,
 		Args: arguments(1, 1, "the name of one ground"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			sys, err := unitSystem(units)
@@ -55,7 +54,7 @@ tables it needs, made for one cruising ground. It is a PDF.`,
 		},
 		ValidArgsFunction: completeFirst(groundIDs),
 	}
-	cmd.Flags().StringVar(&units, "units", string(quantity.Metric), "metric or us")
+	addUnitsFlag(cmd, &units)
 	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
 	to.addFlags(cmd, "pdf")
 	return cmd

@@ -48,6 +48,7 @@ var house = map[string]room{
 	"report/words":    {inside: "economics economics/* rules"},
 	"report/figures":  {inside: "economics economics/* rules report/words report/page"},
 	"report/protocol": {inside: "economics/quantity economics/heat report/sheet report/layout report/pencil"},
+	"report/broker":   {inside: "economics economics/* rules report/*"},
 	"report/handout":  {inside: "economics economics/* rules report/*"},
 	"report":          {inside: "economics economics/* rules report/*"},
 	"cmd/coldreckon": {

@@ -77,13 +77,9 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 	if err != nil {
 		return err
 	}
-	text, err := out.answersText(fileName)
+	file, err := out.answersIn(fileName)
 	if err != nil {
 		return err
-	}
-	file, faults := answers.Read(fileName, bytes.NewReader(text))
-	if len(faults) > 0 {
-		return answersComplaint(faults)
 	}
 	boat, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {

@@ -68,8 +68,8 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
 	})
-	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), sampleCommand(out), groundsCommand(out),
-		handoutCommand(out), protocolCommand(out), learnCommand(out), rulesCommand(out), versionCommand(out))
+	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), learnCommand(out),
+		protocolCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out))
 	return root
 }
 
@@ -94,8 +94,11 @@ func arguments(low, high int, expected string) cobra.PositionalArgs {
 			return nil
 		}
 		found := "nothing"
-		if len(args) > 0 {
-			found = fmt.Sprintf("%d arguments, the last %q", len(args), args[len(args)-1])
+		switch n := len(args); {
+		case n == 1:
+			found = fmt.Sprintf("%q", args[0])
+		case n > 1:
+			found = fmt.Sprintf("%d arguments, the last %q", n, args[n-1])
 		}
 		return misuse(helpHint(cmd), "%s: found %s, expected %s", cmd.CommandPath(), found, expected)
 	}
@@ -135,11 +138,13 @@ func aside[T any](ctx context.Context, work func() (T, error)) (T, error) {
 	}()
 	select {
 	case o := <-done:
-		return o.value, o.err
+		if o.err != nil || ctx.Err() == nil {
+			return o.value, o.err
+		}
 	case <-ctx.Done():
-		var none T
-		return none, ctx.Err()
 	}
+	var none T
+	return none, ctx.Err()
 }
 
 // result sends the whole of a command's result to standard output.
@@ -151,7 +156,10 @@ func (out surroundings) result(data []byte) error {
 }
 
 // toTerminal reports whether results are shown on a screen.
-func (out surroundings) toTerminal() bool {
-	f, ok := out.stdout.(*os.File)
+func (out surroundings) toTerminal() bool { return isTerminal(out.stdout) }
+
+// isTerminal reports whether what is written to w is shown on a screen.
+func isTerminal(w io.Writer) bool {
+	f, ok := w.(*os.File)
 	return ok && term.IsTerminal(int(f.Fd()))
 }

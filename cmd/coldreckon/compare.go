@@ -1,0 +1,197 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"iter"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/broker"
+	"coldreckon/rules"
+	"coldreckon/wizard/questions"
+)
+
+// A comparer holds the flags of a comparison.
+type comparer struct {
+	buyer, sort string
+	reckon      reckoner
+	to          printer
+}
+
+// compareCommand sets boats side by side.
+func compareCommand(out surroundings) *cobra.Command {
+	var c comparer
+	cmd := &cobra.Command{
+		Use:   "compare BOAT...",
+		Short: "Set boats side by side for one buyer",
+		Long: `Reckons several boats and sets them side by side, a row a boat, as she stands
+and with the work she needs. It is not a survey or a valuation.
+
+With --buyer the cruising, food, ice, money and habits of one answers file are
+put in place of every boat's own. A file that cannot be read is told of and does
+not stop the others; the exit code is then 2.`,
+		Example: `  coldreckon compare sample:dunlin sample:saltmeadow -o boats.pdf
+  coldreckon compare --buyer buyer.yaml sample:dunlin boat.yaml --sort yearly
+  coldreckon compare sample:dunlin boat.yaml --format csv`,
+		Args: arguments(1, 1<<20, "the FILE of at least one boat"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return c.compare(cmd.Context(), out, args)
+		},
+		ValidArgsFunction: func(cmd *cobra.Command, _ []string, word string) ([]string, cobra.ShellCompDirective) {
+			return completeFile(cmd, nil, word)
+		},
+	}
+	cmd.Flags().StringVar(&c.buyer, "buyer", "", "compare for the buyer told of in `FILE`")
+	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(broker.SortKeys()))
+	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(broker.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
+	c.reckon.addPriceFlags(cmd)
+	c.to.addFlags(cmd, "text", "pdf", "md", "csv", "json")
+	return cmd
+}
+
+// compare reckons the boats and prints the comparison.
+func (c *comparer) compare(ctx context.Context, out surroundings, names []string) error {
+	if err := c.to.settle(out, append(slices.Clone(names), c.buyer, c.reckon.prices)...); err != nil {
+		return err
+	}
+	if c.sort != "" && !slices.Contains(broker.SortKeys(), c.sort) {
+		return misuse("", "--sort: found %q, expected %s", c.sort, oneOf(broker.SortKeys()))
+	}
+	if err := c.reckon.check(); err != nil {
+		return err
+	}
+	pack, err := out.pack(c.reckon.prices)
+	if err != nil {
+		return err
+	}
+	pattern, buyer, err := out.buyer(c.buyer, pack.Book)
+	if err != nil {
+		return err
+	}
+	table, err := aside(ctx, func() (broker.Table, error) {
+		return broker.Compare(out.entries(ctx, names, buyer, pack), pack, c.reckon.settings, out.progress(len(names))), nil
+	})
+	if err != nil {
+		return err
+	}
+	table.Pattern, table.Version = pattern, buildVersion()
+	if c.sort != "" {
+		if err := table.Sort(c.sort); err != nil {
+			return err
+		}
+	}
+	info, err := c.to.info(out, systemOf(table))
+	if err != nil {
+		return err
+	}
+	err = c.to.write(ctx, out, func() ([]byte, error) {
+		switch c.to.format {
+		case "pdf":
+			return table.PDF(info)
+		case "md":
+			return []byte(table.Document().Markdown()), nil
+		case "csv":
+			return table.CSV()
+		case "json":
+			return table.JSON()
+		}
+		return []byte(table.Document().Text()), nil
+	})
+	if failed := table.Failed(); err == nil && failed > 0 {
+		return misuse("", "compare: found %d of %d boats that could not be reckoned, expected none", failed, len(names))
+	}
+	return err
+}
+
+// systemOf is the unit system of the first boat that could be reckoned.
+func systemOf(table broker.Table) quantity.System {
+	for _, row := range table.Rows {
+		if row.Error == "" {
+			return row.System
+		}
+	}
+	return quantity.Metric
+}
+
+// buyer reads the buyer's answers, and says for whom boats are compared. No
+// name gives no buyer.
+func (out surroundings) buyer(name string, book economics.Book) (pattern string, told *economics.Boat, err error) {
+	if name == "" {
+		return "", nil, nil
+	}
+	boat, filled, err := out.told(name, book)
+	if err != nil {
+		return "", nil, err
+	}
+	ground, err := filled.Ground()
+	if err != nil {
+		return "", nil, misuse("'coldreckon grounds' lists them all.", "%s: %v", name, err)
+	}
+	return broker.PatternOf(filled, ground), &boat, nil
+}
+
+// entries reads one boat after the other, until all are read or ctx is
+// cancelled. What is wrong with a file is told at once, fault by fault.
+func (out surroundings) entries(ctx context.Context, names []string, buyer *economics.Boat, pack rules.Pack) iter.Seq[broker.Entry] {
+	return func(yield func(broker.Entry) bool) {
+		for _, name := range names {
+			if ctx.Err() != nil {
+				return
+			}
+			boat, err := out.entry(name, buyer, pack.Book)
+			if err != nil {
+				c := complaintOf(err)
+				c.print(out.stderr)
+				err = errors.New(oneLine(strings.Join(c.lines, "; ")))
+			}
+			if !yield(broker.Entry{File: name, Boat: boat, Err: err}) {
+				return
+			}
+		}
+	}
+}
+
+// entry reads one boat and puts the buyer's answers in place of hers.
+func (out surroundings) entry(name string, buyer *economics.Boat, book economics.Book) (economics.Boat, error) {
+	if buyer == nil {
+		return out.boat(name, nil, book)
+	}
+	hers, _, err := out.told(name, book)
+	if err != nil {
+		return economics.Boat{}, err
+	}
+	boat, err := broker.ForBuyer(hers, *buyer)
+	if err != nil {
+		return economics.Boat{}, misuse("", "%s: %v", name, err)
+	}
+	return complete(name, boat, book)
+}
+
+// told reads the answers of a FILE, as told and filled in. Prices told without a
+// currency are in the usual one.
+func (out surroundings) told(name string, book economics.Book) (told, filled economics.Boat, err error) {
+	file, err := out.answersIn(name)
+	if err != nil {
+		return told, filled, err
+	}
+	told, filled = file.Told(), file.Told()
+	questions.Fill(&filled, book)
+	told.Currency = filled.Currency
+	return told, filled, nil
+}
+
+// progress tells a terminal how far a long comparison has come.
+func (out surroundings) progress(all int) func(int, *broker.Row) {
+	if !isTerminal(out.stderr) {
+		return nil
+	}
+	return func(done int, row *broker.Row) {
+		fmt.Fprintf(out.stderr, "%d of %d: %s\n", done, all, oneLine(row.File))
+	}
+}
