@@ -160,6 +160,31 @@ func (r reader) lookupMoney(t *testing.T, life string, years float64) float64 {
 // answer is what the sheet and the program are compared in.
 type answer struct{ leak, iceDay, ahDay, iceYear, unitYear, dryYear float64 }
 
+// tripsOf counts a year's trips, and the stops to shop after the first of each,
+// as their owner would: every stretch of months aboard in trips of the usual
+// length, the last one shorter.
+func tripsOf(b economics.Boat) (trips, later float64) {
+	first := 0
+	for m := range 12 {
+		if b.Cruising.Nights[m] > 0 && b.Cruising.Nights[(m+11)%12] == 0 {
+			first = m
+		}
+	}
+	stretch := 0.0
+	for i := range 13 {
+		if n := b.Cruising.Nights[(first+i)%12]; i < 12 && n > 0 {
+			stretch += n
+			continue
+		}
+		for ; stretch > 0; stretch -= b.Cruising.TripNights {
+			trips++
+			later += math.Ceil(math.Min(stretch, b.Cruising.TripNights)/b.Cruising.ShopEveryDays-1e-9) - 1
+		}
+		stretch = 0
+	}
+	return trips, later
+}
+
 // work goes through the twenty steps for a boat.
 func (r reader) work(t *testing.T, b economics.Boat) answer {
 	t.Helper()
@@ -217,20 +242,19 @@ func (r reader) work(t *testing.T, b economics.Boat) answer {
 	load := line[1] * float64(b.Ice.ShareOfBox) * f[slices.Index([]heat.IceKind{heat.Cubes, heat.Crushed, heat.Block}, b.Ice.Kind)]
 	bag := float64(b.Ice.UnitSize) / u.mass
 	line[10] = bag * math.Floor(math.Min(load, float64(b.Ice.CarryLimit)/u.mass)/bag+1e-9)
-	later := math.Ceil(b.Cruising.TripNights/b.Cruising.ShopEveryDays) - 1
-	line[11] = math.Round(later * float64(b.Ice.FoundAtStops))
+	trips, later := tripsOf(b)
+	line[11] = later * float64(b.Ice.FoundAtStops)
 	f = r.in(t, "12", `lesser of line 10 and (\d+(?:\.\d+)?) × line 9`)
 	errands := line[11]
 	if b.Ice.FirstLoad == economics.Bought {
-		line[12] = line[10]
-		errands++
+		line[12] = trips * line[10]
+		errands += trips
 	}
-	line[12] += line[11] * math.Min(line[10], f[0]*line[9]*b.Cruising.TripNights/(line[11]+1))
+	line[12] += line[11] * math.Min(line[10], f[0]*line[9]*nights/(trips+line[11]))
 	line[13] = b.Cruising.Crew * float64(b.Food.KgPerPersonDay) / u.mass * float64(b.Food.MustBeColdShare) * b.Cruising.ShopEveryDays / 2
 	f = r.in(t, "14", `nights × line 13 × \$(\d+(?:\.\d+)?)`)
-	trips := nights / b.Cruising.TripNights
 	spoiled := f[0]
-	line[14] = trips*(line[12]*float64(b.Ice.Price)*u.mass+errands*float64(b.Ice.TripCost)) + nights*line[13]*spoiled
+	line[14] = line[12]*float64(b.Ice.Price)*u.mass + errands*float64(b.Ice.TripCost) + nights*line[13]*spoiled
 	// The unit.
 	f = r.in(t, "15", `Fins in a locker: × (\d+(?:\.\d+)?); sea water: × (\d+(?:\.\d+)?)\. Lithium battery: × (\d+(?:\.\d+)?)\.`)
 	var byRating []float64

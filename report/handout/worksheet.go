@@ -102,10 +102,10 @@ func (h *Handout) steps() []part {
 			{Text: "Ice a day: table D, at line 8.", Unit: w.mass, Heavy: true},
 			{Text: fmt.Sprintf("One load to buy: line 1 × the box's share for ice × %s (cubes), %s (crushed) or %s (block). No more than you carry at once; whole bags, rounded down.",
 				density(heat.Cubes), density(heat.Crushed), density(heat.Block)), Unit: w.mass},
-			{Text: "Later stops on a trip that sell ice."},
-			{Text: "Ice to buy a trip: line 10 (0 if frozen at home) + line 11 × the lesser of line 10 and 1.1 × line 9 × nights of a trip ÷ (line 11 + 1).", Unit: w.mass},
+			{Text: "Times a year that you buy ice later on a trip: stops after its first × the share of them that sell ice.", Unit: "times"},
+			{Text: "Ice to buy, a year: trips × line 10 (0 if frozen at home) + line 11 × the lesser of line 10 and 1.1 × line 9 × nights ÷ (trips + line 11).", Unit: w.mass},
 			{Text: fmt.Sprintf("Chilled food aboard: people × %s a day × the share that must be cold × days between shops ÷ 2.", w.mass), Unit: w.mass},
-			{Text: fmt.Sprintf("Ice, a year: trips × (line 12 × price + cost of a trip's errands for it) + nights × line 13 × %s (spoiled).", cur(perMass)), Unit: m.currency, Heavy: true},
+			{Text: fmt.Sprintf("Ice, a year: line 12 × price + the year's errands for it + nights × line 13 × %s (spoiled).", cur(perMass)), Unit: m.currency, Heavy: true},
 		}},
 		{"A small unit, and dry stores", []pencil.Line{
 			{Text: fmt.Sprintf("Ah a day: table D, at line 8 and the unit's rated watts. Fins in a locker: × %s; sea water: × %s. Lithium battery: × %s.",
@@ -145,7 +145,7 @@ func (h *Handout) worksheet(width float64) []layout.Block {
 				"Nine times in ten a result comes within 15 in 100 of the program's.")},
 		form.Block(),
 		layout.Text{Type: sheet.Type{Size: 8.5}, Full: true, Words: layout.Join(
-			layout.Strong("Which? "), layout.Plain("For money alone the least of lines 14, 19 and 20. Dry stores keep nothing cold; with ice, count on food over 5 °C (41 °F) on most days. "+
+			layout.Strong("Which? "), layout.Plain("For money alone the least of lines 14, 19 and 20. Dry stores keep nothing cold; with ice, count on food over 5 °C (41 °F) on many days. "+
 				"Line 19 less line 20, shared out over the cold nights, is the price of a cold night: is it worth that to you?"))},
 		h.keepers(),
 	}
