@@ -54,14 +54,17 @@ func TestRowIsTheReckoning(t *testing.T) {
 		if got.ID != o.ID || got.AsTold.Works != o.AsToldWorksOf100 || got.Fitted.Works != o.WorkableOf100 || len(got.Work) != len(o.Fit.Items) {
 			t.Errorf("%s: works %d → %d with %d pieces, want %d → %d with %d", o.ID, got.AsTold.Works, got.Fitted.Works, len(got.Work), o.AsToldWorksOf100, o.WorkableOf100, len(o.Fit.Items))
 		}
-		if y := got.Fitted.Yearly; y.Typical != o.Fitted.Yearly || y.Low != o.YearlyLow || y.High != o.YearlyHigh {
-			t.Errorf("%s: a year %v, want %g (%g to %g)", o.ID, y, o.Fitted.Yearly, o.YearlyLow, o.YearlyHigh)
+		if y := got.Fitted.Yearly; y.Typical != o.Fitted.Yearly || y.Low != o.FittedBands.Yearly.Low || y.High != o.FittedBands.Yearly.High {
+			t.Errorf("%s: a year %v, want %g (%g to %g)", o.ID, y, o.Fitted.Yearly, o.FittedBands.Yearly.Low, o.FittedBands.Yearly.High)
 		}
 		if math.Abs(got.Fitted.First.Typical-o.Fitted.First) > 1e-9 {
 			t.Errorf("%s: first cost %g, want %g", o.ID, got.Fitted.First.Typical, o.Fitted.First)
 		}
 		if f := got.Fitted.First; f.Low > f.Typical || f.High < f.Typical || o.Fitted.First > 0 && f.Low == f.High {
 			t.Errorf("%s: first cost %v is no range", o.ID, f)
+		}
+		if f, want := got.AsTold.First, o.AsToldBands.First; f.Low != min(want.Low, o.AsTold.First) || f.High != max(want.High, o.AsTold.First) {
+			t.Errorf("%s: first cost as told %v, want %v", o.ID, f, want)
 		}
 	}
 	if row.Box.Leak.Typical != float64(want.Box.Leak) {
@@ -74,13 +77,8 @@ func TestRowIsTheReckoning(t *testing.T) {
 func TestCostOfWork(t *testing.T) {
 	p := rulePack(t)
 	lines := []economics.CostLine{{ID: "seal", First: 25}, {ID: "drain_trap", First: 20}, {ID: "unit", First: 900}, {ID: "ice", Yearly: 50}}
-	r := &economics.Reckoning{}
-	r.Futures.Inputs = []economics.InputFigures{{Input: economics.Input{Name: "unit_price", Factor: quantity.Range{Low: 0.9, Typical: 1, High: 1.2}}}}
-	if got, want := firstCost(r, lines, p.Book, workLines), (quantity.Range{Low: 15, Typical: 45, High: 110}); got != want {
+	if got, want := costOfWork(lines, p.Book), (quantity.Range{Low: 15, Typical: 45, High: 110}); got != want {
 		t.Errorf("work costs %v, want %v", got, want)
-	}
-	if got, want := firstCost(r, lines, p.Book, nil), (quantity.Range{Low: 825, Typical: 945, High: 1190}); got != want {
-		t.Errorf("first cost %v, want %v", got, want)
 	}
 	for id := range workLines {
 		if _, ok := p.Book.Price(id); !ok {

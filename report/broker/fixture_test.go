@@ -28,7 +28,7 @@ func drawn(name string, litres, foamMM, panelW float64, state heat.State, sys qu
 		Cruising: economics.Cruising{Ground: "maine-coast", Nights: [12]float64{6: 10, 7: 8}, TripNights: 3, ShopEveryDays: 3, BeforeTrip: economics.Warm, Crew: 2},
 		Box: economics.Box{Volume: quantity.Litre(litres), OpensPerDay: 10, Lid: heat.TopLid, LidSeal: heat.PoorSeal, Drain: heat.OpenDrain, Faces: faces,
 			FittedUnit: economics.NotFitted, CabinOffset: 2},
-		Food: economics.Food{Target: 4, KgPerPersonDay: 1.5, MustBeColdShare: 0.3, ColdDaysWanted: 0.9, Medicine: quantity.No, Vulnerable: quantity.No},
+		Food: economics.Food{Target: 4, KgPerPersonDay: 1.5, MustBeColdShare: 0.3, ColdDaysWanted: 0.9, DryPremium: 1.6, Medicine: quantity.No, Vulnerable: quantity.No},
 		Ice: economics.Ice{Price: 1.1, Kind: heat.Cubes, UnitSize: 2, FoundAtStops: 0.8, FirstLoad: economics.Bought, TripCost: 5, CarryLimit: 30,
 			CarryLoss: 0.05, ShareOfBox: 0.4},
 		Power: economics.Power{Volts: 12, Battery: 150, BatteryAge: 2, Chemistry: energy.Lead, SolarWp: quantity.Watt(panelW), Mounting: energy.Bimini,

@@ -55,7 +55,7 @@ func (t *Table) Document() page.Document {
 	}
 	d.Add(page.Heading{Level: 1, Text: "Cold food on each boat"}, t.answers(),
 		page.Para{Style: page.Small, Text: "Cold enough: in so many of 100 equally likely futures the food is cold on as many days as wanted, as she stands → with the work. " +
-			"A year: all costs spread over the years, eight of ten futures in the range. Cost of work, and first cost: typical, and with all prices low or high. Stops: those of this way."})
+			"A year: all costs spread over the years. In brackets the range that holds eight of ten futures; for the work, all its prices low or high. Stops: those of this way."})
 	for _, chart := range t.charts() {
 		d.Add(chart)
 	}

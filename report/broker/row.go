@@ -64,10 +64,11 @@ type Option struct {
 
 // Case is an option as the boat stands, or with the work.
 type Case struct {
-	Works    int            // of 100 futures
-	ColdDays int            // of 100 days aboard, in typical years
-	First    quantity.Range // money
-	Yearly   quantity.Range // money a year, all in all
+	Works    int // of 100 futures
+	ColdDays int // of 100 days aboard, in typical years
+	// Money at typical inputs, with the 10th and 90th percentiles over futures:
+	// paid at first, and a year all in all.
+	First, Yearly quantity.Range
 }
 
 // Stop is a caution that must be cleared before an option can be called
@@ -190,19 +191,13 @@ func share100(f economics.Facts, name string) int {
 
 func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics.Book) Option {
 	out := Option{ID: o.ID, Best: o.BestOf100}
-	out.AsTold = Case{
-		Works: o.AsToldWorksOf100, ColdDays: share100(o.AsTold.Facts, "cold_share"), First: firstCost(r, o.AsTold.Lines, book, nil),
-		Yearly: quantity.Range{Low: o.AsToldYearlyLow, Typical: o.AsTold.Yearly, High: o.AsToldYearlyHigh},
-	}
-	out.Fitted = Case{
-		Works: o.WorkableOf100, ColdDays: share100(o.Fitted.Facts, "cold_share"), First: firstCost(r, o.Fitted.Lines, book, nil),
-		Yearly: quantity.Range{Low: o.YearlyLow, Typical: o.Fitted.Yearly, High: o.YearlyHigh},
-	}
+	out.AsTold = caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands)
+	out.Fitted = caseOf(&o.Fitted, o.WorkableOf100, o.FittedBands)
 	for _, item := range o.Fit.Items {
 		out.Work = append(out.Work, piece(item, r.Boat.Units))
 	}
 	if len(out.Work) > 0 {
-		out.WorkCost = firstCost(r, o.Fitted.Lines, book, workLines)
+		out.WorkCost = costOfWork(o.Fitted.Lines, book)
 	}
 	return out
 }
@@ -214,23 +209,16 @@ var workLines = map[string]bool{
 	"vent_duct": true, "panel": true, "battery_lead": true, "battery_lithium": true,
 }
 
-// firstCost adds up what is paid at first, with the range of each line: that of
-// the futures for the unit and its fitting, the price book's for the rest. All
-// are taken to come out dear or cheap together. A nil set means all lines.
-func firstCost(r *economics.Reckoning, lines []economics.CostLine, book economics.Book, only map[string]bool) quantity.Range {
+// costOfWork adds up what the work costs at first by typical prices, with the
+// range of the price book: all prices low, or all high.
+func costOfWork(lines []economics.CostLine, book economics.Book) quantity.Range {
 	var sum quantity.Range
 	for _, l := range lines {
-		if l.First == 0 || only != nil && !only[l.ID] {
+		if !workLines[l.ID] || l.First == 0 {
 			continue
 		}
 		low, high := 1.0, 1.0
-		if name, ok := map[string]string{"unit": "unit_price", "fitting": "fitting"}[l.ID]; ok {
-			for _, in := range r.Futures.Inputs {
-				if in.Name == name {
-					low, high = in.Factor.Low, in.Factor.High
-				}
-			}
-		} else if line, ok := book.Price(l.ID); ok && line.Price.Typical > 0 {
+		if line, ok := book.Price(l.ID); ok && line.Price.Typical > 0 {
 			low, high = line.Price.Low/line.Price.Typical, line.Price.High/line.Price.Typical
 		}
 		sum.Low += l.First * low
@@ -238,6 +226,16 @@ func firstCost(r *economics.Reckoning, lines []economics.CostLine, book economic
 		sum.High += l.First * high
 	}
 	return sum
+}
+
+func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
+	band := func(typical float64, b quantity.Range) quantity.Range {
+		return quantity.Range{Low: min(b.Low, typical), Typical: typical, High: max(b.High, typical)}
+	}
+	return Case{
+		Works: works, ColdDays: share100(o.Facts, "cold_share"),
+		First: band(o.First, bands.First), Yearly: band(o.Yearly, bands.Yearly),
+	}
 }
 
 // piece names a piece of work in few words.
