@@ -9,16 +9,16 @@ import (
 // Break-even nights of the fixture, by hand: a yearly cost is a part that
 // comes whatever the nights and a part that comes with them.
 //
-//	ice     nothing fixed; 396.00 ice + 100.00 errands + 85.68 spoilage
-//	        over 60 nights                    =   9.695 a night
+//	ice     nothing fixed; 356.40 ice + 90.00 errands + 84.60 spoilage
+//	        over 60 nights                    =   8.850 a night
 //	small   1,320 × 0.117231 + 18 upkeep      = 172.74 a year
 //	        20.13 engine + 9.21 wear + 15.19 spoilage over 60 nights
 //	                                          =   0.742 a night
-//	        172.74 / (9.695 - 0.742)          =  19.3 nights
+//	        172.74 / (8.850 - 0.742)          =  21.3 nights
 //	larger  4,070 × 0.117231 + 56 upkeep      = 533.13 a year
 //	        20.83 engine + 10.42 wear + 16.06 spoilage over 60 nights
 //	                                          =   0.788 a night
-//	        533.13 / (9.695 - 0.788)          =  59.9 nights
+//	        533.13 / (8.850 - 0.788)          =  66.1 nights
 func TestBreakEvenByHand(t *testing.T) {
 	r := reckon(t, economics.Dunlin(), few)
 	perNight := func(o *economics.Outcome, ids ...string) (sum float64) {
@@ -33,8 +33,8 @@ func TestBreakEvenByHand(t *testing.T) {
 		first, upkeep float64
 		about         float64 // the sums above
 	}{
-		{economics.SmallUnit, 1320, 18, 19.3},
-		{economics.LargerUnit, 4070, 56, 59.9},
+		{economics.SmallUnit, 1320, 18, 21.3},
+		{economics.LargerUnit, 4070, 56, 66.1},
 	} {
 		unit := perNight(&r.Of(row.id).AsTold, "shore_kwh", "engine_kwh", "battery_wear", "spoilage")
 		want := (row.first*crf10 + row.upkeep) / (ice - unit)
@@ -53,10 +53,11 @@ func TestBreakEvenByHand(t *testing.T) {
 }
 
 // summer is the fixture with n nights in each of June, July and August, all in
-// trips of six nights: a pattern that scales.
+// trips of six nights, and ice at every stop: a pattern that scales.
 func summer(n float64) economics.Boat {
 	b := economics.Dunlin()
 	b.Cruising.Nights = [12]float64{5: n, 6: n, 7: n}
+	b.Ice.FoundAtStops = 1
 	return b
 }
 

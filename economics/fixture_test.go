@@ -22,7 +22,7 @@ func dunlin() Boat {
 			ShorePowerShare: 0, BeforeTrip: Warm, Crew: 2},
 		Box: Box{Volume: 90, OpensPerDay: 10, Lid: heat.TopLid, LidSeal: heat.PoorSeal, Drain: heat.OpenDrain, Faces: faces,
 			FittedUnit: NotFitted, CabinOffset: 2},
-		Food: Food{Target: 4, KgPerPersonDay: 1.5, MustBeColdShare: 0.4, ColdDaysWanted: 0.9, Medicine: quantity.No, Vulnerable: quantity.No},
+		Food: Food{Target: 4, KgPerPersonDay: 1.5, MustBeColdShare: 0.4, ColdDaysWanted: 0.9, DryPremium: 1.6, Medicine: quantity.No, Vulnerable: quantity.No},
 		Ice: Ice{Price: 1.1, Kind: heat.Cubes, UnitSize: 4.5, FoundAtStops: 0.8, FirstLoad: Bought, TripCost: 5, CarryLimit: 30,
 			CarryLoss: 0.05, ShareOfBox: 0.4},
 		Power: Power{Volts: 12, Battery: 200, BatteryAge: 2, Chemistry: energy.Lead, SolarWp: 100, Mounting: energy.Bimini,

@@ -56,13 +56,14 @@ func TestMoneyOfDryStoresByHand(t *testing.T) {
 //	90 L × 0.4 × 0.56 kg/L   = 20.16 kg of cubes.
 //
 // A bag of 4.5 kg arrives as 4.5 × 0.95 = 4.275 kg, so four bags fit an all but
-// empty box (17.1 kg) and five do not (21.4 kg). A six-night trip stops on day
-// 0 and day 3, and at four stops in five ice is sold: at both. A three-day gap
-// melts at least 3 × 6.1 = 18 kg even in June, so it is four bags each time:
+// empty box (17.1 kg) and five do not (21.4 kg). A six-night trip starts with
+// ice and stops again on day 3; of those later stops four in five sell it. A
+// three-day gap melts at least 3 × 6.1 = 18 kg even in June, so it is four bags
+// each time:
 //
-//	60 nights / 6            = 10 trips
-//	10 × 2                   = 20 errands  × 5.00 = 100.00 a year
-//	20 × 4 × 4.5 kg          = 360 kg      × 1.10 = 396.00 a year
+//	60 nights / 6            = 10 trips, 10 later stops, 8 of them with ice
+//	10 + 8                   = 18 errands  × 5.00 =  90.00 a year
+//	18 × 4 × 4.5 kg          = 324 kg      × 1.10 = 356.40 a year
 //
 // Food that needs cold: 2 people × 1.5 kg × 0.4 = 1.2 kg a day, over 3 days
 // half of it on average, 1.8 kg; so each warm day spoils 1.8 × 0.80 = 1.44.
@@ -72,16 +73,16 @@ func TestMoneyOfIceByHand(t *testing.T) {
 	if warm < 0 || warm > 60 || math.Abs(warm+ice.ColdDays-60) > 1e-9 {
 		t.Errorf("%v warm and %v cold days in 60", warm, ice.ColdDays)
 	}
-	paid(t, ice, "ice", 0, 396)
-	paid(t, ice, "ice_errands", 0, 100)
+	paid(t, ice, "ice", 0, 356.40)
+	paid(t, ice, "ice_errands", 0, 90)
 	paid(t, ice, "spoilage", 0, 1.44*warm)
 	if len(ice.Lines) != 3 {
 		t.Errorf("lines %+v; want three", ice.Lines)
 	}
 	adds(t, "first cost", ice.First, 0, 0)
-	adds(t, "a year", ice.PerYear, 496+1.44*warm, 1e-9)
-	adds(t, "present cost", ice.Present, (496+1.44*warm)*upv10, tableDigits)
-	adds(t, "yearly equivalent", ice.Yearly, 496+1.44*warm, 1e-9)
+	adds(t, "a year", ice.PerYear, 446.40+1.44*warm, 1e-9)
+	adds(t, "present cost", ice.Present, (446.40+1.44*warm)*upv10, tableDigits)
+	adds(t, "yearly equivalent", ice.Yearly, 446.40+1.44*warm, 1e-9)
 }
 
 // The small unit of the fixture, as told, by hand; with a life of four years

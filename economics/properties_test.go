@@ -259,6 +259,7 @@ func TestCurrencyDoesNotMatter(t *testing.T) {
 		b, book := plausible(seed), economics.TestBook()
 		b.Ice.Price *= rate
 		b.Ice.TripCost *= rate
+		b.Food.DryPremium *= rate
 		for _, u := range []*economics.Unit{&b.Small, &b.Larger} {
 			u.Price, u.Fitting, u.Upkeep = u.Price*rate, u.Fitting*rate, u.Upkeep*rate
 		}

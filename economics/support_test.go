@@ -77,6 +77,7 @@ func plausible(seed uint64) economics.Boat {
 	b.Food.Target = quantity.Celsius(uniform(rng, 3, 6))
 	b.Food.KgPerPersonDay = quantity.Kilogram(uniform(rng, 1, 2.5))
 	b.Food.MustBeColdShare = quantity.Fraction(uniform(rng, 0.1, 0.6))
+	b.Food.DryPremium = quantity.Money(uniform(rng, 0.3, 5))
 	b.Food.ColdDaysWanted = quantity.Fraction(oneOf(rng, 0.5, 0.8, 0.9, 0.95))
 
 	b.Ice.Price = quantity.MoneyPerKg(uniform(rng, 0.2, 3))
