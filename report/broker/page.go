@@ -147,7 +147,11 @@ func (t *Table) answers() page.Table {
 		o := r.Of(r.Way)
 		work := "none"
 		if len(o.Work) > 0 {
-			work = words.Capital(strings.Join(o.Work, "; ")) + ": " + r.band(o.WorkCost)
+			cost := "no cost"
+			if o.WorkCost.High > 0 {
+				cost = r.band(o.WorkCost)
+			}
+			work = words.Capital(strings.Join(o.Work, "; ")) + ": " + cost
 		}
 		out.Rows = append(out.Rows, []string{r.head(), r.way(), turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), work, r.band(o.Fitted.Yearly),
 			fmt.Sprint(len(r.StopsFor(r.Way)))})
