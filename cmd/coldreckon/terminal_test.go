@@ -68,7 +68,7 @@ var hintBeside = regexp.MustCompile(`\[[^]\n]*\? [a-z]`)
 // answer; ok is false when the program ended instead.
 func (s *screen) prompt() (text string, ok bool) {
 	s.t.Helper()
-	deadline := time.After(30 * time.Second)
+	deadline := time.After(2 * time.Minute)
 	var settled <-chan time.Time
 	for {
 		select {
