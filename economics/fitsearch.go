@@ -11,9 +11,10 @@ import (
 const (
 	// fitShare is the part of futures in which a fitted option must work.
 	fitShare = 0.9
-	// A search looks at so many futures, fewer where a year aboard is long;
-	// how many is printed.
+	// A search looks at so many futures, fewer where a year aboard is long or
+	// where few futures are asked for in all; how many is printed.
 	searchFutures, leastSearchFutures = 200, 50
+	searchPart                        = 5 // at most one search future for so many in all
 	searchHours                       = 300_000
 )
 
@@ -262,7 +263,7 @@ func searchCount(w *world, set Settings) int {
 	if hours := 24 * len(w.plan.Nights); hours > 0 {
 		count = max(leastSearchFutures, min(count, searchHours/hours))
 	}
-	return min(count, set.Futures)
+	return min(set.Futures, max(leastSearchFutures, min(count, set.Futures/searchPart)))
 }
 
 // findFit searches the work for an option and prepares the option with it.

@@ -6,6 +6,16 @@ import "math"
 type bank struct {
 	wh  float64 // above the unit's cut-off
 	off bool    // the unit is cut off until wh reaches the restart level
+
+	fullWh, restartWh float64
+	yield, perYield   float64 // of a charge, and what one stored Wh takes
+	storedWh          float64 // wh when the books were last closed
+}
+
+// fullBank gives the battery full, as a trip starts.
+func (p *Power) fullBank() bank {
+	full, yield := float64(p.Bank.FullWh), float64(p.Bank.ChargeEfficiency)
+	return bank{wh: full, storedWh: full, fullWh: full, restartWh: float64(p.Bank.RestartWh), yield: yield, perYield: 1 / yield}
 }
 
 // supply is what the boat's own sources give in one hour, before any unit.
@@ -43,48 +53,63 @@ func (b *bank) availableW(sup *supply) float64 {
 }
 
 // step books one hour of sources, house loads and a unit's draw, and gives the
-// shore power that took.
-func (b *bank) step(p *Power, sup *supply, unitW float64, t *Tally) (shoreW float64) {
-	fullWh, yield := float64(p.Bank.FullWh), float64(p.Bank.ChargeEfficiency)
-	before := b.wh
+// shore power that took. What is the same every hour is booked by closeDay.
+func (b *bank) step(sup *supply, unitW float64, t *Tally) (shoreW float64) {
 	net := sup.surplusW - unitW
-	spill, shore := 0.0, 0.0
+	spill := 0.0
 	switch {
 	case net >= 0:
-		put := min(net, (fullWh-b.wh)/yield)
-		b.wh += put * yield
-		t.LostWh += put * (1 - yield)
+		put := (b.fullWh - b.wh) * b.perYield
+		if net < put {
+			put = net
+			b.wh += net * b.yield
+		} else {
+			b.wh = b.fullWh
+		}
+		t.LostWh += put * (1 - b.yield)
 		spill = net - put
 	case sup.shore:
-		shore = -net
+		shoreW = -net
+	case -net <= b.wh:
+		b.wh += net
+		t.DrawnWh -= net
 	default:
-		drawn := min(-net, b.wh)
-		b.wh -= drawn
-		t.DrawnWh += drawn
-		t.HouseUnmetWh += -net - drawn
+		t.DrawnWh += b.wh
+		t.HouseUnmetWh += -net - b.wh
+		b.wh = 0
 	}
-	if sup.shoreEnds && b.wh < fullWh {
-		put := (fullWh - b.wh) / yield
-		shore += put
-		t.LostWh += put * (1 - yield)
-		b.wh = fullWh
+	if sup.shoreEnds && b.wh < b.fullWh {
+		put := (b.fullWh - b.wh) * b.perYield
+		shoreW += put
+		t.LostWh += put * (1 - b.yield)
+		b.wh = b.fullWh
 	}
-	// The engine runs anyway; what it gives beyond need is not counted.
-	engineUsed := max(0, sup.engineW-spill)
+	t.ShoreWh += shoreW
 	t.SunWh += sup.sunW
-	t.HouseWh += p.HouseW
-	t.UnitWh += unitW
-	t.EngineWh += engineUsed
-	t.SpillWh += spill - (sup.engineW - engineUsed)
-	t.ShoreWh += shore
-	t.StoredWh += b.wh - before
+	// The engine runs anyway; what it gives beyond need is not counted.
+	if sup.engineW > 0 {
+		used := max(0, sup.engineW-spill)
+		t.EngineWh += used
+		spill -= sup.engineW - used
+	}
+	t.SpillWh += spill
 	if b.wh <= 1e-9 {
 		b.off = true
-	} else if b.wh >= float64(p.Bank.RestartWh) || sup.shore {
+	} else if b.wh >= b.restartWh || sup.shore {
 		b.off = false
 	}
-	t.LowestWh = min(t.LowestWh, b.wh)
-	return shore
+	if b.wh < t.LowestWh {
+		t.LowestWh = b.wh
+	}
+	return shoreW
+}
+
+// closeDay books what a day's hours have in common.
+func (b *bank) closeDay(houseW, unitWh float64, t *Tally) {
+	t.HouseWh += 24 * houseW
+	t.UnitWh += unitWh
+	t.StoredWh += b.wh - b.storedWh
+	b.storedWh = b.wh
 }
 
 // Stores runs the season without any cooling: house loads alone, the base
@@ -92,13 +117,14 @@ func (b *bank) step(p *Power, sup *supply, unitW float64, t *Tally) (shoreW floa
 func (s *Setup) Stores(air *Air, t *Tally) {
 	t.begin(s)
 	s.eachTrip(air, func(tr *tripRun) {
-		b := bank{wh: float64(s.Power.Bank.FullWh)}
+		b := s.Power.fullBank()
 		for day := range tr.nights {
 			d := tr.day(day)
 			for i := range d.hours {
 				sup := s.Power.supplyAt(&d.hours[i], clock(i), d.shore)
-				b.step(&s.Power, &sup, 0, t)
+				b.step(&sup, 0, t)
 			}
+			b.closeDay(s.Power.HouseW, 0, t)
 			t.endNight(d.month)
 		}
 	})

@@ -49,7 +49,7 @@ func (s *Setup) Ice(air *Air, ice Icing, t *Tally, trace *Trace) {
 }
 
 func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
-	b := bank{wh: float64(s.Power.Bank.FullWh)}
+	b := s.Power.fullBank()
 	foodC := tr.hours[0].cabinC
 	heatKJPerK, leakWPerK := s.Box.HeatKJPerK, float64(s.Box.Leak.Total())
 	var iceKg, coldKJ float64 // ice left, and the cold of a load below freezing
@@ -99,7 +99,7 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 			meltKg += meltedKg
 
 			sup := s.Power.supplyAt(a, h, d.shore)
-			shoreW := b.step(&s.Power, &sup, 0, t)
+			shoreW := b.step(&sup, 0, t)
 			t.hour(foodC, s.LimitC, iceKg > 0, d.settled)
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: foodC,
@@ -109,6 +109,7 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 		t.GainWhBy[d.month] += gainWh
 		t.MeltKgBy[d.month] += meltKg
 		t.GainKJ += 3.6 * gainWh
+		b.closeDay(s.Power.HouseW, 0, t)
 		t.endDay(d.month)
 	}
 	t.IceLostKg += iceKg

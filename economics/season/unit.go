@@ -43,11 +43,14 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r, t)
 	heatKJPerK := s.Box.HeatKJPerK
+	wattPerK := heatKJPerK / 3.6 // for an hour
+	kelvinPerW := 3.6 / heatKJPerK
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
 	ready := r.Cycle.Ready()
 	for day := range tr.nights {
 		d := tr.day(day)
-		var gainWh, unitWh, runHours float64
+		var gainWh, cooledWh, unitWh, runHours float64
+		startC := boxC
 		for i := range d.hours {
 			a, h := &d.hours[i], clock(i)
 			gainW := s.leakW(a, d.seaC, boxC) + s.openingW(a, boxC)
@@ -56,7 +59,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			}
 			work := r.work(&ready, boxC, a.cabinC, d.seaC)
 			capacityW := float64(work.CapacityW)
-			needW := max(0, gainW+heatKJPerK*(boxC-s.TargetC)/3.6)
+			needW := max(0, gainW+(boxC-s.TargetC)*wattPerK)
 			sup := s.Power.supplyAt(a, h, d.shore)
 			powerW := max(0, work.COP*(b.availableW(&sup)-fanW))
 
@@ -79,14 +82,12 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			if !b.off || sup.shore {
 				unitW += standbyW
 			}
-			storedKJ := 3.6 * (gainW - cooledW)
-			boxC += storedKJ / heatKJPerK
+			boxC += (gainW - cooledW) * kelvinPerW
 
-			shoreW := b.step(&s.Power, &sup, unitW, t)
+			shoreW := b.step(&sup, unitW, t)
 			gainWh += gainW
 			unitWh += unitW
-			t.CooledKJ += 3.6 * cooledW
-			t.StoredKJ += storedKJ
+			cooledWh += cooledW
 			t.hour(boxC, s.LimitC, cooledW > 0 || needW == 0, d.settled)
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: boxC,
@@ -98,6 +99,9 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 		t.UnitWhBy[d.month] += unitWh
 		t.RunHoursBy[d.month] += runHours
 		t.GainKJ += 3.6 * gainWh
+		t.CooledKJ += 3.6 * cooledWh
+		t.StoredKJ += heatKJPerK * (boxC - startC)
+		b.closeDay(s.Power.HouseW, unitWh, t)
 		t.endDay(d.month)
 	}
 	t.endTrip()
@@ -117,7 +121,7 @@ func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC float64) e
 
 // startUnit gives box temperature, cold in the plate and bank at a trip's start.
 func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (boxC, frozenKJ float64, b bank) {
-	b = bank{wh: float64(s.Power.Bank.FullWh)}
+	b = s.Power.fullBank()
 	boxC = a.cabinC
 	if boxC <= s.TargetC {
 		return boxC, 0, b
@@ -133,7 +137,7 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 		if s.closedBoxWh(month, r) <= s.sunWh(month) {
 			return s.TargetC, r.StoreKJ, b
 		}
-		b.wh = float64(s.Power.Bank.RestartWh)
+		b.wh, b.storedWh = b.restartWh, b.restartWh
 	}
 	return boxC, 0, b
 }
