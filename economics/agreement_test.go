@@ -15,8 +15,10 @@ import (
 // agreeing are the reckonings in which figures are held against each other.
 var agreeing = sync.OnceValues(func() (map[string]*economics.Reckoning, error) {
 	valued := economics.Dunlin()
-	valued.Money.ColdDayWorth = 3
-	valued.Known["money.cold_day_worth"] = quantity.Told
+	valued.Food.DryPremium, valued.Money.ColdDayWorth = 1, 2 // where dry stores and the small unit change places
+	for _, key := range []string{"money.cold_day_worth", "food.dry_premium", "cruising.nights", "units_considered.small.price", "units_considered.small.fitting"} {
+		valued.Known[key] = quantity.Told
+	}
 	boats := map[string]economics.Boat{"dunlin": economics.Dunlin(), "dunlin, cold days valued": valued}
 	for seed := uint64(100); seed < 106; seed++ {
 		boats[fmt.Sprint("boat ", seed)] = plausible(seed)

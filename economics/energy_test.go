@@ -38,6 +38,11 @@ func TestUnitPaysForItsOwnElectricityOnly(t *testing.T) {
 	if y.wearKWh > unitKWh || y.wearKWh < 0.2*unitKWh {
 		t.Errorf("%.2f kWh through the battery for a unit that takes %.2f", y.wearKWh, unitKWh)
 	}
+	dark := b
+	dark.Power.OtherLoads = 0
+	if alone := unitYear(t, dark); math.Abs(alone.wearKWh-y.wearKWh) > 0.1*alone.wearKWh || math.Abs(alone.shoreKWh-y.shoreKWh) > 0.1*alone.shoreKWh {
+		t.Errorf("%.2f kWh through the battery and %.2f from the shore; %.2f and %.2f aboard without lights", y.wearKWh, y.shoreKWh, alone.wearKWh, alone.shoreKWh)
+	}
 	if y.engineKWh != 0 {
 		t.Errorf("%.2f kWh from an engine that never runs", y.engineKWh)
 	}
