@@ -3,7 +3,6 @@ package wizard
 import (
 	"context"
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -138,8 +137,8 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name:   "what matters and cannot be asked is named",
-			change: func(_ *economics.Boat, r *economics.Reckoning) { worth(r, "dry_premium", 640) },
-			script: lines(essentials, []line{{"how much dearer food that keeps is, worth about $640", ""}}, safety(), []line{{goingBy, ""}}),
+			change: func(_ *economics.Boat, r *economics.Reckoning) { worth(r, "unit_efficiency", 640) },
+			script: lines(essentials, []line{{"a unit's efficiency, worth about $640", ""}}, safety(), []line{{goingBy, ""}}),
 		},
 		{
 			name: "taste in three amounts, with a change of mind",
@@ -376,92 +375,4 @@ func (c cancelOn) Write(p []byte) (int, error) {
 		c.cancel()
 	}
 	return len(p), nil
-}
-
-// A text that stays in the file must mean the same whatever units are chosen
-// later.
-func TestLasting(t *testing.T) {
-	us, metric := economics.Boat{Units: quantity.US, Currency: "$"}, economics.Boat{Units: quantity.Metric, Currency: "€"}
-	for _, tt := range []struct {
-		boat            economics.Boat
-		key, text, want string
-	}{
-		{us, "box.volume", "3.2", "3.2 cu ft"},
-		{us, "box.volume", "90 L", "90 L"},
-		{metric, "box.volume", "90", "90 L"},
-		{us, "box.foam", "1 1/2", "1 1/2 in"},
-		{metric, "box.foam", "2,5 cm", "2,5 cm"},
-		{us, "box.inside", "18 x 22 x 16", "18 x 22 x 16 in"},
-		{us, "ice.price", "0.50", "$0.50/lb"},
-		{metric, "ice.price", "1,20", "€1.20/kg"},
-		{us, "power.battery", "2*105", "2*105"},
-		{us, "cruising.nights", "weekends in summer", "weekends in summer"},
-		{us, "food.target", "40", "40 °F"},
-	} {
-		row, _ := questions.Find(tt.key)
-		if got := lasting(row, tt.text, tt.boat); got != tt.want {
-			t.Errorf("%s %q: found %q, expected %q", tt.key, tt.text, got, tt.want)
-		}
-	}
-}
-
-// Every question offered for its worth must be able to move a figure of the
-// reckoning; it would be a lie to call it worth something otherwise.
-func TestNarrowingQuestionsMatter(t *testing.T) {
-	if testing.Short() {
-		t.Skip("reckons in earnest")
-	}
-	talk := &talk{Options: options(t, nil, fresh(t), new(string))}
-	print := func(r *economics.Reckoning) string {
-		var s strings.Builder
-		for _, o := range r.Options {
-			fmt.Fprintln(&s, o.FittedBands.Present.Low, o.FittedBands.Present.High, o.WorkableOf100, o.ExpectedRegret)
-		}
-		return s.String()
-	}
-	base, err := reckon(talk.filled(), 20)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for input, keys := range narrowing {
-		if !slices.ContainsFunc(base.Futures.Inputs, func(in economics.InputFigures) bool { return in.Name == input }) {
-			t.Errorf("%s is no input of a reckoning", input)
-		}
-		for _, key := range keys {
-			key = strings.Replace(key, "UNIT", "small", 1)
-			row, ok := questions.Find(key)
-			if !ok {
-				t.Errorf("%s is no question", key)
-				continue
-			}
-			boats := talk.others(row)
-			if text := elsewise[key]; text != "" {
-				b := talk.File.Told()
-				if err := questions.Set(&b, key, text); err != nil {
-					t.Fatal(err)
-				}
-				questions.Fill(&b, talk.Book)
-				boats = append(boats, b)
-			}
-			moved := false
-			for _, b := range boats {
-				r, err := reckon(b, 20)
-				if err != nil {
-					t.Fatal(err)
-				}
-				moved = moved || print(r) != print(base)
-			}
-			if !moved {
-				t.Errorf("%s: none of %d other answers moves a figure", key, len(boats))
-			}
-		}
-	}
-}
-
-// elsewise gives answers to the questions that have no choices and no limits.
-var elsewise = map[string]string{
-	"evidence.ice_history": "ice: 10 kg; hours: 60; month: july; in_use: yes",
-	"box.inside":           "50 x 70 x 50 cm",
-	"cruising.nights":      "july 20",
-	"ice.price":            "$2/kg",
 }
