@@ -113,6 +113,7 @@ type fitter struct {
 
 // grade is how a fit-out did over some futures.
 type grade struct {
+	count     int     // futures looked at
 	share     float64 // of futures in which it works
 	shortfall float64 // mean of what cold days lack, 0 when none lacks any
 	present   float64 // mean present cost
@@ -121,8 +122,12 @@ type grade struct {
 
 func (g grade) reaches() bool { return g.possible && g.share >= fitShare-1e-9 }
 
-// hopeful tells whether a glance leaves a chance that a look will reach.
-func (g grade) hopeful() bool { return g.possible && g.share >= fitShare-0.1 }
+// hopeful tells whether a glance leaves a chance that a look will reach: its
+// share may lie 2.5 standard errors under the one wanted.
+func (g grade) hopeful() bool {
+	margin := 2.5 * math.Sqrt(fitShare*(1-fitShare)/float64(g.count))
+	return g.possible && g.share >= fitShare-margin
+}
 
 // look grades the fit-out of the given sizes over all the search's futures.
 func (s *fitter) look(sizes []byte) grade {
@@ -138,7 +143,7 @@ func (s *fitter) grade(sizes []byte, seen map[string]grade, count int) grade {
 	if g, ok := seen[string(sizes)]; ok {
 		return g
 	}
-	g := grade{}
+	g := grade{count: count}
 	if p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.fitOut(sizes)); err == nil {
 		g.possible = true
 		rows, err := s.ground.run(p, count)

@@ -68,6 +68,9 @@ func (p *proposal) costLines(f *Future, y *aYear, facts Facts) ([]CostLine, erro
 	if p.unit != nil {
 		price := float64(p.unit.Price) * f.Unit
 		fitting := float64(p.unit.Fitting) * f.Fitting
+		if p.freeStanding() || p.keepsFitted() {
+			fitting = 0 // there is none, or it was paid long ago
+		}
 		life := float64(p.unit.Life) * f.Life
 		if p.keepsFitted() {
 			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit fitted now, and its successor", Unit: "each", Count: 1,
