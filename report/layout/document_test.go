@@ -167,9 +167,7 @@ func TestTextSurvivesPageBreaks(t *testing.T) {
 	var got []string
 	for p := 1; p <= r.Page(); p++ {
 		for _, o := range texts(r, p) {
-			for _, w := range strings.Fields(o.Text) {
-				got = append(got, w)
-			}
+			got = append(got, strings.Fields(o.Text)...)
 		}
 	}
 	if strings.Join(got, " ") != strings.Join(want, " ") {
