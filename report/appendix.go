@@ -3,9 +3,11 @@ package report
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
+	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
 	"coldreckon/report/figures"
@@ -56,14 +58,46 @@ func (a author) heat() []page.Block {
 		t.Rows = append(t.Rows, []string{words.Capital(s.Name), leak, fmt.Sprintf("%.1f", s.HeatW)})
 	}
 	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), fmt.Sprintf("%.1f", month.HeatGainW)})
-	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 42, Draw: c.Draw, Table: t, Shown: true})
+	t.Fine = true
+	parts := page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 52, Draw: c.Draw, Table: t, Shown: true}
+	seen := []page.Block{page.Heading{Level: 2, Text: "How the leak is known"}}
 	if a.bodyTight >= leakMoves {
-		out = append(out, page.Para{Text: a.v.LeakText()})
+		seen = append(seen, page.Para{Text: a.v.LeakText()})
 	}
+	seen = append(seen, a.evidence())
 	for _, doubt := range a.r.Box.Drawn.Notes {
-		out = append(out, page.Para{Style: page.Small, Text: doubt})
+		seen = append(seen, page.Para{Style: page.Small, Text: doubt})
 	}
-	return append(out, a.monthTable())
+	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{parts}, seen}},
+		page.Heading{Level: 2, Text: "Mean days, box as she is at its target"}, a.monthTable())
+}
+
+// evidence sets the estimates of the leak beside one another.
+func (a author) evidence() page.Table {
+	_, unit, _ := strings.Cut(quantity.FormatConductance(1, a.r.Boat.Units), " ")
+	leak := func(x float64) string {
+		return strings.TrimSuffix(quantity.FormatConductance(quantity.WattPerKelvin(x), a.r.Boat.Units), " "+unit)
+	}
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Seen from"}, {Head: "Leak, " + unit, Right: true}, {Head: "80 of 100 cases"}}}
+	put := func(e heat.Estimate, note string) {
+		r := e.Range()
+		t.Rows = append(t.Rows, []string{seenFrom[e.Source] + note, leak(r.Typical), quantity.Span(leak(r.Low), leak(r.High))})
+	}
+	b := a.r.Box
+	for _, e := range b.Evidence.Used {
+		put(e, "")
+	}
+	for _, e := range b.Evidence.Dropped {
+		put(e, ", left out")
+	}
+	t.Rows = append(t.Rows, []string{"All together", leak(float64(b.Leak)), quantity.Span(leak(float64(b.LeakLow)), leak(float64(b.LeakHigh)))})
+	t.Sum = true
+	return t
+}
+
+var seenFrom = map[heat.Source]string{
+	heat.FromDrawing: "the walls", heat.FromIceTest: "an ice test", heat.FromJugTest: "a jug test",
+	heat.FromHistory: "how long ice lasted", heat.FromLog: "a log",
 }
 
 // group joins the smaller sources so that patterns tell them apart.
@@ -92,7 +126,7 @@ func group(sources []figures.Source) []figures.Source {
 // monthTable is the table of mean days behind the charts.
 func (a author) monthTable() page.Table {
 	sys := a.r.Boat.Units
-	t := page.Table{Columns: []page.Column{{Head: "Mean day of"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Sea", Right: true},
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Sea", Right: true},
 		{Head: "Heat, W", Right: true}, {Head: "Ice, " + a.v.MassUnit(), Right: true}, {Head: "Panel, Wh", Right: true}, {Head: "Other loads, Wh", Right: true},
 		{Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}}}
 	for _, m := range a.r.Months {
@@ -116,6 +150,9 @@ func (a author) otherWork() []page.Block {
 		a.r.Of(a.chosen()).Fit.SearchFutures, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
 }
 
+// drawn is how many figures the swing chart shows.
+const drawn = 8
+
 // swing shows what moves the difference of the best two.
 func (a author) swing() []page.Block {
 	out := []page.Block{page.Heading{Level: 1, Text: "What moves the choice"}}
@@ -128,10 +165,10 @@ func (a author) swing() []page.Block {
 			Caption: fmt.Sprintf("Present cost of %s less that of %s: mean of all futures, and of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
 		Base: a.r.Of(lead).ExpectedRegret - a.r.Of(next).ExpectedRegret, Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Figure", Share: 0.31}, {Head: "80 of 100 times", Share: 0.27}, {Head: "At its low end", Right: true}, {Head: "At its high end", Right: true}, {Head: "Worth to know", Right: true}}}
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth to know", Right: true}}}
 	for i, in := range a.v.BySwing() {
-		low, high := a.v.Value(in.Input, in.Low), a.v.Value(in.Input, in.High)
-		if i < 8 {
+		low, high := a.v.Ends(in)
+		if i < drawn {
 			c.Rows = append(c.Rows, chart.SwingRow{Label: words.Figure(in.Input), AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
 		}
 		worth := "–"
@@ -141,55 +178,63 @@ func (a author) swing() []page.Block {
 		case in.EVPPI > 0:
 			worth = a.v.Money(in.EVPPI)
 		}
-		t.Rows = append(t.Rows, []string{words.Capital(in.Label), a.v.Span(in), a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
+		t.Rows = append(t.Rows, []string{words.Capital(in.Label), quantity.Span(low, high), a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
 	}
-	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 100, Draw: c.Draw, Table: t, Shown: true})
+	rest := t
+	t.Rows, rest.Rows = t.Rows[:min(drawn, len(t.Rows))], t.Rows[min(drawn, len(t.Rows)):]
+	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
+	if len(rest.Rows) > 0 {
+		out = append(out, page.Para{Keep: true, Style: page.Small, Text: "What moves it less:"}, rest)
+	}
 	var regret []string
 	for i := range a.r.Options {
 		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Money(a.r.Options[i].ExpectedRegret)))
 	}
-	return append(out, page.Para{Style: page.Small, Text: "What each choice would cost on average over the best one of each future, known too late: " + strings.Join(regret, ", ") + "."})
+	return append(out, page.Para{Style: page.Small, Text: "Shares are of what was reckoned. What each choice would cost on average over the best one of each future, known too late: " + strings.Join(regret, ", ") + "."})
 }
 
 // bills shows what each option is charged with, and its cash flows.
 func (a author) bills() []page.Block {
-	t := page.Table{Columns: []page.Column{{Head: "Way", Quiet: true, Share: 0.13}, {Head: "Line", Share: 0.35}, {Head: "How many"}, {Head: "At first", Right: true}, {Head: "Each year", Right: true}, {Head: "Lasts", Right: true}}}
-	var shown economics.OptionID
-	for i := range a.r.Options {
-		o := &a.r.Options[i]
-		for _, l := range o.Fitted.Lines {
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Line", Share: 0.32}}}
+	flows := page.Table{Fine: true, Columns: []page.Column{{Head: "Paid in year"}}, Sum: true}
+	at := map[string]int{} // the row of a line, by its label
+	for i, id := range economics.Options {
+		t.Columns = append(t.Columns, page.Column{Head: words.Name(id)})
+		flows.Columns = append(flows.Columns, page.Column{Head: words.Name(id), Right: true})
+		for _, l := range a.r.Options[i].Fitted.Lines {
 			if l.First == 0 && l.Yearly == 0 {
 				continue
 			}
-			name := ""
-			if shown != o.ID {
-				name, shown = words.Name(o.ID), o.ID
+			row, seen := at[l.Label]
+			if !seen {
+				row = len(t.Rows)
+				at[l.Label] = row
+				t.Rows = append(t.Rows, []string{l.Label, "", "", "", ""})
 			}
-			first, yearly, lasts := "", "", ""
-			if l.First != 0 {
-				first = a.v.Money(l.First)
-			}
-			if l.Yearly != 0 {
-				yearly = a.v.Money(l.Yearly)
-			}
-			if l.Life > 0 {
-				lasts = quantity.FormatYears(quantity.Year(math.Round(l.Life)))
-			}
-			t.Rows = append(t.Rows, []string{name, l.Label, a.count(l), first, yearly, lasts})
+			t.Rows[row][i+1] = a.charge(l)
 		}
 	}
-	flows := page.Table{Columns: []page.Column{{Head: "Paid in year"}}, Sum: true}
-	for _, id := range economics.Options {
-		flows.Columns = append(flows.Columns, page.Column{Head: words.Name(id), Right: true})
+	row := func(year int) []string {
+		var out []string
+		for i := range a.r.Options {
+			out = append(out, a.exact(float64(a.r.Options[i].Fitted.Flows[year])))
+		}
+		return out
+	}
+	years := int(a.r.Boat.Money.Years)
+	for first := 0; first <= years; {
+		last := first // of the years that are alike
+		for last < years && first > 0 && slices.Equal(row(last+1), row(first)) {
+			last++
+		}
+		name := fmt.Sprint(first)
+		if last > first {
+			name = fmt.Sprintf("%d to %d, each", first, last)
+		}
+		flows.Rows = append(flows.Rows, append([]string{name}, row(first)...))
+		first = last + 1
 	}
 	present := []string{"Present cost"}
-	for year := 0; year <= int(a.r.Boat.Money.Years); year++ {
-		row := []string{fmt.Sprint(year)}
-		for i := range a.r.Options {
-			row = append(row, a.exact(float64(a.r.Options[i].Fitted.Flows[year])))
-		}
-		flows.Rows = append(flows.Rows, row)
-	}
 	for i := range a.r.Options {
 		present = append(present, a.exact(a.r.Options[i].Fitted.Present))
 	}
@@ -206,19 +251,38 @@ func (a author) bills() []page.Block {
 	}, paid...)
 }
 
+// charge says what a cost line takes: at first or each year, for how much, and
+// how long it lasts.
+func (a author) charge(l economics.CostLine) string {
+	var parts []string
+	if l.First != 0 {
+		parts = append(parts, a.v.Money(l.First))
+	}
+	if l.Yearly != 0 {
+		parts = append(parts, a.v.Money(l.Yearly)+" a year")
+	}
+	if count := a.count(l); count != "" {
+		parts = append(parts, count)
+	}
+	if l.Life > 0 {
+		parts = append(parts, "lasts "+quantity.FormatYears(quantity.Year(math.Round(l.Life))))
+	}
+	return strings.Join(parts, ", ")
+}
+
 // count says how many of a cost line's units are bought or used.
 func (a author) count(l economics.CostLine) string {
 	switch l.Unit {
 	case "each", "year":
 		return ""
 	case "kg":
-		return a.v.Mass(l.Count) + " a year"
+		return a.v.Mass(l.Count)
 	case "kg on a warm day":
 		return a.v.Mass(l.Count) + " for a day"
 	case "m²":
 		return quantity.FormatArea(quantity.SquareMetre(l.Count), a.r.Boat.Units)
 	case "kWh", "W":
-		return chart.Number(round1(l.Count), 0.1) + " " + l.Unit
+		return quantity.FormatNumber(words.Round(l.Count)) + " " + l.Unit
 	}
 	return words.Plural(l.Count, l.Unit)
 }
@@ -230,7 +294,7 @@ func (a author) exact(x float64) string {
 
 // checklist is every caution, to be ticked off.
 func (a author) checklist() []page.Block {
-	l := page.List{Mark: page.Tick}
+	l := page.List{Mark: page.Tick, Fine: true}
 	for _, f := range a.findings {
 		l.Items = append(l.Items, page.Item{Lead: lead(f), Text: f.Text, Source: f.Source})
 	}
@@ -241,41 +305,45 @@ func (a author) checklist() []page.Block {
 		page.Para{Keep: true, Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
 }
 
-// asTold lists the boat with how each figure is known, and why what was not
-// told was taken.
+// asTold lists the boat two answers a line, marks what was not told, and says
+// why what was assumed was.
 func (a author) asTold() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"}, page.Para{Text: a.v.EvidenceCounts()}}
+	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"},
+		page.Para{Text: a.v.EvidenceCounts() + " A star marks what was assumed; what has no mark was told."}}
 	why := map[string]string{}
 	for _, s := range a.r.Boat.Assumptions {
 		why[s.Label+s.Value] = s.Why
 	}
+	reasons := page.List{Mark: page.Dash, Fine: true}
+	t := page.Table{Fine: true, Columns: []page.Column{{Share: 0.11}, {Quiet: true, Share: 0.25}, {Share: 0.19}, {Quiet: true, Share: 0.25}, {}}}
 	var group string
-	var t page.Table
-	flush := func() {
-		if len(t.Rows) > 0 {
-			out = append(out, page.Heading{Level: 2, Text: group}, t)
-		}
-		t = page.Table{Columns: []page.Column{{Quiet: true, Share: 0.32}, {Share: 0.3}, {}}}
-	}
 	for _, x := range a.Answers {
-		if x.Group != group {
-			flush()
-			group = x.Group
-		}
-		how, reason := known[x.How], why[x.Label+x.Value]
+		reason := why[x.Label+x.Value]
 		if x.How != quantity.Told && x.How != quantity.Measured && reason == "" {
 			continue // it follows from another answer, or stands for nothing
 		}
 		if reason != "" {
-			how += ": " + reason
+			reasons.Items = append(reasons.Items, page.Item{Lead: x.Label + ", " + x.Value + ":", Text: reason})
 		}
-		t.Rows = append(t.Rows, []string{x.Label, x.Value, how})
+		last := len(t.Rows) - 1
+		switch {
+		case x.Group != group:
+			group = x.Group
+			t.Rows = append(t.Rows, []string{group, x.Label, x.Value + known[x.How]})
+		case len(t.Rows[last]) == 3:
+			t.Rows[last] = append(t.Rows[last], x.Label, x.Value+known[x.How])
+		default:
+			t.Rows = append(t.Rows, []string{"", x.Label, x.Value + known[x.How]})
+		}
 	}
-	flush()
-	return out
+	out = append(out, t)
+	if len(reasons.Items) == 0 {
+		return out
+	}
+	return append(out, page.Heading{Level: 2, Text: "Why these figures were assumed"}, reasons)
 }
 
-// known words how a figure is known.
+// known marks how a figure is known.
 var known = map[quantity.How]string{
-	quantity.Measured: "measured", quantity.Told: "told", quantity.Unsure: "not known, assumed", quantity.Assumed: "assumed", "": "assumed",
+	quantity.Measured: " (seen)", quantity.Told: "", quantity.Unsure: " *", quantity.Assumed: " *", "": " *",
 }

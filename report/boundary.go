@@ -54,7 +54,11 @@ func (a author) boundary() (page.Chart, bool) {
 	for _, r := range p.regions() {
 		c.Regions = append(c.Regions, chart.Place{Label: words.Name(r.winner) + " cheapest", Across: r.nights, Up: r.price * each})
 	}
-	for _, n := range []float64{p.nights / 4, p.nights / 2, p.nights} {
+	// Half the nights, as told, and twice as many, as far as the plane goes.
+	for _, n := range []float64{a.v.Nights() / 2, a.v.Nights(), min(p.nights, 2*a.v.Nights())} {
+		if len(t.Rows) == 2 && n == a.v.Nights() {
+			continue
+		}
 		low, _ := p.at(n, 0)
 		high, _ := p.at(n, p.price)
 		turns := "nowhere up to " + quantity.FormatPricePerMass(quantity.MoneyPerKg(p.price), a.r.Boat.Currency, a.r.Boat.Units)
@@ -63,8 +67,20 @@ func (a author) boundary() (page.Chart, bool) {
 		}
 		t.Rows = append(t.Rows, []string{fmt.Sprintf("%.0f", n), turns, words.Name(low), words.Name(high)})
 	}
+	c.Caption += a.otherNights(price)
 	c.Finding = a.v.TurnsWhere(winner, len(c.Lines) > 0)
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t}, true
+}
+
+// otherNights says which way is cheapest at half the nights, and at twice.
+func (a author) otherNights(price float64) string {
+	text := ""
+	for _, n := range []float64{a.v.Nights() / 2, 2 * a.v.Nights()} {
+		if id, ok := a.r.WinnerAt(n, price); ok && n >= 1 && n <= 365 {
+			text += fmt.Sprintf("; at %.0f nights %s", n, words.In(id))
+		}
+	}
+	return text
 }
 
 // edgeLine is a run of points, nights and price, with one pair of options on

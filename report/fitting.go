@@ -19,7 +19,7 @@ func (a author) fitting() []page.Block {
 	out := []page.Block{
 		page.Heading{Level: 1, Text: "As she is, and with the work"},
 		page.Kept{beside(rows), page.Para{Style: page.Small,
-			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures."}},
+			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures. What it costs with the work stands on page one."}},
 	}
 	if text := a.v.Aboard(); text != "" {
 		out = append(out, page.Para{Text: text})
@@ -45,13 +45,16 @@ func (a author) workFor(id economics.OptionID, level int) []page.Block {
 	if len(work) == 0 {
 		return []page.Block{head, page.Para{Text: a.v.NoWork(o)}}
 	}
-	t := page.Table{Columns: []page.Column{{Head: "What", Share: 0.44}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.22}}}
+	t := page.Table{Fine: level > 1, Columns: []page.Column{{Head: "What", Share: 0.42}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.19}}}
 	for _, w := range work {
 		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
 	}
 	out := []page.Block{head, t}
 	if o.WorkableOf100 < 90 {
 		out = append(out, page.Para{Text: a.v.NotEnough(o)})
+	}
+	if text := a.v.MoreIce(); text != "" && id == economics.IceOnly {
+		out = append(out, page.Para{Text: text})
 	}
 	if text, ok := a.v.Cable(id); ok {
 		out = append(out, page.Para{Style: page.Small, Text: text})

@@ -2,6 +2,8 @@ package report
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"coldreckon/economics/quantity"
 	"coldreckon/report/page"
@@ -24,7 +26,8 @@ func (a author) keepers() []page.Block {
 	gap := a.r.Boat.Cruising.ShopEveryDays
 	out = append(out, page.Para{Keep: true, Text: fmt.Sprintf("In a locker at %s, as the cabin is in %s, with %s between shops. The bands speak of quality, not of safety: look, smell and discard.",
 		quantity.FormatTemperature(quantity.Celsius(hottest.CabinC), a.r.Boat.Units), words.Month(hottest.Month), words.Plural(gap, "day"))})
-	t := page.Table{Columns: []page.Column{{Head: "Food", Share: 0.17}, {Head: "Keeps", Share: 0.15}, {Head: "What to do", Share: 0.4}, {Head: "Source"}}}
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Food", Share: 0.19}, {Head: "Keeps", Share: 0.14}, {Head: "What to do"}, {Head: "Source", Right: true, Share: 0.07}}}
+	var sources []string
 	for _, k := range a.foods.Keeping(hottest.CabinC, gap, a.r.Boat.Safety.Eggs) {
 		band := string(k.Band)
 		if k.Judged {
@@ -36,12 +39,20 @@ func (a author) keepers() []page.Block {
 				advice += " " + more
 			}
 		}
-		t.Rows = append(t.Rows, []string{k.Name, band, advice, k.Source})
+		n := slices.Index(sources, k.Source)
+		if n < 0 {
+			n = len(sources)
+			sources = append(sources, k.Source)
+		}
+		t.Rows = append(t.Rows, []string{k.Name, band, advice, fmt.Sprint(n + 1)})
 	}
-	out = append(out, t)
-	cannot := page.List{}
+	for i := range sources {
+		sources[i] = fmt.Sprintf("(%d) %s", i+1, sources[i])
+	}
+	cannot := page.List{Mark: page.Dash, Fine: true}
 	for _, c := range a.foods.CannotDo() {
-		cannot.Items = append(cannot.Items, page.Item{Text: "Dry stores cannot " + c.Text, Source: c.Source})
+		cannot.Items = append(cannot.Items, page.Item{Text: words.Capital(c.Text), Source: c.Source})
 	}
+	out = append(out, t, page.Para{Style: page.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + strings.Join(sources, "; ") + "."})
 	return append(out, page.Heading{Level: 2, Text: "What dry stores cannot do"}, cannot)
 }

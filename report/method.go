@@ -15,7 +15,7 @@ func (a author) method() []page.Block {
 	f, m := a.r.Futures, a.r.Boat.Money
 	return []page.Block{
 		page.Heading{Level: 1, Text: "How this was worked out"},
-		leads(
+		fine(leads(
 			"Heat. Six walls, each with its foam, its water and what lies behind it, with edges, corners, lid seal and drain. Then the air that the lid lets in, and warm food.",
 			"One exam for all. A day is cold when the food was too warm for no more than two hours, whether ice or a unit cools it.",
 			"Season. Every hour aboard is run: weather, sun, battery, engine, ice or unit. Days differ from day to day as weather does.",
@@ -23,7 +23,7 @@ func (a author) method() []page.Block {
 			fmt.Sprintf("Money. All payments over %.0f years in prices of today, brought back to today at %s a year above inflation.", float64(m.Years), a.percent()),
 			fmt.Sprintf("Futures. %d futures, evenly spread over the uncertain figures, were put to every way alike. Ranges hold 80 of 100 of them.", f.Count),
 			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
-		),
+		)),
 		page.Para{Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
 		page.Heading{Level: 1, Text: "Not counted"},
 		page.Para{Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
@@ -31,7 +31,7 @@ func (a author) method() []page.Block {
 		page.Para{Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
 			"Averages hide bad years: look at the ranges. " + a.again()},
 		page.Heading{Level: 1, Text: "Sources"},
-		list(page.Dash, a.sources()),
+		fine(list(page.Dash, a.sources())),
 		page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
 			"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)},
 	}
@@ -43,6 +43,12 @@ func (a author) again() string {
 		return "Prices move: make the report anew after a year, or when anything in it has changed."
 	}
 	return fmt.Sprintf("Prices move: make the report anew by %s, or when anything in it has changed.", day(a.Date.AddDate(1, 0, 0)))
+}
+
+// fine sets a list smaller.
+func fine(l page.List) page.List {
+	l.Fine = true
+	return l
 }
 
 // leads makes a list whose items open with their subject in bold, up to the

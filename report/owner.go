@@ -175,7 +175,7 @@ func (a author) pages(parts ...[]page.Block) (int, error) {
 // least is the least height, from the given one up, at which a figure as wide
 // as the page can be drawn.
 func (a author) least(draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
-	for ; height < 60; height += 2 {
+	for ; height < 120; height += 2 {
 		paper := a.Paper
 		if paper == "" { // text and Markdown draw nothing
 			paper = sheet.A4

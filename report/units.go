@@ -44,7 +44,7 @@ func (a author) units() []page.Block {
 		}},
 		{"Voltage lost in its cable", a.cableDrop},
 	}
-	t := page.Table{Columns: []page.Column{{Quiet: true, Share: 0.4}}}
+	t := page.Table{Fine: true, Columns: []page.Column{{Quiet: true, Share: 0.4}}}
 	for _, u := range a.r.Units {
 		t.Columns = append(t.Columns, page.Column{Head: words.Name(u.ID)})
 	}
@@ -55,15 +55,22 @@ func (a author) units() []page.Block {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	out := []page.Block{
-		page.Heading{Level: 1, Text: "The units in this box"},
-		page.Para{Keep: true, Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."}, t,
-	}
+	beside := []page.Block{}
 	for _, u := range a.r.Units {
 		if text := a.v.PlateMeans(u); text != "" {
-			out = append(out, page.Para{Lead: "What the " + words.Bare(u.ID) + "'s plate means.", Text: text})
+			beside = append(beside, page.Para{Lead: "What the " + words.Bare(u.ID) + "'s rating plate means.", Text: text})
 		}
 	}
+	for _, text := range []string{a.v.HoldOver(), a.v.CableRule()} {
+		if text != "" {
+			beside = append(beside, page.Para{Text: text})
+		}
+	}
+	out := []page.Block{page.Kept{
+		page.Heading{Level: 1, Text: "The units in this box"},
+		page.Para{Keep: true, Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},
+		page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{t}, beside}},
+	}}
 	return append(out, a.setPoints()...)
 }
 
@@ -72,7 +79,7 @@ func (a author) cableDrop(u economics.UnitFigures) string {
 	if !c.Known {
 		return "cable not known"
 	}
-	text := quantity.FormatShare(quantity.Fraction(c.DropShare))
+	text := fmt.Sprintf("%.1f %%", 100*c.DropShare)
 	if c.LeastV < c.CutOutV {
 		text += fmt.Sprintf("; at a low battery %s reach it, and units cut out near %s", quantity.FormatVoltage(quantity.Volt(c.LeastV)), quantity.FormatVoltage(quantity.Volt(c.CutOutV)))
 	}
@@ -85,11 +92,11 @@ func (a author) setPoints() []page.Block {
 	if a.v.Unit() != u.ID {
 		u = a.r.Units[1]
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Box at"}, {Head: "Electricity a day"}, {Head: "Listeria grows, against 5 °C (41 °F)"}, {Head: "Good for"}}}
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Box at"}, {Head: "Electricity a day"}, {Head: "Listeria grows, against 5 °C (41 °F)"}, {Head: "Good for"}}}
 	for _, p := range u.SetPoints {
 		use := "all chilled food"
 		if !p.Perishables {
-			use = "drinks, butter and vegetables only"
+			use = "only drinks, butter and vegetables; no meat, fish, milk or leftovers"
 		}
 		t.Rows = append(t.Rows, []string{quantity.FormatTemperature(p.Box, a.r.Boat.Units), words.WattHours(float64(p.Duty.DayWh())), fmt.Sprintf("%.1f times as fast", p.Growth), use})
 	}
@@ -98,6 +105,6 @@ func (a author) setPoints() []page.Block {
 	}
 	return []page.Block{page.Kept{
 		page.Heading{Level: 2, Text: "What another temperature would take, with " + words.In(u.ID)}, t,
-		page.Para{Style: page.Small, Text: "Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe."},
+		page.Para{Style: page.Small, Text: "Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe. A warmer box saves little electricity and spoils food sooner: 5 °C (41 °F) is the warmest for food that may spoil."},
 	}}
 }

@@ -12,6 +12,10 @@ import (
 func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) string) (sheet.Rect, scale) {
 	lo, hi, by := fit(low, high+(high-low)*0.03, max(2, int(r.H/9)))
 	marks := ticks(lo, hi, by)
+	if top := marks[len(marks)-1]; hi-top > by/3 { // so that the upper end has a value too
+		hi = top + by
+		marks = ticks(lo, hi, by)
+	}
 	gutter := 0.0
 	for _, v := range marks {
 		gutter = max(gutter, sheet.Width(say(f, v, by), tickType))

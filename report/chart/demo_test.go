@@ -90,7 +90,7 @@ func demoCharts() []demoChart {
 			Head:  Head{"money by kind", "The small unit costs most on the first day, ice costs most over ten years.", "$, present cost over ten years", ""},
 			Parts: []string{"unit and fitting", "power", "ice", "errands", "upkeep", "resale"},
 			Rows: []StackedRow{
-				{Label: "ice only", Values: []float64{0, 0, 4300, 1900, 100, 0}},
+				{Label: "ice alone", Values: []float64{0, 0, 4300, 1900, 100, 0}},
 				{Label: "no-fridge stores", Values: []float64{60, 0, 0, 400, 0, 0}},
 				{Label: "small unit", Values: []float64{1450, 900, 150, 60, 420, -350}},
 				{Label: "larger unit", Values: []float64{2600, 1300, 0, 0, 600, -500}},
@@ -99,7 +99,7 @@ func demoCharts() []demoChart {
 		{"money over the years", 76, Years{
 			Head: Head{"money over the years", "Ice overtakes the small unit in the fifth year, give or take two.", "$ spent since the start, in today's prices; bars show 8 cases in 10", ""},
 			Lines: []OverYears{
-				named(ramp(1450, 210, .2), "small unit"), named(ramp(60, 520, .3), "ice only"),
+				named(ramp(1450, 210, .2), "small unit"), named(ramp(60, 520, .3), "ice alone"),
 				named(ramp(2600, 260, .2), "larger unit"), named(ramp(40, 70, .3), "no-fridge stores"),
 			},
 		}},
@@ -109,7 +109,7 @@ func demoCharts() []demoChart {
 			Strips: []Strip{
 				{Label: "Food, °C", Zero: true, Limit: &Limit{5, "limit 5 °C", false}, Traces: []Trace{{"small unit", hourly(func(d, h float64) float64 {
 					return 3 + math.Max(0, 4-math.Abs(d-4.5)*1.7) + .4*math.Sin(h/24*2*math.Pi)
-				})}, {"ice only", hourly(func(d, h float64) float64 { return 2.5 + math.Mod(d+h/24, 4)*.9 })}}},
+				})}, {"ice alone", hourly(func(d, h float64) float64 { return 2.5 + math.Mod(d+h/24, 4)*.9 })}}},
 				{Label: "Battery, % of full", Limit: &Limit{50, "floor 50 %", true}, Traces: []Trace{{"", hourly(func(d, h float64) float64 {
 					return math.Min(100, 78-12*d+1.1*d*d+10*math.Sin((h-8)/24*2*math.Pi))
 				})}}},
@@ -118,13 +118,13 @@ func demoCharts() []demoChart {
 		}},
 		{"of a hundred futures", 30, Hundred{
 			Head:   Head{"of a hundred futures", "The small unit is the cheapest in 62 of 100 futures we drew.", "Each square is one equally likely future", ""},
-			Groups: []string{"small unit cheapest", "ice only cheapest", "larger unit cheapest", "nothing works"},
+			Groups: []string{"small unit cheapest", "ice alone cheapest", "larger unit cheapest", "nothing works"},
 			Rows:   []HundredRow{{"", []int{62, 27, 8, 3}}},
 		}},
-		{"cold days", 44, Hundred{
+		{"cold days", 58, Hundred{
 			Head:   Head{"cold days", "Ice alone leaves one day in five warm.", "Each square is a day in a hundred aboard", ""},
 			Groups: []string{"cold enough", "too warm"},
-			Rows:   []HundredRow{{"Ice only", []int{79, 21}}, {"Small unit", []int{97, 3}}, {"Larger unit", []int{100, 0}}},
+			Rows:   []HundredRow{{"Ice alone", []int{79, 21}}, {"Small unit", []int{97, 3}}, {"Larger unit", []int{100, 0}}},
 		}},
 		{"where the answer turns", 84, Boundary{
 			Head:   Head{"where the answer turns", "Below about 30 nights a year, or with ice under $1 a kilogram, stay with ice.", "", ""},

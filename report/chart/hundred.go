@@ -70,8 +70,9 @@ func (c Hundred) draw(s sheet.Sheet, r sheet.Rect) error {
 		entries = append(entries, entry{g, swatchH, func(at sheet.Rect) { square(s, i, at) }})
 	}
 	r = key(s, r, entries)
-	// A gap between groups is worth one square.
-	side := min(r.W/(99+squareShare+float64(len(c.Groups)-1)), 3.2)
+	// Rows of fifty, with a gap after every ten.
+	side := min(r.W/(perLine-1+squareShare+tenGap*(perLine/10-1)), 3.4)
+	deep := 100 / perLine * side
 	label := 0.0
 	if !alone {
 		for _, line := range c.Rows {
@@ -79,10 +80,10 @@ func (c Hundred) draw(s sheet.Sheet, r sheet.Rect) error {
 		}
 	}
 	row := r.H / float64(len(c.Rows))
-	if side < 0.9 || label+side+1 > row {
+	if side < 1.5 || label+deep+1 > row {
 		return fmt.Errorf("%d rows of 100 squares do not fit %.0f x %.0f mm", len(c.Rows), r.W, r.H)
 	}
-	row = min(row, label+side+5)
+	row = min(row, label+deep+5)
 	for i, line := range c.Rows {
 		y := r.Y + row*float64(i)
 		if !alone {
@@ -115,24 +116,26 @@ func (h HundredRow) text(groups []string) string {
 	return text
 }
 
+// perLine is how many squares stand in a line, tenGap the gap after every ten
+// of them, in squares.
+const perLine, tenGap = 50, 0.5
+
 // squareShare is the drawn part of a square's place; the rest is the gap that
 // makes squares countable.
 const squareShare = 0.72
 
 func (h HundredRow) drawSquares(s sheet.Sheet, x, y, side float64) {
+	k := 0
 	for i, n := range h.Counts {
-		if n == 0 {
-			continue
-		}
 		for range n {
-			square(s, i, sheet.Rect{X: x, Y: y, W: side * squareShare, H: side * squareShare})
-			x += side
+			along := float64(k%perLine) + tenGap*float64(k%perLine/10)
+			square(s, i, sheet.Rect{X: x + side*along, Y: y + side*float64(k/perLine), W: side * squareShare, H: side * squareShare})
+			k++
 		}
-		x += side
 	}
 }
 
-// square draws one future of a group. At a millimetre's size hatches fail, so
+// square draws one future of a group. At two millimetres hatches fail, so
 // these signs differ in shape: full, open, crossed, half, pale, dotted.
 func square(s sheet.Sheet, group int, r sheet.Rect) {
 	pen := sheet.Pen{Width: 0.12, Grey: sheet.Black}

@@ -117,7 +117,7 @@ func TestPromises(t *testing.T) {
 			best := s.Futures.NoneWorks
 			for _, o := range s.Options {
 				best += o.Best
-				for _, c := range []Case{o.AsTold, o.Fitted.Case} {
+				for _, c := range []Case{o.AsTold.Case, o.Fitted.Case} {
 					checkMoney(t, o.ID, c, float64(s.Money.Discount), s.Money.Years)
 				}
 			}

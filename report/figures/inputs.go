@@ -71,6 +71,7 @@ type FoodInputs struct {
 	KgPerDay   Number `json:"kg_per_person_day"`
 	ColdShare  Number `json:"must_be_cold_share"`
 	Wanted     Number `json:"cold_days_wanted_share"`
+	DryPremium Number `json:"dry_premium_per_person_night"`
 	Medicine   string `json:"medicine"`
 	Vulnerable string `json:"vulnerable"`
 }
@@ -157,7 +158,7 @@ func inputsOf(b *economics.Boat) Inputs {
 			ShoreShare: Number(c.ShorePowerShare), BeforeTrip: string(c.BeforeTrip), Crew: Number(c.Crew)},
 		Box:      boxInputs(b.Box),
 		Evidence: EvidenceInputs{len(b.Evidence.IceTests), len(b.Evidence.JugTests), len(b.Evidence.IceHistory), len(b.Evidence.Logs)},
-		Food: FoodInputs{Number(b.Food.Target), Number(b.Food.KgPerPersonDay), Number(b.Food.MustBeColdShare), Number(b.Food.ColdDaysWanted),
+		Food: FoodInputs{Number(b.Food.Target), Number(b.Food.KgPerPersonDay), Number(b.Food.MustBeColdShare), Number(b.Food.ColdDaysWanted), Number(b.Food.DryPremium),
 			string(b.Food.Medicine), string(b.Food.Vulnerable)},
 		Ice: IceInputs{Number(b.Ice.Price), string(b.Ice.Kind), Number(b.Ice.UnitSize), Number(b.Ice.FoundAtStops), string(b.Ice.FirstLoad),
 			Number(b.Ice.TripCost), Number(b.Ice.CarryLimit), Number(b.Ice.CarryLoss), Number(b.Ice.ShareOfBox)},

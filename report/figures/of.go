@@ -103,11 +103,10 @@ func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 		return Option{}, err
 	}
 	out := Option{
-		ID: string(o.ID), Name: words.Name(o.ID), AsTold: told,
+		ID: string(o.ID), Name: words.Name(o.ID), AsTold: Told{told, bandsOf(o.AsToldBands)},
 		Fitted:    Fitted{Case: fitted, FitOut: []FitItem{}, Reached: o.Fit.Reached, Searched: o.Fit.SearchFutures, SearchWorks: Number(o.Fit.SearchWorks)},
 		ToldWorks: o.AsToldWorksOf100, ToldFutures: o.AsToldFutures, Workable: o.WorkableOf100, Cheapest: o.CheapestOf100, Best: o.BestOf100,
-		PresentLow: Number(o.FittedBands.Present.Low), PresentHigh: Number(o.FittedBands.Present.High), YearlyLow: Number(o.FittedBands.Yearly.Low), YearlyHigh: Number(o.FittedBands.Yearly.High),
-		Regret: Number(o.ExpectedRegret), Worst: fortnightOf(o),
+		Bands: bandsOf(o.FittedBands), Regret: Number(o.ExpectedRegret), Worst: fortnightOf(o),
 	}
 	work := words.Of(in.Reckoning, in.Book).Work(o.ID)
 	for i, item := range o.Fit.Items {
@@ -117,6 +116,11 @@ func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 		})
 	}
 	return out, nil
+}
+
+func bandsOf(b economics.Bands) Bands {
+	return Bands{Number(b.First.Low), Number(b.First.High), Number(b.PerYear.Low), Number(b.PerYear.High),
+		Number(b.Present.Low), Number(b.Present.High), Number(b.Yearly.Low), Number(b.Yearly.High)}
 }
 
 var pieceUnits = map[economics.Piece]string{
@@ -201,6 +205,7 @@ func futuresOf(r *economics.Reckoning) Futures {
 	f := r.Futures
 	out := Futures{
 		Count: f.Count, Seed: f.Seed, NoneWorks: f.NoneWorksOf100, Refrigerate: f.RefrigerateOf100,
+		Preferred: string(f.Preferred), Runner: string(f.Runner),
 		EVPI: Number(f.EVPI), EVPIError: Number(f.EVPIError), Inputs: []Uncertain{}, Paid: []Cumulative{},
 	}
 	for _, in := range f.Inputs {
@@ -211,6 +216,7 @@ func futuresOf(r *economics.Reckoning) Futures {
 		}
 		if in.SwitchKnown {
 			u.SwitchSide = map[bool]string{true: "above", false: "below"}[in.SwitchAbove]
+			u.SwitchTo = name(in.SwitchTo != "", in.SwitchTo)
 		}
 		out.Inputs = append(out.Inputs, u)
 	}

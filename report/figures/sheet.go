@@ -114,17 +114,14 @@ type Month struct {
 type Option struct {
 	ID          string     `json:"id"`
 	Name        string     `json:"name"`
-	AsTold      Case       `json:"as_told"`
+	AsTold      Told       `json:"as_told"`
 	Fitted      Fitted     `json:"fitted"`
 	ToldWorks   int        `json:"as_told_works_of_100"`
 	ToldFutures int        `json:"as_told_futures"`
 	Workable    int        `json:"workable_of_100"`
 	Cheapest    int        `json:"cheapest_of_100"`
 	Best        int        `json:"best_of_100"`
-	PresentLow  Number     `json:"present_cost_low"`
-	PresentHigh Number     `json:"present_cost_high"`
-	YearlyLow   Number     `json:"yearly_equivalent_low"`
-	YearlyHigh  Number     `json:"yearly_equivalent_high"`
+	Bands                  // of the fitted case
 	Regret      Number     `json:"expected_regret"`
 	Worst       *Fortnight `json:"worst_fortnight"` // of the fitted case; null for dry stores and without nights
 }
@@ -144,6 +141,24 @@ type Case struct {
 	CostLines  []CostLine  `json:"cost_lines"`
 	Season     Season      `json:"season"`
 	Comparison *AgainstIce `json:"against_ice"` // null for ice itself
+}
+
+// Bands are the 10th and 90th percentiles of an option's costs over the futures.
+type Bands struct {
+	FirstLow    Number `json:"first_cost_low"`
+	FirstHigh   Number `json:"first_cost_high"`
+	PerYearLow  Number `json:"per_year_low"`
+	PerYearHigh Number `json:"per_year_high"`
+	PresentLow  Number `json:"present_cost_low"`
+	PresentHigh Number `json:"present_cost_high"`
+	YearlyLow   Number `json:"yearly_equivalent_low"`
+	YearlyHigh  Number `json:"yearly_equivalent_high"`
+}
+
+// Told is an option without any work.
+type Told struct {
+	Case
+	Bands // over as_told_futures
 }
 
 // Fitted is an option with the work found for it.
@@ -233,6 +248,8 @@ type Futures struct {
 	Seed        uint64       `json:"seed"`
 	NoneWorks   int          `json:"none_works_of_100"`
 	Refrigerate int          `json:"refrigerate_of_100"`
+	Preferred   string       `json:"preferred"`           // of lowest mean cost; the verdict goes by counts
+	Runner      string       `json:"preferred_runner_up"` // of next lowest, on which the swings are measured
 	EVPI        Number       `json:"evpi"`
 	EVPIError   Number       `json:"evpi_standard_error"`
 	Inputs      []Uncertain  `json:"inputs"`
@@ -241,19 +258,20 @@ type Futures struct {
 
 // Uncertain is one uncertain input.
 type Uncertain struct {
-	Name         string `json:"name"`
-	Label        string `json:"label"`
-	Unit         string `json:"unit"`
-	Low          Number `json:"low"` // 10th percentile
-	Typical      Number `json:"typical"`
-	High         Number `json:"high"` // 90th percentile
-	EVPPI        Number `json:"evppi"`
-	SwitchAt     Number `json:"switch_at"`   // null when the choice never turns on it
-	SwitchSide   string `json:"switch_side"` // "above" or "below", "" when there is none
-	ChanceBeyond Number `json:"chance_beyond"`
-	SwingLow     Number `json:"swing_low"`
-	SwingHigh    Number `json:"swing_high"`
-	Taste        bool   `json:"taste"`
+	Name         string  `json:"name"`
+	Label        string  `json:"label"`
+	Unit         string  `json:"unit"`
+	Low          Number  `json:"low"` // 10th percentile
+	Typical      Number  `json:"typical"`
+	High         Number  `json:"high"` // 90th percentile
+	EVPPI        Number  `json:"evppi"`
+	SwitchAt     Number  `json:"switch_at"`   // null when the choice never turns on it
+	SwitchSide   string  `json:"switch_side"` // "above" or "below", "" when there is none
+	SwitchTo     *string `json:"switch_to"`   // the option that is most often best beyond it
+	ChanceBeyond Number  `json:"chance_beyond"`
+	SwingLow     Number  `json:"swing_low"`
+	SwingHigh    Number  `json:"swing_high"`
+	Taste        bool    `json:"taste"`
 }
 
 // Cumulative is what a fitted option has cost by each year's end.

@@ -50,7 +50,12 @@ func (it item) draw(s sheet.Sheet, x, y, w float64) error {
 	return it.body.draw(s, x+indent, y, w-indent)
 }
 
-func (it item) space() (above, below float64) { return 1.2, 1.2 }
+func (it item) space() (above, below float64) {
+	if firstType(it.body).Size < Body.Size {
+		return 0.7, 0.7
+	}
+	return 1.2, 1.2
+}
 
 func (it item) split(w, room, page float64) (head, rest Block) {
 	a, z := it.body.split(w-indent, room, page)

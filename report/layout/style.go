@@ -7,6 +7,7 @@ var (
 	Body  = sheet.Type{Size: 10}
 	Lede  = sheet.Type{Size: 13}                    // the sentence a page opens with
 	Cell  = sheet.Type{Size: 9}                     // tables
+	Fine  = sheet.Type{Size: 8.5}                   // what is looked up, not read
 	Small = sheet.Type{Size: 8.5, Grey: sheet.Dark} // notes, sources
 	Run   = sheet.Type{Size: 8, Grey: sheet.Dark}   // running head and foot
 	heads = [3]sheet.Type{                          // headings by level
@@ -23,8 +24,9 @@ const (
 	paraSpace  = 2.2
 	tightSpace = 0.4
 	cellPad    = 1.15 // above and below a cell
-	cellGap    = 4.0  // between columns
-	indent     = 5.0  // of list items
+	finePad    = 0.6
+	cellGap    = 4.0 // between columns
+	indent     = 5.0 // of list items
 )
 
 // pitch is the distance from line to line.

@@ -15,6 +15,8 @@ type Column struct {
 type Table struct {
 	Columns []Column
 	Rows    []Row
+	// Fine sets long tables smaller and closer.
+	Fine bool
 
 	widths []float64 // fixed once the table has been split
 }
@@ -38,6 +40,14 @@ func Cells(texts ...string) Row {
 // Pairs sets names against values.
 func Pairs(rows ...Row) Table {
 	return Table{Columns: []Column{{Quiet: true}, {}}, Rows: rows}
+}
+
+// cell is the type of the cells, pad the air above and below each.
+func (t Table) cell() (typ sheet.Type, pad float64) {
+	if t.Fine {
+		return Fine, finePad
+	}
+	return Cell, cellPad
 }
 
 func (t Table) headed() bool {
@@ -95,7 +105,7 @@ func (t Table) spread(w float64) []float64 {
 			continue
 		}
 		for k, r := range rows {
-			typ := Cell
+			typ, _ := t.cell()
 			if k == 0 {
 				typ = headType
 			}
@@ -128,7 +138,8 @@ func (t Table) rowHeight(r Row, typ sheet.Type, widths []float64) float64 {
 	for i := range t.Columns {
 		lines = max(lines, len(r.cell(i).lines(typ, widths[i])))
 	}
-	return float64(lines)*pitch(typ) + 2*cellPad
+	_, pad := t.cell()
+	return float64(lines)*pitch(typ) + 2*pad
 }
 
 func (t Table) headHeight(widths []float64) float64 {
@@ -141,14 +152,16 @@ func (t Table) headHeight(widths []float64) float64 {
 func (t Table) height(w float64) float64 {
 	widths := t.spread(w)
 	h := t.headHeight(widths)
+	typ, _ := t.cell()
 	for _, r := range t.Rows {
-		h += t.rowHeight(r, Cell, widths)
+		h += t.rowHeight(r, typ, widths)
 	}
 	return h
 }
 
 func (t Table) draw(s sheet.Sheet, x, y, w float64) error {
 	widths := t.spread(w)
+	typ, _ := t.cell()
 	if t.headed() {
 		// Heads stand on a common last line, so that short ones are not lost
 		// above long ones.
@@ -163,8 +176,8 @@ func (t Table) draw(s sheet.Sheet, x, y, w float64) error {
 		case i > 0:
 			rule(s, x, y, w, sheet.Pen{Width: 0.1, Grey: sheet.Light})
 		}
-		t.drawRow(s, r, Cell, widths, x, y, 0)
-		y += t.rowHeight(r, Cell, widths)
+		t.drawRow(s, r, typ, widths, x, y, 0)
+		y += t.rowHeight(r, typ, widths)
 	}
 	return s.Err()
 }
@@ -176,7 +189,8 @@ func rule(s sheet.Sheet, x, y, w float64, p sheet.Pen) {
 // drawRow sets one row. sink is the part of a short cell's spare height that
 // goes above it: 0 sets it at the top of the row, 1 at the foot.
 func (t Table) drawRow(s sheet.Sheet, r Row, typ sheet.Type, widths []float64, x, y, sink float64) {
-	inner := t.rowHeight(r, typ, widths) - 2*cellPad
+	_, pad := t.cell()
+	inner := t.rowHeight(r, typ, widths) - 2*pad
 	for i, c := range t.Columns {
 		typ := typ.To(c.Align)
 		if c.Quiet {
@@ -184,7 +198,7 @@ func (t Table) drawRow(s sheet.Sheet, r Row, typ sheet.Type, widths []float64, x
 		}
 		lines := r.cell(i).lines(typ, widths[i])
 		spare := inner - float64(len(lines))*pitch(typ)
-		drawLines(s, lines, typ, x, y+cellPad+sink*spare, widths[i])
+		drawLines(s, lines, typ, x, y+pad+sink*spare, widths[i])
 		x += widths[i] + cellGap
 	}
 }
@@ -194,15 +208,16 @@ func (t Table) space() (above, below float64) { return 3, 4 }
 // split breaks between rows. The head goes with every part.
 func (t Table) split(w, room, page float64) (head, rest Block) {
 	t.widths = t.spread(w)
+	typ, _ := t.cell()
 	top := t.headHeight(t.widths)
 	y, n := top, 0
-	for n < len(t.Rows) && y+t.rowHeight(t.Rows[n], Cell, t.widths) <= room {
-		y += t.rowHeight(t.Rows[n], Cell, t.widths)
+	for n < len(t.Rows) && y+t.rowHeight(t.Rows[n], typ, t.widths) <= room {
+		y += t.rowHeight(t.Rows[n], typ, t.widths)
 		n++
 	}
 	a, z := t, t
 	a.Rows, z.Rows = t.Rows[:n:n], t.Rows[n:]
-	if n < len(t.Rows) && top+t.rowHeight(t.Rows[n], Cell, t.widths) > page {
+	if n < len(t.Rows) && top+t.rowHeight(t.Rows[n], typ, t.widths) > page {
 		if upper, lower, ok := t.splitRow(t.Rows[n], room-y); ok {
 			a.Rows, z.Rows = append(a.Rows, upper), append([]Row{lower}, t.Rows[n+1:]...)
 		}
@@ -215,13 +230,14 @@ func (t Table) split(w, room, page float64) (head, rest Block) {
 
 // splitRow divides a row that no page can hold.
 func (t Table) splitRow(r Row, room float64) (upper, lower Row, ok bool) {
-	n := int((room - 2*cellPad) / pitch(Cell))
+	typ, pad := t.cell()
+	n := int((room - 2*pad) / pitch(typ))
 	if n < 1 {
 		return Row{}, Row{}, false
 	}
 	upper.Heavy = r.Heavy
 	for i := range t.Columns {
-		lines := r.cell(i).lines(Cell, t.widths[i])
+		lines := r.cell(i).lines(typ, t.widths[i])
 		k := min(n, len(lines))
 		upper.Cells = append(upper.Cells, unline(lines[:k]))
 		lower.Cells = append(lower.Cells, unline(lines[k:]))

@@ -75,6 +75,7 @@ type Item struct{ Lead, Text, Source string }
 type List struct {
 	Mark  Mark
 	Items []Item
+	Fine  bool // set smaller, for what is looked up
 }
 
 // Column is a column of a table.
@@ -89,6 +90,7 @@ type Column struct {
 type Table struct {
 	Columns []Column
 	Rows    [][]string
+	Fine    bool // set smaller, for what is looked up
 	// Sum draws a line above the last row.
 	Sum bool
 }

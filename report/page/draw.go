@@ -47,12 +47,16 @@ func setOne(b Block) layout.Block {
 		return layout.Text{Words: led(b.Lead, b.Text), Type: types[b.Style], Full: b.Style != Body, Keep: b.Keep}
 	case List:
 		var items []layout.Block
+		typ := layout.Body
+		if b.Fine {
+			typ = layout.Fine
+		}
 		for _, item := range b.Items {
 			w := led(item.Lead, item.Text)
 			if item.Source != "" {
 				w = layout.Join(w, layout.Quiet(bound(" "+item.Source)))
 			}
-			items = append(items, layout.Text{Words: w, Type: layout.Body, Full: true})
+			items = append(items, layout.Text{Words: w, Type: typ, Full: true})
 		}
 		return layout.List(layout.Mark(b.Mark), items...)
 	case Table:
@@ -93,7 +97,7 @@ func led(lead, text string) layout.Words {
 }
 
 func setTable(t Table) layout.Table {
-	var out layout.Table
+	out := layout.Table{Fine: t.Fine}
 	for _, c := range t.Columns {
 		column := layout.Column{Head: c.Head, Share: c.Share, Quiet: c.Quiet}
 		if c.Right {

@@ -11,13 +11,13 @@ import (
 func sample() Document {
 	var d Document
 	d.Part(Heading{0, "Title"}, Para{Lead: "Bold.", Text: "Plain text with 4 °C in it."},
-		List{Number, []Item{{Text: "first"}, {Lead: "Lead.", Text: "second", Source: "a book"}}},
+		List{Mark: Number, Items: []Item{{Text: "first"}, {Lead: "Lead.", Text: "second", Source: "a book"}}},
 		Table{Columns: []Column{{Head: "What"}, {Head: "Much", Right: true}}, Rows: [][]string{{"a | b", "1"}, {"sum", "12"}}, Sum: true},
 		Chart{Finding: "It rises.", Caption: "in W", Height: 20, Draw: func(sheet.Sheet, sheet.Rect) error { return nil },
 			Table: Table{Columns: []Column{{Head: "Year"}}, Rows: [][]string{{"1"}}}},
 		Note{Heavy: true, Blocks: []Block{Para{Text: "mind this"}}},
 		Side{Columns: [][]Block{{Para{Text: "left"}}, {Para{Text: "right"}}}},
-		Kept{List{Tick, []Item{{Text: "tick me"}}}})
+		Kept{List{Mark: Tick, Items: []Item{{Text: "tick me"}}}})
 	return d
 }
 
@@ -87,7 +87,7 @@ func FuzzTextWidth(f *testing.F) {
 			t.Skip()
 		}
 		var d Document
-		d.Add(Heading{1, a}, Para{Lead: b, Text: c}, List{Dash, []Item{{a, b, c}}},
+		d.Add(Heading{1, a}, Para{Lead: b, Text: c}, List{Mark: Dash, Items: []Item{{a, b, c}}},
 			Table{Columns: []Column{{Head: a}, {Head: b, Right: true}, {}, {}, {}}, Rows: [][]string{{c, a, b, c, a}, {b}}}, Note{Blocks: []Block{Para{Text: b}}})
 		for _, line := range strings.Split(d.Text(), "\n") {
 			if utf8.RuneCountInString(line) > textWidth {

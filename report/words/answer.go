@@ -111,7 +111,7 @@ func (v Voice) Condition() string {
 	case v.Nights() == 0 || !d.Works:
 		return ""
 	case d.ByWorth:
-		return fmt.Sprintf("This counts a cold day as worth %s to you, as you told.", v.Money(float64(b.Money.ColdDayWorth)))
+		return fmt.Sprintf("This counts a cold day as worth %s to you, as you told. %s", v.Money(float64(b.Money.ColdDayWorth)), v.byMoneyAlone())
 	}
 	text := "Money alone decides this: you have not said what a cold day is worth to you."
 	if turn := v.turn(); turn != "" {
@@ -120,13 +120,28 @@ func (v Voice) Condition() string {
 	return text
 }
 
+// byMoneyAlone says what the counts would be if a cold day were worth nothing.
+func (v Voice) byMoneyAlone() string {
+	best := &v.r.Options[0]
+	for i := range v.r.Options {
+		if o := &v.r.Options[i]; o.CheapestOf100 > best.CheapestOf100 {
+			best = o
+		}
+	}
+	return fmt.Sprintf("By money alone %s would be cheapest in %s futures.", In(best.ID), of100(best.CheapestOf100))
+}
+
 // turn says at which worth of a cold day a money-only answer turns.
 func (v Voice) turn() string {
 	d := v.r.Verdict
 	if d.ByWorth || !d.TurnKnown {
 		return ""
 	}
-	return fmt.Sprintf("If a day with cold food is worth more than about %s to you, %s %s the better way.", v.Money(d.TurnWorth), In(d.TurnTo), is(d.TurnTo))
+	more := "more than about"
+	if d.TurnWorth < 1 {
+		more = "as little as"
+	}
+	return fmt.Sprintf("If a day with cold food is worth %s %s to you, %s %s the better way.", more, v.Money(d.TurnWorth), In(d.TurnTo), is(d.TurnTo))
 }
 
 // Sure says how often the answer holds, both ways, as counts of 100.
@@ -149,10 +164,14 @@ func (v Voice) Sure() []string {
 	}
 	out = append(out, text+".")
 	if d.Works {
-		out = append(out, fmt.Sprintf("So it is %s that %s %s best.", Likely(d.WayOf100), In(d.Option), is(d.Option)))
+		out = append(out, fmt.Sprintf("It is %s that %s %s best.", Likely(d.WayOf100), In(d.Option), is(d.Option)))
 	}
-	if lead := v.leader(); d.Works && lead != d.Option {
-		out = append(out, fmt.Sprintf("Where %s %s not best, %s can cost far more: averaged over all futures %s lead%s.",
+	switch lead := v.r.Futures.Preferred; {
+	case !d.Works || lead == d.Option || lead == "":
+	case v.r.Of(lead).WorkableOf100 < 60:
+		out = append(out, fmt.Sprintf("To try %s first costs least on average: where it fails, little money is lost before you turn to the next way.", In(lead)))
+	default:
+		out = append(out, fmt.Sprintf("Where %s %s not best, %s can cost far more: averaged over all futures %s cost%s least.",
 			In(d.Option), is(d.Option), it(d.Option), In(lead), s(lead)))
 	}
 	return out
@@ -163,18 +182,6 @@ func it(id economics.OptionID) string {
 		return "they"
 	}
 	return "it"
-}
-
-// leader is the option of least mean cost over the futures: least regret.
-func (v Voice) leader() economics.OptionID {
-	best := v.r.Verdict.Option
-	least := v.r.Of(best).ExpectedRegret
-	for i := range v.r.Options {
-		if o := &v.r.Options[i]; o.WorkableOf100 > 0 && o.ExpectedRegret < least {
-			best, least = o.ID, o.ExpectedRegret
-		}
-	}
-	return best
 }
 
 // Likely gives the word for a count of 100 with the count: "likely (72 of 100)".

@@ -45,9 +45,10 @@ func (v Voice) Flips() []Flip {
 
 // flip says at which value of an input the answer turns.
 func (v Voice) flip(in economics.InputFigures) string {
-	turns := "the answer turns"
-	if lead := v.leader(); lead != v.r.Verdict.Option {
-		turns = fmt.Sprintf("%s no longer lead%s on average", In(lead), s(lead))
+	to := in.SwitchTo
+	turns := fmt.Sprintf("%s %s better", In(to), is(to))
+	if to == v.r.Verdict.Option { // which leads by counts, but not by the mean
+		turns = fmt.Sprintf("%s cost%s least on average too", In(to), s(to))
 	}
 	return fmt.Sprintf("If %s, %s. %s futures lie there.", v.beyond(in), turns, Capital(of100(share100(in.ChanceBeyond))))
 }
@@ -98,11 +99,6 @@ func (v Voice) beyond(in economics.InputFigures) string {
 // Value prints a figure of an uncertain input in the owner's units. An input
 // without a unit of its own is printed as a share of what was reckoned.
 func (v Voice) Value(in economics.Input, x float64) string {
-	if in.Name == "dry_premium" {
-		if line, ok := v.book.Price("dry_premium"); ok {
-			return v.Money(x * line.Price.Typical)
-		}
-	}
 	switch in.Unit {
 	case "W/K":
 		return v.leak(x)
@@ -130,9 +126,10 @@ func (v Voice) Value(in economics.Input, x float64) string {
 	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(Round(x/typical))), " %") + " % of what was reckoned"
 }
 
-// Span prints the 10 to 90 range of an uncertain input.
-func (v Voice) Span(in economics.InputFigures) string {
-	return quantity.Span(v.Value(in.Input, in.Low), v.Value(in.Input, in.High))
+// Ends prints the ends of an input's range as short as a chart wants them.
+func (v Voice) Ends(in economics.InputFigures) (low, high string) {
+	const tail = " of what was reckoned"
+	return strings.TrimSuffix(v.Value(in.Input, in.Low), tail), strings.TrimSuffix(v.Value(in.Input, in.High), tail)
 }
 
 // BySwing lists the uncertain inputs that move the difference of the best two,
@@ -160,10 +157,10 @@ func (v Voice) MovesMost() string {
 }
 
 // BestTwo gives the options of the least mean cost over all futures, which
-// the swings are the difference of.
+// the swings are the difference of; false when only one works.
 func (v Voice) BestTwo() (lead, next economics.OptionID, ok bool) {
-	next, ok = v.nextBest()
-	return v.leader(), next, ok
+	f := v.r.Futures
+	return f.Preferred, f.Runner, f.Preferred != f.Runner
 }
 
 // Figure is the short name of an uncertain input, for charts.

@@ -5,8 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-
-	"coldreckon/economics"
 )
 
 // Measure is a figure that is worth finding out before money is spent.
@@ -99,17 +97,4 @@ func (v Voice) how(name string) string {
 		return "Price foam, gasket and fittings at a chandler."
 	}
 	return "Ask somebody who has one."
-}
-
-// nextBest gives the rival that the swing of inputs is measured against.
-func (v Voice) nextBest() (economics.OptionID, bool) {
-	lead := v.leader()
-	var next economics.OptionID
-	least := math.Inf(1)
-	for i := range v.r.Options {
-		if o := &v.r.Options[i]; o.ID != lead && o.WorkableOf100 > 0 && o.ExpectedRegret < least {
-			next, least = o.ID, o.ExpectedRegret
-		}
-	}
-	return next, next != ""
 }

@@ -2,11 +2,11 @@ package words
 
 import "coldreckon/economics"
 
-// Name is an option's name as a title: "Ice only".
+// Name is an option's name as a title: "Ice alone".
 func Name(id economics.OptionID) string { return Capital(names[id]) }
 
 var names = map[economics.OptionID]string{
-	economics.IceOnly: "ice only", economics.DryStores: "dry stores",
+	economics.IceOnly: "ice alone", economics.DryStores: "dry stores",
 	economics.SmallUnit: "small unit", economics.LargerUnit: "larger unit",
 }
 

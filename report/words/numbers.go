@@ -44,8 +44,20 @@ func (v Voice) Money(x float64) string {
 // Range prints a 10 to 90 range of money: "$900 to $4,000".
 func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
 
+// within rounds an amount no finer than its range lets one tell: to a tenth
+// of the range's own leading place.
+func within(x, low, high float64) float64 {
+	wide := math.Abs(high - low)
+	if wide == 0 || math.IsInf(wide, 0) || math.IsNaN(wide) {
+		return x
+	}
+	step := math.Pow(10, math.Floor(math.Log10(wide))-1)
+	return math.Round(x/step) * step
+}
+
 // About prints an amount with its range in brackets.
 func (v Voice) About(x, low, high float64) string {
+	x = within(x, low, high)
 	if low == high && high == 0 {
 		return v.Money(x)
 	}
@@ -55,6 +67,7 @@ func (v Voice) About(x, low, high float64) string {
 // Tight prints an amount with its range for the narrow cell of a table:
 // "$1,400 (1,300–1,700)".
 func (v Voice) Tight(x, low, high float64) string {
+	x = within(x, low, high)
 	bare := func(x float64) string {
 		text := v.Money(x)
 		if i := strings.IndexAny(text, "0123456789"); i >= 0 && !strings.HasPrefix(text, "-") {

@@ -21,24 +21,22 @@ func (v Voice) Rows() []Row {
 		{"As she is", v.asTold},
 		{"With the work", v.withWork},
 		{"Cold days", func(o *economics.OptionFigures) string { return v.cold(o, &o.Fitted) }},
-		{"First cost", v.first},
-		{"Then each year", func(o *economics.OptionFigures) string { return v.Money(o.Fitted.PerYear) }},
-		{"Over " + v.years(), func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High) }},
-		{"As a yearly cost", func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.Yearly, o.FittedBands.Yearly.Low, o.FittedBands.Yearly.High) }},
+		{"First cost", func(o *economics.OptionFigures) string {
+			return v.Tight(o.Fitted.First, o.FittedBands.First.Low, o.FittedBands.First.High)
+		}},
+		{"Then each year", func(o *economics.OptionFigures) string {
+			return v.Tight(o.Fitted.PerYear, o.FittedBands.PerYear.Low, o.FittedBands.PerYear.High)
+		}},
+		{v.horizon(), func(o *economics.OptionFigures) string {
+			return v.Tight(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High)
+		}},
+		{"As a yearly cost", func(o *economics.OptionFigures) string {
+			return v.Tight(o.Fitted.Yearly, o.FittedBands.Yearly.Low, o.FittedBands.Yearly.High)
+		}},
 		{"Takes in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
 		{"Room for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
 		{"Living with it", v.living},
 	})
-}
-
-// first gives the first cost with its range over the futures.
-func (v Voice) first(o *economics.OptionFigures) string {
-	for i, id := range economics.Options {
-		if paid := v.r.Futures.Paid[i]; id == o.ID && len(paid) > 0 {
-			return v.Tight(o.Fitted.First, paid[0].Low, paid[0].High)
-		}
-	}
-	return v.Money(o.Fitted.First)
 }
 
 // ToldAndFitted sets the options side by side, each as told and fitted.
@@ -64,9 +62,15 @@ func (v Voice) ToldAndFitted() []Row {
 		}},
 		{"Cold days, of 100 aboard", both(v.coldOf100)},
 		{"Warmest food", both(v.warmest)},
-		{"First cost", both(func(o *economics.Outcome) string { return v.Money(o.First) })},
-		{"Then each year", both(func(o *economics.Outcome) string { return v.Money(o.PerYear) })},
-		{"Over " + v.years(), both(func(o *economics.Outcome) string { return v.Money(o.Present) })},
+		{"First cost as she is", func(o *economics.OptionFigures) string {
+			return v.Tight(o.AsTold.First, o.AsToldBands.First.Low, o.AsToldBands.First.High)
+		}},
+		{"Each year as she is", func(o *economics.OptionFigures) string {
+			return v.Tight(o.AsTold.PerYear, o.AsToldBands.PerYear.Low, o.AsToldBands.PerYear.High)
+		}},
+		{v.horizon() + " as she is", func(o *economics.OptionFigures) string {
+			return v.Tight(o.AsTold.Present, o.AsToldBands.Present.Low, o.AsToldBands.Present.High)
+		}},
 		{"Per cold day", both(func(o *economics.Outcome) string {
 			if x, ok := o.PerColdDay(); ok {
 				return v.Money(x)
@@ -104,6 +108,9 @@ func (v Voice) rows(of []rowOf) []Row {
 	}
 	return out
 }
+
+// horizon names the years reckoned over: "Over 10 years".
+func (v Voice) horizon() string { return "Over " + v.years() }
 
 func (v Voice) hottestName() string {
 	if m, ok := v.hottest(); ok {
@@ -199,7 +206,7 @@ func (v Voice) room(o *economics.Outcome) string {
 	}
 	room, need := v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l"))
 	figure, unit, _ := strings.Cut(room, " ")
-	return fmt.Sprintf("%s, needs %s %s", figure, strings.TrimSuffix(need, " "+unit), unit)
+	return fmt.Sprintf("%s %s; needs %s", figure, unit, strings.TrimSuffix(need, " "+unit))
 }
 
 // living says what a season with the option is like.

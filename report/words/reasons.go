@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 	"coldreckon/rules"
 )
 
@@ -75,7 +76,11 @@ func (v Voice) failReason() string {
 		}
 		o := v.r.Of(id)
 		if o.WorkableOf100 < 90 {
-			return fmt.Sprintf("%s work%s in %s futures, even with the best work found (%s).", The(id), s(id), few100(o.WorkableOf100), v.why(&o.Fitted))
+			text := fmt.Sprintf("%s work%s in %s futures, even with the best work found", The(id), s(id), few100(o.WorkableOf100))
+			if why := v.why(&o.Fitted); why != "" {
+				text += " (" + why + ")"
+			}
+			return text + "."
 		}
 	}
 	for _, id := range []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
@@ -119,16 +124,42 @@ func (v Voice) coldReason() string {
 // nightsReason sets the nights aboard beside the break-even.
 func (v Voice) nightsReason() string {
 	for _, b := range v.r.BreakEven {
-		if b.Known && (b.Option == economics.SmallUnit || b.Option == v.r.Verdict.Option) {
+		if b.Option == economics.SmallUnit || b.Option == v.r.Verdict.Option {
 			return v.breakEven(b)
 		}
 	}
 	return ""
 }
 
+// MoreIce says whether more ice would help, where ice does not do with the
+// work; empty where it does.
+func (v Voice) MoreIce() string {
+	o := v.r.Of(economics.IceOnly)
+	if v.Nights() == 0 || o.WorkableOf100 >= 90 {
+		return ""
+	}
+	f := o.Fitted.Facts
+	text := fmt.Sprintf("Why not more ice? A full load is %s, in the %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), quantity.FormatShare(v.r.Boat.Ice.ShareOfBox))
+	if how := v.r.Boat.Known["ice.share_of_box"]; how != quantity.Told {
+		text += " (assumed)"
+	}
+	text += "."
+	if h := number(f, "hours_off_longest"); h >= 1 {
+		text += fmt.Sprintf(" It is gone for up to %s at a stretch.", Plural(h, "hour"))
+	}
+	room, need := number(f, "room_for_food_l"), number(f, "food_to_keep_l")
+	if need < room/2 {
+		return text + fmt.Sprintf(" The food needs only %s of the %s left, so more ice would fit. Give it a larger share and reckon again: that may change the answer.", v.volume(need), v.volume(room))
+	}
+	return text + fmt.Sprintf(" The food needs %s of the %s left, so more ice would crowd it out.", v.volume(need), v.volume(room))
+}
+
 // breakEven says at how many nights a unit costs what ice costs.
 func (v Voice) breakEven(b economics.BreakEven) string {
-	if !b.Known {
+	switch {
+	case !b.Known && b.Option == economics.SmallUnit && !b.UnitCheaper && v.Nights() > 0:
+		return "As she is, the small unit costs more than ice alone at any number of nights a year."
+	case !b.Known:
 		return ""
 	}
 	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.Nights())

@@ -51,7 +51,27 @@ func (v Voice) Aboard() string {
 	case v.r.HasRepair && v.r.RepairWorth < 1:
 		return "The old unit aboard is not worth repairing: a new small unit costs no more."
 	case v.r.HasRepair:
-		return fmt.Sprintf("An old unit is aboard. Repairing it pays as long as the repair costs no more than about %s.", v.Money(v.r.RepairWorth))
+		return fmt.Sprintf("An old unit is aboard. Repairing the old unit is worth up to about %s: above that a new small unit costs less in the end.", v.Money(v.r.RepairWorth))
 	}
 	return ""
+}
+
+// HoldOver says how long a plate that stores cold keeps the box cold with its
+// unit off; empty when neither unit has one.
+func (v Voice) HoldOver() string {
+	for _, u := range v.r.Units {
+		if u.HoldOverHours > 0 {
+			return fmt.Sprintf("The plate of %s freezes a store of cold. With the unit off it keeps the box cold for about %s in the hottest month.",
+				In(u.ID), Plural(Round(u.HoldOverHours), "hour"))
+		}
+	}
+	return ""
+}
+
+// CableRule gives the rule behind the cables named among the work.
+func (v Voice) CableRule() string {
+	if v.sys == quantity.US {
+		return "A cable's least area in circular mils is 10.75 x amps x feet out and back / volts lost, with 3 % lost at most. This is US marine practice; 33 CFR 183.425 and 183.455 and ABYC E-11 rule on sizes and fuses."
+	}
+	return "A cable's least area in mm² is 0.0164 x amps x metres out and back / volts lost, with 3 % lost at most. The rule is that of ISO 10133, now ISO 13297:2020."
 }

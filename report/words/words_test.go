@@ -25,7 +25,7 @@ func made() *economics.Reckoning {
 	r.Verdict = economics.Verdict{Refrigerate: true, Option: economics.SmallUnit, Works: true, AsToldWorks: true, SureOfStep: true, SureOfWay: true,
 		WayOf100: 95, StepOf100: 96, Runner: economics.DryStores, HasRunner: true}
 	r.Of(economics.SmallUnit).BestOf100, r.Of(economics.DryStores).BestOf100, r.Of(economics.LargerUnit).BestOf100 = 95, 4, 1
-	r.Futures.RefrigerateOf100 = 96
+	r.Futures.RefrigerateOf100, r.Futures.Preferred, r.Futures.Runner = 96, economics.SmallUnit, economics.DryStores
 	return r
 }
 
@@ -70,7 +70,7 @@ func TestAnswerNamesNoWinnerWhereThereIsNone(t *testing.T) {
 		want   string
 	}{
 		{"sure", func(*economics.Reckoning) {}, "Refrigerate: the small unit is the cheapest way that works for Tern, just as she is."},
-		{"without", func(r *economics.Reckoning) { r.Verdict.Refrigerate, r.Verdict.Option = false, economics.IceOnly }, "Do not refrigerate: ice only is the cheapest way"},
+		{"without", func(r *economics.Reckoning) { r.Verdict.Refrigerate, r.Verdict.Option = false, economics.IceOnly }, "Do not refrigerate: ice alone is the cheapest way"},
 		{"step open", func(r *economics.Reckoning) { r.Verdict.SureOfStep, r.Verdict.WayOf100 = false, 50 }, "too close to call: the small unit is best in 50 of 100 futures, dry stores in 4."},
 		{"way open", func(r *economics.Reckoning) { r.Verdict.SureOfWay = false }, "Refrigerate, but which way is too close to call"},
 		{"nothing works", func(r *economics.Reckoning) { r.Verdict.Works = false }, "None of the four ways works"},
@@ -172,7 +172,7 @@ func TestFlips(t *testing.T) {
 	r := made()
 	r.Boat.Units = quantity.US
 	in := func(name, unit string, at float64, above bool, chance float64) economics.InputFigures {
-		return economics.InputFigures{Input: economics.Input{Name: name, Label: "label of " + name, Unit: unit, Typical: 1}, SwitchAt: at, SwitchAbove: above, ChanceBeyond: chance, SwitchKnown: true}
+		return economics.InputFigures{Input: economics.Input{Name: name, Label: "label of " + name, Unit: unit, Typical: 1}, SwitchAt: at, SwitchAbove: above, SwitchTo: economics.DryStores, ChanceBeyond: chance, SwitchKnown: true}
 	}
 	r.Futures.Inputs = []economics.InputFigures{
 		in("ice_price", "money/kg", 1.1, false, 0.12), in("nights", "nights", 51.3, false, 0.35), in("leak", "W/K", 2, true, 0.05), in("sun", "", 0.8, false, 0.02),
@@ -182,10 +182,10 @@ func TestFlips(t *testing.T) {
 		got = append(got, f.Text)
 	}
 	want := []string{
-		"If you spend fewer than 51 nights aboard a year, the answer turns. 35 of 100 futures lie there.",
-		"If ice costs less than $0.50/lb, the answer turns. 12 of 100 futures lie there.",
-		"If the box leaks more than 3.8 Btu/h·°F, the answer turns. 5 of 100 futures lie there.", // 2 W/K x 1.8956, NIST SP 811
-		"If label of sun is less than 80 % of what was reckoned, the answer turns. 2 of 100 futures lie there.",
+		"If you spend fewer than 51 nights aboard a year, dry stores are better. 35 of 100 futures lie there.",
+		"If ice costs less than $0.50/lb, dry stores are better. 12 of 100 futures lie there.",
+		"If the box leaks more than 3.8 Btu/h·°F, dry stores are better. 5 of 100 futures lie there.", // 2 W/K x 1.8956, NIST SP 811
+		"If label of sun is less than 80 % of what was reckoned, dry stores are better. 2 of 100 futures lie there.",
 	}
 	if strings.Join(got, "\n") != strings.Join(want, "\n") {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))

@@ -82,7 +82,7 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	case economics.CoverPiece:
 		return "Insulating cover to lay over the food"
 	case economics.VentPiece:
-		return "Duct and fan that bring the unit cool air, and a way out for the warm"
+		return fmt.Sprintf("Duct and fan that bring the unit cool air, and a way out for the warm: %s clear each, or what its maker asks for", v.openArea())
 	case economics.PanelPiece:
 		return fmt.Sprintf("%s more solar panel (%s in all)", power(item.Size), power(float64(v.r.Boat.Power.SolarWp)+item.Size))
 	case economics.BatteryPiece:
@@ -92,10 +92,21 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	return string(item.Piece)
 }
 
+// openArea is the clear area of a condenser's inlet, and of its outlet:
+// 100 cm². Common practice, no source.
+func (v Voice) openArea() string {
+	if v.sys == quantity.US {
+		return "16 sq in"
+	}
+	return "100 cm²"
+}
+
 // buys says what an option would be without the piece.
 func (v Voice) buys(o *economics.OptionFigures, item economics.FitItem) string {
 	text := fmt.Sprintf("Without it: works in %d of 100, not %d", item.WithoutWorksOf100, o.WorkableOf100)
 	switch {
+	case item.WithoutWorksOf100 > o.WorkableOf100:
+		text = fmt.Sprintf("Better without it: works in %d of 100, not %d", item.WithoutWorksOf100, o.WorkableOf100)
 	case o.WorkableOf100 < 90:
 		text = "Helps, but not enough"
 	case item.WithoutWorksOf100 >= o.WorkableOf100:
