@@ -110,30 +110,6 @@ func (t together) split(w, room, page float64) (head, rest Block) {
 	return t.Stack.split(w, room, page)
 }
 
-// Gap is empty space, left out at the top of a page.
-type Gap float64
-
-func (g Gap) height(float64) float64                            { return 0 }
-func (g Gap) draw(sheet.Sheet, float64, float64, float64) error { return nil }
-func (g Gap) space() (above, below float64)                     { return float64(g), float64(g) }
-func (g Gap) split(_, _, _ float64) (head, rest Block)          { return nil, g }
-
-func (Gap) keepsWithNext() bool { return true }
-
-// Rule is a hairline across the column. It parts what is above from what is
-// below, so it never ends a page.
-type Rule struct{}
-
-func (Rule) height(float64) float64 { return 0 }
-func (Rule) draw(s sheet.Sheet, x, y, w float64) error {
-	s.Line(sheet.Point{X: x, Y: y}, sheet.Point{X: x + w, Y: y}, sheet.Hairline)
-	return s.Err()
-}
-func (Rule) space() (above, below float64)              { return 3, 3 }
-func (r Rule) split(_, _, _ float64) (head, rest Block) { return nil, r }
-
-func (Rule) keepsWithNext() bool { return true }
-
 // Figure is a drawing of fixed height. Name says which in errors; a drawing
 // that names itself needs none.
 type Figure struct {

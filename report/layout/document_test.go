@@ -49,6 +49,18 @@ func lorem(rng *rand.Rand, n int) string {
 	return strings.TrimSpace(b.String())
 }
 
+// para is a paragraph of body text.
+func para(w Words) Text { return Text{Words: w, Type: Body} }
+
+// plainRow is a row of plain texts.
+func plainRow(texts ...string) Row {
+	r := Row{}
+	for _, s := range texts {
+		r.Cells = append(r.Cells, Plain(s))
+	}
+	return r
+}
+
 // invented makes a document of every kind of block.
 func invented(rng *rand.Rand) *Document {
 	d := &Document{Running: lorem(rng, rng.IntN(40)), Foot: lorem(rng, rng.IntN(40))}
@@ -61,7 +73,7 @@ func invented(rng *rand.Rand) *Document {
 	block = func(depth int) Block {
 		switch k := rng.IntN(9); {
 		case k == 0:
-			return List([]Mark{Dash, Number, Tick}[rng.IntN(3)], Para(say(30)), Stack{Para(say(8)), Text{Words: say(20), Type: Small, Tight: true}}, Para(say(4)))
+			return List([]Mark{Dash, Number, Tick}[rng.IntN(3)], para(say(30)), Stack{para(say(8)), Text{Words: say(20), Type: Small, Tight: true}}, para(say(4)))
 		case k == 1:
 			tab := Table{Columns: []Column{{Head: "What " + lorem(rng, rng.IntN(4))}, {Head: "How much", Align: sheet.Right}, {Head: lorem(rng, 3)}}}
 			for range rng.IntN(40) {
@@ -77,13 +89,13 @@ func invented(rng *rand.Rand) *Document {
 		case k == 3 && depth < 2:
 			return Note{0.6 * rng.Float64(), Stack{block(depth + 1), block(depth + 1)}}
 		case k == 4 && depth < 2:
-			return Columns{nil, []Block{Stack{block(depth + 1), Para(say(20))}, block(depth + 1)}}
+			return Columns{nil, []Block{Stack{block(depth + 1), para(say(20))}, block(depth + 1)}}
 		case k == 5:
-			return Together(Para(say(10)), Para(say(50)))
+			return Together(para(say(10)), para(say(50)))
 		case k == 6:
-			return Pairs(Row{Cells: []Words{Plain("Name"), say(12)}}, Cells("Length", "9.2 m"))
+			return Table{Columns: []Column{{Quiet: true}, {}}, Rows: []Row{{Cells: []Words{Plain("Name"), say(12)}}, plainRow("Length", "9.2 m")}}
 		default:
-			return Para(say(1 + rng.IntN(160)))
+			return para(say(1 + rng.IntN(160)))
 		}
 	}
 	for range 4 + rng.IntN(20) {
@@ -93,9 +105,7 @@ func invented(rng *rand.Rand) *Document {
 			d.Add(Heading{level, lorem(rng, 1+rng.IntN(12))})
 		case 2:
 			d.Break()
-			d.Add(Para(say(3)))
-		case 3:
-			d.Add(Gap(6), Rule{})
+			d.Add(para(say(3)))
 		}
 		d.Add(block(0))
 	}
@@ -161,7 +171,7 @@ func TestTextSurvivesPageBreaks(t *testing.T) {
 			want = append(want, w)
 			s += w + " "
 		}
-		d.Add(Para(Plain(s)))
+		d.Add(para(Plain(s)))
 	}
 	r := record(t, sheet.A4, d)
 	var got []string
@@ -179,7 +189,7 @@ func TestTextSurvivesPageBreaks(t *testing.T) {
 }
 
 func TestNoSingleLinesAtBreaks(t *testing.T) {
-	p := Para(Plain(lorem(rand.New(rand.NewPCG(1, 1)), 200)))
+	p := para(Plain(lorem(rand.New(rand.NewPCG(1, 1)), 200)))
 	n := len(p.lines(100))
 	for room := 0.0; room < p.height(100); room += pitch(Body) / 3 {
 		a, z := p.split(100, room, 300)
@@ -199,7 +209,7 @@ func TestNoSingleLinesAtBreaks(t *testing.T) {
 func TestTableRepeatsItsHead(t *testing.T) {
 	tab := Table{Columns: []Column{{Head: "Month"}, {Head: "Ice", Align: sheet.Right}}}
 	for i := range 120 {
-		tab.Rows = append(tab.Rows, Cells(fmt.Sprintf("row %d", i), "12 kg"))
+		tab.Rows = append(tab.Rows, plainRow(fmt.Sprintf("row %d", i), "12 kg"))
 	}
 	d := &Document{}
 	d.Add(tab)
@@ -236,7 +246,7 @@ func TestRowsStayWhole(t *testing.T) {
 	long := lorem(rand.New(rand.NewPCG(2, 2)), 150)
 	tab := Table{Columns: []Column{{Head: "a", Share: 0.2}, {Head: "b", Share: 0.5}, {Head: "c", Share: 0.3}}}
 	for i := range 12 {
-		tab.Rows = append(tab.Rows, Cells(fmt.Sprintf("row %d", i), long, "x"))
+		tab.Rows = append(tab.Rows, plainRow(fmt.Sprintf("row %d", i), long, "x"))
 	}
 	d := &Document{}
 	d.Add(tab)
@@ -248,7 +258,7 @@ func TestRowsStayWhole(t *testing.T) {
 			}
 		}
 	}
-	huge := Table{Columns: tab.Columns, Rows: []Row{Cells("huge", lorem(rand.New(rand.NewPCG(3, 3)), 3000), "x")}}
+	huge := Table{Columns: tab.Columns, Rows: []Row{plainRow("huge", lorem(rand.New(rand.NewPCG(3, 3)), 3000), "x")}}
 	d = &Document{}
 	d.Add(Heading{0, "Top"}, huge)
 	if r := record(t, sheet.A4, d); r.Page() < 3 {
@@ -258,7 +268,7 @@ func TestRowsStayWhole(t *testing.T) {
 
 func TestTogetherIsKeptTogether(t *testing.T) {
 	lines := func(n int, s string) Block {
-		return Para(Plain(strings.TrimSuffix(strings.Repeat(s+"\n", n), "\n")))
+		return para(Plain(strings.TrimSuffix(strings.Repeat(s+"\n", n), "\n")))
 	}
 	pageOf := func(r *sheet.Recording, text string) int {
 		for _, o := range r.Ops {

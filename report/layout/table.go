@@ -28,20 +28,6 @@ type Row struct {
 	Heavy bool
 }
 
-// Cells makes a row of plain texts.
-func Cells(texts ...string) Row {
-	r := Row{}
-	for _, s := range texts {
-		r.Cells = append(r.Cells, Plain(s))
-	}
-	return r
-}
-
-// Pairs sets names against values.
-func Pairs(rows ...Row) Table {
-	return Table{Columns: []Column{{Quiet: true}, {}}, Rows: rows}
-}
-
 // cell is the type of the cells, pad the air above and below each.
 func (t Table) cell() (typ sheet.Type, pad float64) {
 	if t.Fine {

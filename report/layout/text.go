@@ -170,9 +170,6 @@ type Text struct {
 	Tight bool       // close under the block before it, which it belongs to
 }
 
-// Para is a paragraph of body text.
-func Para(w Words) Text { return Text{Words: w, Type: Body} }
-
 func (p Text) wide(w float64) float64 {
 	if p.Full {
 		return w

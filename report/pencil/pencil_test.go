@@ -47,7 +47,7 @@ func TestFormGrowsWithItsText(t *testing.T) {
 		{Text: "The choice", Head: true},
 		{Mark: "20", Text: "Cost a year", Unit: "$"},
 	}}
-	r := drawn(t, form.Block(), layout.Para(layout.Plain("After the form.")))
+	r := drawn(t, form.Block(), layout.Text{Words: layout.Plain("After the form."), Type: layout.Body})
 	if boxes := count(r, sheet.AreaOp); boxes != 3 {
 		t.Errorf("%d boxes, want one for each line but the head", boxes)
 	}
@@ -73,7 +73,7 @@ func TestFormGrowsWithItsText(t *testing.T) {
 
 func TestGridHoldsItsRowsAndNames(t *testing.T) {
 	g := Grid{Width: 80, Heads: []string{"Time", "Air outside, in the shade and out of the wind, °C", "Inside"}, Rows: []string{"", "", "Mean"}}
-	r := drawn(t, g.Block(), layout.Para(layout.Plain("After the grid.")))
+	r := drawn(t, g.Block(), layout.Text{Words: layout.Plain("After the grid."), Type: layout.Body})
 	if lines := count(r, sheet.LineOp); lines != 4+4 {
 		t.Errorf("%d lines, want 4 across and 4 down", lines)
 	}
