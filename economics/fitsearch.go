@@ -1,7 +1,9 @@
 package economics
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
@@ -240,26 +242,36 @@ func (s *fitter) help(sizes []byte, i int) (reached bool) {
 }
 
 // save gives piece i the size that costs least among those with which the
-// option works. Panel and battery never save money by being larger.
+// option works: the cheapest at a glance that a look confirms. Panel and
+// battery never save money by being larger.
 func (s *fitter) save(sizes []byte, i int) (saved bool) {
-	was := sizes[i]
-	best, most := was, s.steps[i].sizes
+	was, most := sizes[i], s.steps[i].sizes
 	if s.steps[i].piece == PanelPiece || s.steps[i].piece == BatteryPiece {
 		most = int(was)
 	}
-	glance, look := s.glance(sizes), s.look(sizes)
+	now := s.glance(sizes)
+	var cheaper []byte
 	for n := 0; n <= most; n++ {
 		sizes[i] = byte(n)
-		first := s.glance(sizes)
-		if !first.hopeful() || first.present >= glance.present {
-			continue
-		}
-		if next := s.look(sizes); next.reaches() && next.present < look.present-1e-6 {
-			glance, look, best = first, next, sizes[i]
+		if g := s.glance(sizes); g.hopeful() && g.present < now.present {
+			cheaper = append(cheaper, byte(n))
 		}
 	}
-	sizes[i] = best
-	return best != was
+	at := func(n byte) float64 {
+		sizes[i] = n
+		return s.glance(sizes).present
+	}
+	slices.SortStableFunc(cheaper, func(a, b byte) int { return cmp.Compare(at(a), at(b)) })
+	sizes[i] = was
+	before := s.look(sizes).present
+	for _, n := range cheaper {
+		sizes[i] = n
+		if next := s.look(sizes); next.reaches() && next.present < before-1e-6 {
+			return true
+		}
+	}
+	sizes[i] = was
+	return false
 }
 
 // searchCount gives the number of futures that a search looks at.
