@@ -1,8 +1,6 @@
 package economics
 
 import (
-	"math"
-
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
@@ -35,10 +33,7 @@ func (p *proposal) icing(s *season.Setup) season.Icing {
 		out.MeltKgADay[m] = float64(heat.MeltKgPerDay(quantity.Watt(mean.GainW()), heat.DrainCelsius))
 		out.PullDownKg[m] = float64(heat.IceToChill(quantity.Kilojoule(s.Box.HeatKJPerK * max(0, mean.CabinC-s.TargetC))))
 		atLimit := s.Mean(m, s.LimitC)
-		if out.Surface.FullWPerK > 0 && atLimit.GainW() > 0 {
-			need := atLimit.GainW() / s.LimitC / float64(out.Surface.FullWPerK)
-			out.FloorKg[m] = float64(full) * math.Min(1, math.Pow(need, 1.5))
-		}
+		out.FloorKg[m] = float64(out.Surface.FloorKg(quantity.Celsius(s.LimitC), quantity.Watt(atLimit.GainW())))
 	}
 	return out
 }

@@ -154,8 +154,3 @@ func (p *proposal) outcome(f *Future, y aYear, st *steady, buffer cost.Flows) (O
 	}
 	return o, nil
 }
-
-// netWorth gives the yearly worth of an outcome at a worth of a cold day.
-func (o *Outcome) netWorth(coldDay quantity.Money) float64 {
-	return float64(coldDay)*o.ColdDays - o.Yearly
-}

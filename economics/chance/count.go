@@ -3,8 +3,6 @@ package chance
 import (
 	"math"
 	"slices"
-
-	"coldreckon/economics/quantity"
 )
 
 // shareOut scales counts that add up to total into whole counts that add up
@@ -34,12 +32,6 @@ func shareOut(counts []int, total int, before func(a, b int) bool) []int {
 	return shares
 }
 
-// ShareError is the standard error of a share found in n independent futures,
-// sqrt(p(1-p)/n).
-func ShareError(share quantity.Fraction, n int) quantity.Fraction {
-	return quantity.Fraction(math.Sqrt(float64(share*(1-share)) / float64(n)))
-}
-
 // Mean is the average of one or more figures, and its standard error if they
 // are independent, s/sqrt(n); 0 for a single one.
 func Mean[T ~float64](figures []T) (mean, standardError T) {
@@ -55,18 +47,4 @@ func Mean[T ~float64](figures []T) (mean, standardError T) {
 		squares += float64(off * off)
 	}
 	return T(centre), T(math.Sqrt(squares / max(n-1, 1) / n))
-}
-
-// Band is the range that 8 of 10 figures lie in, from the 10th to the 90th
-// percentile of one or more figures, straight lines between neighbours. The
-// figures are left as they are.
-func Band[T ~float64](figures []T) (low, high T) {
-	sorted := slices.Sorted(slices.Values(figures))
-	at := func(p float64) T {
-		place := p * float64(len(sorted)-1)
-		below := int(place)
-		above := min(below+1, len(sorted)-1)
-		return sorted[below] + T(T(place-float64(below))*(sorted[above]-sorted[below]))
-	}
-	return at(0.1), at(0.9)
 }

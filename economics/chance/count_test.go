@@ -32,9 +32,8 @@ func TestShareOut(t *testing.T) {
 	}
 }
 
-// Source: s/sqrt(n) and sqrt(p(1-p)/n), any statistics text; the figures for a
-// standard deviation of 300 and 10,000 futures, and the 9,604 futures that pin
-// a share near one half to one point with 95 % confidence, worked by hand.
+// Source: s/sqrt(n), any statistics text; the figure for a standard deviation
+// of 300 and 10,000 futures, worked by hand.
 func TestErrors(t *testing.T) {
 	const n = 10000
 	figures := make([]float64, n)
@@ -44,11 +43,6 @@ func TestErrors(t *testing.T) {
 	mean, standardError := Mean(figures)
 	near(t, "mean", mean, 40, 1e-9)
 	near(t, "error of a mean", standardError, 3.00, 0.005)
-	near(t, "error of a share", float64(ShareError(0.5, n)), 0.005, 1e-12)
-	near(t, "futures for one point", 1.959964*float64(ShareError(0.5, 9604)), 0.01, 1e-6)
-	low, high := Band(figures)
-	near(t, "P10", low, 40-300*normalP90, 0.1)
-	near(t, "P90", high, 40+300*normalP90, 0.1)
 
 	if mean, standardError := Mean([]quantity.Money{5}); mean != 5 || standardError != 0 {
 		t.Errorf("a single figure: %v ± %v", mean, standardError)
@@ -74,21 +68,4 @@ func TestSharedFuturesSharpenADifference(t *testing.T) {
 	_, together := Mean(difference)
 	near(t, "over the same futures", together, 1.342, 0.03)
 	near(t, "over futures of their own", math.Hypot(errorA, errorB), 4.243, 0.09)
-}
-
-// Source: linear interpolation between order statistics, worked by hand.
-func TestBand(t *testing.T) {
-	for _, row := range []struct{ figures, want []quantity.Money }{
-		{[]quantity.Money{7}, []quantity.Money{7, 7}},
-		{[]quantity.Money{20, 10}, []quantity.Money{11, 19}},
-		{[]quantity.Money{10, 9, 8, 7, 6, 5, 4, 3, 2, 1, 0}, []quantity.Money{1, 9}},
-	} {
-		before := slices.Clone(row.figures)
-		low, high := Band(row.figures)
-		near(t, "low", float64(low), float64(row.want[0]), 1e-12)
-		near(t, "high", float64(high), float64(row.want[1]), 1e-12)
-		if !slices.Equal(before, row.figures) {
-			t.Error("the figures were reordered")
-		}
-	}
 }

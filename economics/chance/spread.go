@@ -61,13 +61,6 @@ func halfBetween(from, to float64) half {
 	return half{slope: (to - from) / normalP90}
 }
 
-// LogNormal is the distribution of a figure above zero whose logarithm has the
-// standard deviation logSD, 0 or above.
-func LogNormal(median, logSD float64) SplitLogNormal {
-	both := half{slope: logSD, logarithmic: true}
-	return SplitLogNormal{median: median, below: both, above: both}
-}
-
 // Quantile is the figure that a share p of all futures lie below, 0 < p < 1.
 func (s SplitLogNormal) Quantile(p float64) float64 {
 	score := NormalQuantile(p)

@@ -104,3 +104,10 @@ func BenchmarkQuantile(b *testing.B) {
 		s.Quantile(0.234)
 	}
 }
+
+// LogNormal is the distribution of a figure above zero whose logarithm has the
+// standard deviation logSD, 0 or above.
+func LogNormal(median, logSD float64) SplitLogNormal {
+	both := half{slope: logSD, logarithmic: true}
+	return SplitLogNormal{median: median, below: both, above: both}
+}

@@ -18,13 +18,3 @@ func FirstDay(month int) int {
 // MidMonthDay gives the day of the year of the 15th of a month, 1 to 12: the
 // day for which FAO-56 tabulates its months (Annex 2, tables 2.6 and 2.7).
 func MidMonthDay(month int) int { return FirstDay(month) + 14 }
-
-// MonthOf gives the month, 1 to 12, of a day of the year, 1 to 365.
-func MonthOf(day int) int {
-	month := 1
-	for day > daysIn[month-1] {
-		day -= daysIn[month-1]
-		month++
-	}
-	return month
-}

@@ -36,25 +36,12 @@ func newBendt(mean float64) bendt {
 	return b
 }
 
-// gamma is the parameter as the paper has it.
-func (b bendt) gamma() float64 { return b.steep / (b.high - b.low) }
-
 func (b bendt) mean() float64 {
 	share := 0.5 + b.steep/12 // the limit near 0, where the exact form is 0/0
 	if math.Abs(b.steep) > 1e-4 {
 		share = -1/math.Expm1(-b.steep) - 1/b.steep
 	}
 	return b.low + (b.high-b.low)*share
-}
-
-// sd is the standard deviation.
-func (b bendt) sd() float64 {
-	variance := 1.0 / 12
-	if math.Abs(b.steep) > 1e-2 {
-		s := 2 * math.Sinh(b.steep/2)
-		variance = 1/(b.steep*b.steep) - 1/(s*s)
-	}
-	return (b.high - b.low) * math.Sqrt(variance)
 }
 
 // quantile is the clearness that a share of days, 0 to 1, stays below.

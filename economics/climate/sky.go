@@ -43,13 +43,10 @@ func NewSky(g Ground) *Sky {
 	return s
 }
 
-// MeanKWh is the mean sun of a day of the year, 1 to 365, kWh/m².
-func (s *Sky) MeanKWh(day int) float64 { return s.meanKWh[day] }
-
 // SunKWh is the sun, kWh/m², of a day of the year, 1 to 365, that is dull or
 // clear by its normal score: -1 duller than five days in six, +1 clearer.
-// Scores beyond ±4 count as ±4. Over standard-normal scores the mean is
-// MeanKWh.
+// Scores beyond ±4 count as ±4. Over standard-normal scores the mean
+// is that of the day, and over a month's days that of the ground.
 func (s *Sky) SunKWh(day int, score float64) float64 {
 	return s.meanKWh[day] * s.scores[s.month[day]].at(score)
 }

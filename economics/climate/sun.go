@@ -8,13 +8,11 @@ const solarConstant = 0.0820
 // mjPerKWh converts between the unit of FAO-56 and that of solar trade.
 const mjPerKWh = 3.6
 
-// Angstrom's coefficients where none are calibrated, and the share of the sun
-// that a clear sky lets through at sea level (FAO-56 eq. 35 and 36).
+// The share of the sun that a clear sky lets through at sea level, and what is
+// added with height (FAO-56 eq. 36 and 37).
 const (
-	angstromOvercast = 0.25
-	angstromSunshine = 0.50
 	clearSkyShare    = 0.75
-	clearSkyPerMetre = 2e-5 // more with height, eq. 37
+	clearSkyPerMetre = 2e-5
 )
 
 // Factors of Hargreaves' formula, 1/√K (FAO-56 eq. 50): inland, where land
@@ -55,17 +53,6 @@ func ExtraterrestrialMJ(latDeg float64, day int) float64 {
 	lat, decl, sunset := radians(latDeg), declination(day), sunsetAngle(latDeg, day)
 	height := sunset*math.Sin(lat)*math.Sin(decl) + math.Cos(lat)*math.Cos(decl)*math.Sin(sunset)
 	return 24 * 60 / math.Pi * solarConstant * inverseSquare(day) * height
-}
-
-// DaylightHours is the time from sunrise to sunset, h (FAO-56 eq. 34).
-func DaylightHours(latDeg float64, day int) float64 {
-	return 24 / math.Pi * sunsetAngle(latDeg, day)
-}
-
-// sunshineMJ is the irradiation, MJ/m² a day, of a day with some hours of
-// bright sunshine out of those of daylight (FAO-56 eq. 35).
-func sunshineMJ(extraterrestrialMJ, sunshineH, daylightH float64) float64 {
-	return (angstromOvercast + angstromSunshine*sunshineH/daylightH) * extraterrestrialMJ
 }
 
 // clearSkyMJ is the irradiation of a cloudless day, MJ/m², at a height above

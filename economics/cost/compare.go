@@ -74,11 +74,6 @@ func adjustedReturn(savingsToInvestment float64, years int, reinvested Rate) Rat
 	return (1+reinvested)*Rate(math.Pow(savingsToInvestment, 1/float64(years))) - 1
 }
 
-// SimplePayback is the time until the savings, not discounted, have returned
-// the extra first cost and the renewals so far (10 CFR 436.23). See
-// DiscountedPayback for when there is none.
-func (c Comparison) SimplePayback() (quantity.Year, bool) { return c.payback(0) }
-
 // DiscountedPayback is the time until the discounted savings have returned the
 // extra first cost and the renewals so far (ASTM E1121). There is none when
 // the option costs no more at first, nor when the horizon ends before. It is

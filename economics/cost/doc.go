@@ -9,8 +9,8 @@
 //   - today is year 0, the base date; first costs fall there
 //   - every other payment falls at the end of its year, 1 to the horizon
 //   - costs are positive, money received is negative
-//   - prices carry no inflation and the discount rate is real; package
-//     function Real takes the inflation out of a bank's rate
+//   - prices carry no inflation and the discount rate is real: a
+//     bank's rate D under inflation I is (1+D)/(1+I) - 1
 //   - all options share one base date, one horizon and one rate
 //   - money already spent counts for nothing
 //

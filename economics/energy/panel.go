@@ -19,16 +19,6 @@ func (p Panel) Chain() Chain {
 	}
 }
 
-// PowerW is Chain().PowerW.
-func (p Panel) PowerW(irradianceW float64, air quantity.Celsius) quantity.Watt {
-	return p.Chain().PowerW(irradianceW, air)
-}
-
-// DayWh is Chain().DayWh.
-func (p Panel) DayWh(day quantity.KWhPerM2Day, shape [24]float64, air [24]quantity.Celsius) quantity.WattHour {
-	return p.Chain().DayWh(day, shape, air)
-}
-
 // Chain is a panel's yield as numbers, ready for use hour after hour.
 type Chain struct {
 	Wp       quantity.Watt

@@ -68,7 +68,7 @@ func TestChains(t *testing.T) {
 		{"arch, tracking, lithium: 0.92·0.97·0.87·0.97·0.96·0.96, usual shares", Panel{100, Arch, Tracking}, Lithium, 0.69, 0.03},
 		{"deck, plain, lead: 0.75·0.97·0.78·0.97·0.87·0.85, usual shares", Panel{100, OnDeck, Plain}, Lead, 0.41, 0.10},
 	} {
-		got := float64(row.panel.PowerW(900, 28)) / 90 * float64(Bank{Chemistry: row.chemistry}.Store().ChargeEfficiency)
+		got := float64(row.panel.Chain().PowerW(900, 28)) / 90 * float64(Bank{Chemistry: row.chemistry}.Store().ChargeEfficiency)
 		near(t, row.Source, got, row.want, row.within)
 	}
 }
@@ -86,19 +86,18 @@ func TestPanelDay(t *testing.T) {
 	p := Panel{Wp: 100, Mounting: Arch, Controller: Tracking}
 	// 6 kWh/m² in 12 h of 500 W/m²: cells at 20 + 25·500/800 = 35.625 °C, so
 	// 0.6 kWh · 0.92·0.96·0.94 · (1 - 0.004·10.625) = 476.9 Wh.
-	near(t, "a day by hand", float64(p.DayWh(6, shape, air)), 476.9, 1e-3)
+	near(t, "a day by hand", float64(p.Chain().DayWh(6, shape, air)), 476.9, 1e-3)
 	// A bigger panel gives more in proportion; warmer air never gives more.
-	bigger := p
-	bigger.Wp = 130
+	bigger, plain := Panel{130, Arch, Tracking}.Chain(), p.Chain()
 	for g := 0.0; g <= 1400; g += 100 {
 		for _, air := range []quantity.Celsius{-10, 15, 45} {
-			near(t, "bigger panel", float64(bigger.PowerW(g, air)), 1.3*float64(p.PowerW(g, air)), 1e-12)
-			if p.PowerW(g, air+1) > p.PowerW(g, air) || p.PowerW(g, air) < 0 {
-				t.Fatalf("%v W/m² at %v °C: %v, warmer %v", g, air, p.PowerW(g, air), p.PowerW(g, air+1))
+			near(t, "bigger panel", float64(bigger.PowerW(g, air)), 1.3*float64(plain.PowerW(g, air)), 1e-12)
+			if plain.PowerW(g, air+1) > plain.PowerW(g, air) || plain.PowerW(g, air) < 0 {
+				t.Fatalf("%v W/m² at %v °C: %v, warmer %v", g, air, plain.PowerW(g, air), plain.PowerW(g, air+1))
 			}
 		}
 	}
-	if p.PowerW(0, 20) != 0 {
+	if plain.PowerW(0, 20) != 0 {
 		t.Error("power at night")
 	}
 }

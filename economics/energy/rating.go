@@ -72,12 +72,6 @@ func (p RatingPlate) Meaning() Meaning {
 	return m
 }
 
-// MeanAmps gives the average current of a unit in a box, the figure to set
-// beside a maker's.
-func (d Duty) MeanAmps(at quantity.Volt) quantity.Ampere {
-	return quantity.Ampere(d.Mean) / quantity.Ampere(at)
-}
-
 // meanW is the stated average power.
 func (p RatingPlate) meanW() float64 { return float64(p.Amps) * float64(p.Volts) }
 

@@ -133,3 +133,9 @@ func TestRangesCombine(t *testing.T) {
 	near(t, "two equal estimates", both.High, math.Exp(math.Log(1.5)/math.Sqrt2), 1e-12)
 	near(t, "their middle", combine(r, r.Scale(4)).Typical, 2, 1e-12)
 }
+
+// MeanAmps gives the average current of a unit in a box, the figure to set
+// beside a maker's.
+func (d Duty) MeanAmps(at quantity.Volt) quantity.Ampere {
+	return quantity.Ampere(d.Mean) / quantity.Ampere(at)
+}

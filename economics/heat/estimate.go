@@ -58,13 +58,6 @@ func Drawing(c Conductance, known bool) Estimate {
 	return Estimate{FromDrawing, c.Total(), sd}
 }
 
-// FromFAO gives the conductance of FAO's melt coefficient K, the ice in kg/h
-// that melts per °C of the surroundings: UA = K·L/3.6, or 92.7 K. FAO Fisheries
-// Technical Papers 348 (Huss 1995) and 436 (2003), ch. 7.
-func FromFAO(kgPerHourC float64) quantity.WattPerKelvin {
-	return quantity.WattPerKelvin(kgPerHourC * FusionKJPerKg / 3.6)
-}
-
 // leastDifferenceK is the difference between outside and inside under which a
 // thermometer's error drowns the answer. Engineering judgement, from memory.
 const leastDifferenceK = 5

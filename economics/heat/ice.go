@@ -24,12 +24,6 @@ func FreezerBonusKJ(ice quantity.Kilogram, start quantity.Celsius) quantity.Kilo
 	return quantity.Kilojoule(float64(ice) * IceKJPerKgK * max(0, -float64(start)))
 }
 
-// GoodsHeatKJ gives the heat that food and drink bring from one temperature to
-// another; negative when they warm up.
-func GoodsHeatKJ(goods quantity.Kilogram, from, to quantity.Celsius) quantity.Kilojoule {
-	return quantity.Kilojoule(float64(goods) * GoodsKJPerKgK * float64(from-to))
-}
-
 // StowedKJPerK gives the heat capacity of a box in use, without the food of
 // the shop days.
 func StowedKJPerK(box quantity.Litre) quantity.KilojoulePerKelvin {
@@ -94,16 +88,16 @@ func (s Surface) FoodCelsius(ice quantity.Kilogram, leak quantity.WattPerKelvin,
 }
 
 // FloorKg gives the least ice that still holds food at limit °C against a
-// steady leak and use. It is 0 when no ice is needed, and false when a full
-// load does not suffice or limit is not over 0 °C.
-func (s Surface) FloorKg(limit quantity.Celsius, leak quantity.WattPerKelvin, outside quantity.Celsius, use quantity.Watt) (quantity.Kilogram, bool) {
-	gainW := float64(leak)*float64(outside-limit) + float64(use)
-	if gainW <= 0 {
-		return 0, true
+// steady gain, reckoned at that temperature. It is 0 when no ice is needed or
+// the surface takes up nothing, and a full load when even that does not hold a
+// limit, or the limit is not over 0 °C.
+func (s Surface) FloorKg(limit quantity.Celsius, gainAtLimit quantity.Watt) quantity.Kilogram {
+	if gainAtLimit <= 0 || s.FullWPerK <= 0 {
+		return 0
 	}
-	fullW := float64(s.FullWPerK) * float64(limit)
-	if limit <= 0 || gainW > fullW {
-		return 0, false
+	need := float64(gainAtLimit) / float64(limit) / float64(s.FullWPerK)
+	if limit <= 0 || need > 1 {
+		return s.FullKg
 	}
-	return s.FullKg * quantity.Kilogram(math.Pow(gainW/fullW, 1.5)), true
+	return s.FullKg * quantity.Kilogram(math.Pow(need, 1.5))
 }

@@ -79,28 +79,31 @@ func TestSurface(t *testing.T) {
 	within(t, "more than full is full", float64(full.WPerK(25)), float64(full.WPerK(20)), 0)
 	within(t, "no ice: leak and use alone", float64(full.FoodCelsius(0, leak, outside, use)), 28+4/1.2, 1e-12)
 
+	gain := func(limit, outside quantity.Celsius) quantity.Watt {
+		return quantity.Watt(float64(leak)*float64(outside-limit)) + use
+	}
 	r := rand.New(rand.NewPCG(7, 8))
 	for range 500 {
 		limit := quantity.Celsius(4.01 + 6*r.Float64())
-		kg, ok := full.FloorKg(limit, leak, outside, use)
-		if !ok || kg <= 0 || kg > 20 {
-			t.Fatalf("floor for %g °C: %g kg, %v", float64(limit), float64(kg), ok)
+		kg := full.FloorKg(limit, gain(limit, outside))
+		if kg <= 0 || kg >= 20 {
+			t.Fatalf("floor for %g °C: %g kg", float64(limit), float64(kg))
 		}
 		within(t, "the floor holds its limit", float64(full.FoodCelsius(kg, leak, outside, use)), float64(limit), 1e-9)
 		if warmer := full.FoodCelsius(kg*0.9, leak, outside, use); warmer <= limit {
 			t.Fatal("less ice held the limit")
 		}
 	}
-	if _, ok := full.FloorKg(3.9, leak, outside, use); ok {
-		t.Error("a full load held less than it can")
+	for _, limit := range []quantity.Celsius{3.9, 0, -1} {
+		if kg := full.FloorKg(limit, gain(limit, outside)); kg != 20 {
+			t.Errorf("%g kg hold %g °C, which a full load of 20 kg does not", float64(kg), float64(limit))
+		}
 	}
-	if _, ok := full.FloorKg(0, leak, outside, use); ok {
-		t.Error("ice held 0 °C")
+	if kg := full.FloorKg(5, gain(5, 1)); kg != 0 {
+		t.Errorf("a cold cabin asked for %g kg", float64(kg))
 	}
-	if kg, ok := full.FloorKg(5, leak, 1, 0); !ok || kg != 0 {
-		t.Error("a cold cabin asked for ice")
-	}
-	if Hold(20, -3).FullWPerK != 0 {
+	none := Hold(20, -3)
+	if none.FullWPerK != 0 || none.FloorKg(5, 10) != 0 {
 		t.Error("a surface below nothing")
 	}
 }

@@ -40,9 +40,6 @@ type Fit struct {
 	UseLogSD   float64 // of Use likewise; 0 where nothing was learned of it
 }
 
-// Estimate gives the fit as one more view of the leak.
-func (f Fit) Estimate() Estimate { return Estimate{FromLog, f.UA, f.LogSD} }
-
 // LogKind is what a log was kept of.
 type LogKind string
 

@@ -59,7 +59,7 @@ func TestLearnIceRecovers(t *testing.T) {
 	}
 	within(t, "leak without weighing errors", float64(exact.UA), 1.3, 1e-9)
 	within(t, "use without weighing errors", exact.Use, 1.4, 1e-9)
-	if len(exact.Residuals) != 8 || exact.LogSD < logSDIceLog || exact.Estimate().Source != FromLog {
+	if len(exact.Residuals) != 8 || exact.LogSD < logSDIceLog {
 		t.Errorf("fit %+v", exact)
 	}
 

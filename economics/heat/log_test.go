@@ -126,7 +126,10 @@ func TestIceStaysWithWhatWasLeft(t *testing.T) {
 }
 
 func TestLogsOverlap(t *testing.T) {
-	july := Learnt{Of: OfIce, From: "2025-07-01", To: "2025-07-31"}
+	july := Learnt{Of: OfIce, From: "2025-07-01", To: "2025-07-31", UA: 1.5, LogSD: 0.2}
+	if e := july.Estimate(); e != (Estimate{Source: FromLog, UA: 1.5, LogSD: 0.2}) {
+		t.Errorf("a log counts as %+v", e)
+	}
 	for _, row := range []struct {
 		other Learnt
 		want  bool

@@ -229,12 +229,6 @@ func ParsePower(text string) (Watt, error) {
 	return Watt(v), err
 }
 
-// ParseEnergy reads an electrical energy: "600 Wh", "1.2 kWh". Bare: Wh.
-func ParseEnergy(text string) (WattHour, error) {
-	v, err := want{energy, "an energy, such as 600 Wh", "wh"}.figure(text)
-	return WattHour(v), err
-}
-
 // ParseHeat reads an amount of heat: "150 kJ", "140 Btu". Bare: kJ.
 func ParseHeat(text string) (Kilojoule, error) {
 	v, err := want{energy, "an amount of heat, such as 150 kJ", "kj"}.figure(text)

@@ -18,6 +18,12 @@ func bareless[T ~float64](f func(string) (T, error)) parser {
 	return func(text string, _ System) (float64, error) { v, err := f(text); return float64(v), err }
 }
 
+// parseEnergy reads what FormatEnergy prints; nothing is asked in watt-hours.
+func parseEnergy(text string) (WattHour, error) {
+	v, err := want{energy, "an energy, such as 600 Wh", "wh"}.figure(text)
+	return WattHour(v), err
+}
+
 var parsers = map[string]parser{
 	"volume":      as(ParseVolume),
 	"length":      as(ParseLength),
@@ -29,7 +35,7 @@ var parsers = map[string]parser{
 	"current":     bareless(ParseCurrent),
 	"voltage":     bareless(ParseVoltage),
 	"power":       bareless(ParsePower),
-	"energy":      bareless(ParseEnergy),
+	"energy":      bareless(parseEnergy),
 	"heat":        bareless(ParseHeat),
 	"conductance": as(ParseConductance),
 	"years":       bareless(ParseYears),

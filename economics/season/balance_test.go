@@ -129,7 +129,7 @@ func TestSeasonAllocatesNothingByTheHour(t *testing.T) {
 		rng := rand.New(rand.NewPCG(1, 1))
 		var tally season.Tally
 		allocs := testing.AllocsPerRun(5, func() {
-			tally.Reset()
+			tally = season.Tally{}
 			b.setup.Plan.Draw(b.weather, b.sky, rng, 1)
 			b.breathe()
 			b.setup.Unit(&b.air, thin, &tally, nil)

@@ -89,17 +89,6 @@ func (p *Plan) Draw(w *Weather, sky *climate.Sky, rng *rand.Rand, sunFactor floa
 	}
 }
 
-// Mean fills w with the plan's mean weather: no spread from day to day.
-func (p *Plan) Mean(w *Weather, sky *climate.Sky) {
-	w.SunKWh, w.AirK = w.SunKWh[:0], w.AirK[:0]
-	for _, trip := range p.Trips {
-		for k := 0; k <= trip.Nights; k++ {
-			w.SunKWh = append(w.SunKWh, sky.MeanKWh(p.dayOf(trip, k)))
-			w.AirK = append(w.AirK, 0)
-		}
-	}
-}
-
 // dayOf gives the day of the year of a trip's k-th day of weather.
 func (p *Plan) dayOf(trip Trip, k int) int {
 	if k < trip.Nights {

@@ -67,7 +67,7 @@ func TestPlan(t *testing.T) {
 			t.Errorf("%s: days %v in trips %v, want %v in %v", row.name, days, trips, row.days, row.trips)
 		}
 		for _, night := range p.Nights {
-			if climate.MonthOf(night.Day) != night.Month+1 {
+			if first := climate.FirstDay(night.Month + 1); night.Day < first || night.Day >= first+climate.DaysIn(night.Month+1) {
 				t.Errorf("%s: day %d is not in month %d", row.name, night.Day, night.Month+1)
 			}
 		}
@@ -85,6 +85,18 @@ func TestPlan(t *testing.T) {
 	}
 }
 
+// meanSun is the mean sun of a day over its scores, by the midpoint rule.
+func meanSun(sky *climate.Sky, day int) float64 {
+	const step = 0.01
+	var sum, weights float64
+	for z := -6 + step/2; z < 6; z += step {
+		weight := math.Exp(-z * z / 2)
+		sum += weight * sky.SunKWh(day, z)
+		weights += weight
+	}
+	return sum / weights
+}
+
 // TestDraw: a trip of n nights has n + 1 days of weather, alike from one day to
 // the next within a trip (0.29 the sun, Graham, Hollands and Brunger 1988; 0.6
 // and 2.5 K the air, engineering judgement, from memory) and not from one trip
@@ -99,31 +111,29 @@ func TestDraw(t *testing.T) {
 	}
 	sky := climate.NewSky(g)
 	p := season.NewPlan([12]float64{6: 31, 11: 31}, 1)
-	var mean season.Weather
-	p.Mean(&mean, sky)
-	want := 0
-	for i, night := range p.Nights {
-		after := night.Day + 1
-		if after == 366 {
-			after = 1
-		}
-		for k, day := range []int{night.Day, after} {
-			if mean.SunKWh[2*i+k] != sky.MeanKWh(day) || mean.AirK[2*i+k] != 0 {
-				t.Errorf("night %d day %d: sun %g, want %g", i, k, mean.SunKWh[2*i+k], sky.MeanKWh(day))
-			}
-			want++
-		}
-	}
-	if len(mean.SunKWh) != want || len(mean.AirK) != want {
-		t.Errorf("%d days of weather, want %d", len(mean.SunKWh), want)
-	}
-
 	var one, again, half season.Weather
 	p.Draw(&one, sky, rand.New(rand.NewPCG(3, 4)), 1)
 	p.Draw(&again, sky, rand.New(rand.NewPCG(3, 4)), 1)
 	p.Draw(&half, sky, rand.New(rand.NewPCG(3, 4)), 0.5)
 	if !reflect.DeepEqual(one, again) {
 		t.Error("the same seed draws other weather")
+	}
+	byDay := rand.New(rand.NewPCG(3, 4))
+	for i, night := range p.Nights {
+		after := night.Day + 1
+		if after == 366 {
+			after = 1
+		}
+		var days climate.Days
+		for k, day := range []int{night.Day, after} {
+			score, air := days.Next(byDay)
+			if sun := sky.SunKWh(day, score); one.SunKWh[2*i+k] != sun || one.AirK[2*i+k] != air {
+				t.Errorf("night %d day %d: sun %g, air %g K, want %g and %g K", i, k, one.SunKWh[2*i+k], one.AirK[2*i+k], sun, air)
+			}
+		}
+	}
+	if n := 2 * len(p.Nights); len(one.SunKWh) != n || len(one.AirK) != n {
+		t.Errorf("%d days of weather, want %d", len(one.SunKWh), n)
 	}
 	for i := range one.SunKWh {
 		if half.SunKWh[i] != one.SunKWh[i]*0.5 || half.AirK[i] != one.AirK[i] {
@@ -133,7 +143,11 @@ func TestDraw(t *testing.T) {
 
 	rng := rand.New(rand.NewPCG(8, 8))
 	var within, between, airWithin, airBetween pairs
-	sums, years := make([]float64, len(mean.SunKWh)), 400
+	var mean []float64
+	for _, night := range p.Nights {
+		mean = append(mean, meanSun(sky, night.Day), meanSun(sky, night.Day%365+1))
+	}
+	sums, years := make([]float64, len(mean)), 400
 	for range years {
 		p.Draw(&one, sky, rng, 1)
 		for i := range sums {
@@ -145,14 +159,14 @@ func TestDraw(t *testing.T) {
 			if i%2 == 1 {
 				sun, air = &within, &airWithin
 			}
-			sun.add(one.SunKWh[i-1]/mean.SunKWh[i-1], one.SunKWh[i]/mean.SunKWh[i])
+			sun.add(one.SunKWh[i-1]/mean[i-1], one.SunKWh[i]/mean[i])
 			air.add(one.AirK[i-1], one.AirK[i])
 		}
 	}
 	var drawn, usual float64
 	for i := range sums {
 		drawn += sums[i] / float64(years)
-		usual += mean.SunKWh[i]
+		usual += mean[i]
 	}
 	near(t, "mean sun", drawn/usual, 1, 0.01)
 	near(t, "sun within a trip", within.correlation(), 0.28, 0.03) // 0.29 of the normal scores

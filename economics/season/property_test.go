@@ -206,8 +206,4 @@ func TestYearsAddUp(t *testing.T) {
 	if both.Years != 2 || both.Nights != 24 || both.ColdDays != a.ColdDays+b.ColdDays || both.WorstRun != max(a.WorstRun, b.WorstRun) || both.LongestOff != max(a.LongestOff, b.LongestOff) {
 		t.Errorf("%+v\n%+v\n%+v", both, *a, *b)
 	}
-	both.Reset()
-	if !reflect.DeepEqual(both, season.Tally{}) {
-		t.Errorf("reset leaves %+v", both)
-	}
 }

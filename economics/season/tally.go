@@ -50,9 +50,6 @@ func (t *Tally) begin(s *Setup) {
 	t.Years++
 }
 
-// Reset empties the tally.
-func (t *Tally) Reset() { *t = Tally{} }
-
 // ColdShare gives the share of days that passed the exam; 0 without nights.
 func (t *Tally) ColdShare() float64 {
 	if t.Nights == 0 {

@@ -125,16 +125,6 @@ var ways = map[Kind]way{
 	},
 }
 
-// Structured reports whether answers of the kind may be lists or groups of
-// keys in the answers file.
-func (k Kind) Structured() bool {
-	switch k {
-	case Dimensions, Opening, Months, MonthTemperatures, MonthOverrides, Records:
-		return true
-	}
-	return false
-}
-
 func formatDimensions(_ Row, v any, o owner) string {
 	return quantity.FormatDimensions(v.(quantity.Dimensions), o.sys)
 }
