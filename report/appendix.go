@@ -166,7 +166,15 @@ func (a author) swing() []page.Block {
 		Base: a.r.Of(lead).ExpectedRegret - a.r.Of(next).ExpectedRegret, Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
 	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth to know", Right: true}}}
+	var little []string
+	most := 0.0
 	for i, in := range a.v.BySwing() {
+		wide := math.Abs(in.SwingHigh - in.SwingLow)
+		most = max(most, wide)
+		if i >= drawn && wide < most/20 && !a.v.WorthKnowing(in) {
+			little = append(little, in.Label)
+			continue
+		}
 		low, high := a.v.Ends(in)
 		if i < drawn {
 			c.Rows = append(c.Rows, chart.SwingRow{Label: words.Figure(in.Input), AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
@@ -185,6 +193,9 @@ func (a author) swing() []page.Block {
 	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
 	if len(rest.Rows) > 0 {
 		out = append(out, page.Para{Keep: true, Style: page.Small, Text: "What moves it less:"}, rest)
+	}
+	if len(little) > 0 {
+		out = append(out, page.Para{Style: page.Small, Text: "Less than a twentieth of the widest: " + words.Join(little) + "."})
 	}
 	var regret []string
 	for i := range a.r.Options {
@@ -241,13 +252,13 @@ func (a author) bills() []page.Block {
 	flows.Rows = append(flows.Rows, present)
 	var paid []page.Block
 	if a.bodyTight >= tableMoves { // its chart stands on the reader's pages without it
-		paid = []page.Block{page.Para{Keep: true, Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}
+		paid = []page.Block{page.Kept{page.Para{Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}}
 	}
 	return append([]page.Block{
 		page.Heading{Level: 1, Text: "What is paid for"},
 		page.Para{Keep: true, Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
-		page.Heading{Level: 1, Text: "Cash flows"},
-		page.Para{Keep: true, Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows,
+		page.Kept{page.Heading{Level: 1, Text: "Cash flows"},
+			page.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows},
 	}, paid...)
 }
 
@@ -315,6 +326,7 @@ func (a author) asTold() []page.Block {
 		why[s.Label+s.Value] = s.Why
 	}
 	reasons := page.List{Mark: page.Dash, Fine: true}
+	var priced []string // what the price book stands in for
 	t := page.Table{Fine: true, Columns: []page.Column{{Share: 0.11}, {Quiet: true, Share: 0.25}, {Share: 0.19}, {Quiet: true, Share: 0.25}, {}}}
 	var group string
 	for _, x := range a.Answers {
@@ -322,7 +334,11 @@ func (a author) asTold() []page.Block {
 		if x.How != quantity.Told && x.How != quantity.Measured && reason == "" {
 			continue // it follows from another answer, or stands for nothing
 		}
-		if reason != "" {
+		switch {
+		case reason == "":
+		case strings.HasPrefix(reason, "price book:"):
+			priced = append(priced, strings.ToLower(x.Label[:1])+x.Label[1:])
+		default:
 			reasons.Items = append(reasons.Items, page.Item{Lead: x.Label + ", " + x.Value + ":", Text: reason})
 		}
 		last := len(t.Rows) - 1
@@ -337,6 +353,9 @@ func (a author) asTold() []page.Block {
 		}
 	}
 	out = append(out, t)
+	if len(priced) > 0 {
+		reasons.Items = append(reasons.Items, page.Item{Lead: "From the price book, typical:", Text: words.Join(priced) + "."})
+	}
 	if len(reasons.Items) == 0 {
 		return out
 	}
@@ -345,5 +364,5 @@ func (a author) asTold() []page.Block {
 
 // known marks how a figure is known.
 var known = map[quantity.How]string{
-	quantity.Measured: " (seen)", quantity.Told: "", quantity.Unsure: " *", quantity.Assumed: " *", "": " *",
+	quantity.Measured: " (seen)", quantity.Told: "", quantity.Unsure: "\u00a0*", quantity.Assumed: "\u00a0*", "": "\u00a0*",
 }

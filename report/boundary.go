@@ -69,7 +69,7 @@ func (a author) boundary() (page.Chart, bool) {
 	}
 	c.Caption += a.otherNights(price)
 	c.Finding = a.v.TurnsWhere(winner, len(c.Lines) > 0)
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t}, true
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t}, true
 }
 
 // otherNights says which way is cheapest at half the nights, and at twice.

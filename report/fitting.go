@@ -45,12 +45,12 @@ func (a author) workFor(id economics.OptionID, level int) []page.Block {
 	if len(work) == 0 {
 		return []page.Block{head, page.Para{Text: a.v.NoWork(o)}}
 	}
-	t := page.Table{Fine: level > 1, Columns: []page.Column{{Head: "What", Share: 0.42}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.19}}}
+	t := page.Table{Fine: level > 1, Columns: []page.Column{{Head: "What", Share: 0.39}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.16}}}
 	for _, w := range work {
 		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
 	}
 	out := []page.Block{head, t}
-	if o.WorkableOf100 < 90 {
+	if o.WorkableOf100 < 90 && !o.Fitted.Works() {
 		out = append(out, page.Para{Text: a.v.NotEnough(o)})
 	}
 	if text := a.v.MoreIce(); text != "" && id == economics.IceOnly {

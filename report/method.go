@@ -24,11 +24,9 @@ func (a author) method() []page.Block {
 			fmt.Sprintf("Futures. %d futures, evenly spread over the uncertain figures, were put to every way alike. Ranges hold 80 of 100 of them.", f.Count),
 			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
 		)),
-		page.Para{Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
-		page.Heading{Level: 1, Text: "Not counted"},
-		page.Para{Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
-		page.Heading{Level: 1, Text: "What this cannot know"},
-		page.Para{Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
+		page.Para{Style: page.Fine, Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
+		page.Para{Style: page.Fine, Lead: "Not counted.", Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
+		page.Para{Style: page.Fine, Lead: "What this cannot know.", Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
 			"Averages hide bad years: look at the ranges. " + a.again()},
 		page.Heading{Level: 1, Text: "Sources"},
 		fine(list(page.Dash, a.sources())),

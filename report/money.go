@@ -79,7 +79,7 @@ func (a author) paid() page.Chart {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tableMoves}
+	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tableMoves}
 }
 
 // tableMoves is the setting from which the table of payments stands in the

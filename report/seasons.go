@@ -20,15 +20,14 @@ func (a author) seasons() []page.Block {
 	if !a.aboard() {
 		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
 	}
+	if a.bodyTight < leakMoves {
+		out = append(out, page.Para{Text: a.v.LeakText()})
+	}
 	if strips, ok := a.fortnight(a.chosen()); ok && a.bodyTight < spellMoves {
 		out = append(out, strips)
 	}
 	demand, ice := a.demand(), a.iceByMonth()
-	out = append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}})
-	if a.bodyTight < leakMoves {
-		out = append(out, page.Para{Text: a.v.LeakText()})
-	}
-	return out
+	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}})
 }
 
 func monthly(label string, months []economics.MonthFigures, of func(economics.MonthFigures) float64) chart.ByMonth {

@@ -55,23 +55,23 @@ func (a author) units() []page.Block {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	beside := []page.Block{}
+	var notes []page.Block
 	for _, u := range a.r.Units {
 		if text := a.v.PlateMeans(u); text != "" {
-			beside = append(beside, page.Para{Lead: "What the " + words.Bare(u.ID) + "'s rating plate means.", Text: text})
+			notes = append(notes, page.Para{Style: page.Small, Lead: "What the " + words.Bare(u.ID) + "'s rating plate means.", Text: text})
 		}
 	}
 	for _, text := range []string{a.v.HoldOver(), a.v.CableRule()} {
 		if text != "" {
-			beside = append(beside, page.Para{Text: text})
+			notes = append(notes, page.Para{Style: page.Small, Text: text})
 		}
 	}
-	out := []page.Block{page.Kept{
+	out := []page.Block{
 		page.Heading{Level: 1, Text: "The units in this box"},
 		page.Para{Keep: true, Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},
-		page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{t}, beside}},
-	}}
-	return append(out, a.setPoints()...)
+		t,
+	}
+	return append(append(out, notes...), a.setPoints()...)
 }
 
 func (a author) cableDrop(u economics.UnitFigures) string {
@@ -92,7 +92,7 @@ func (a author) setPoints() []page.Block {
 	if a.v.Unit() != u.ID {
 		u = a.r.Units[1]
 	}
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Box at"}, {Head: "Electricity a day"}, {Head: "Listeria grows, against 5 °C (41 °F)"}, {Head: "Good for"}}}
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.16}, {Head: "Listeria grows, against 5 °C (41 °F)", Share: 0.32}, {Head: "Good for"}}}
 	for _, p := range u.SetPoints {
 		use := "all chilled food"
 		if !p.Perishables {

@@ -97,7 +97,7 @@ var doubts = map[string][]doubt{
 				fmt.Sprintf("The food needs only %s of the %s left",
 					quantity.FormatVolume(quantity.Litre(f.number(append(season, "food_to_keep_l")...)), f.units),
 					quantity.FormatVolume(quantity.Litre(f.number(append(season, "room_for_food_l")...)), f.units)),
-				"reckon again: that may change the answer",
+				"Give it a larger share and reckon again to see what that does.",
 			}
 		}},
 		{"What if you use her half as much?", func(f told) []string {

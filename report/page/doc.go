@@ -47,6 +47,7 @@ const (
 	Body  Style = ""
 	Lede  Style = "lede"  // the sentence a page opens with
 	Small Style = "small" // notes and sources
+	Fine  Style = "fine"  // what is looked up, not read
 )
 
 // Para is a paragraph. Lead, if any, is set in bold before the text; Keep

@@ -29,7 +29,7 @@ func (d Document) PDF(info sheet.Info) ([]byte, error) {
 }
 
 // types are the sizes of the styles.
-var types = map[Style]sheet.Type{Body: layout.Body, Lede: layout.Lede, Small: layout.Small}
+var types = map[Style]sheet.Type{Body: layout.Body, Lede: layout.Lede, Small: layout.Small, Fine: layout.Fine}
 
 func set(blocks []Block) []layout.Block {
 	var out []layout.Block

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
+	"coldreckon/economics"
 )
 
 // Measure is a figure that is worth finding out before money is spent.
@@ -16,9 +18,17 @@ type Measure struct {
 	Key   string  // the input's stable name
 }
 
-// leastWorth is the saving, as a share of the answer's present cost, below
-// which finding out is not worth an evening. Engineering judgement.
-const leastWorth = 0.005
+// leastWorth is the saving below which finding out is not worth an evening: a
+// two-hundredth of what the answer costs over the years, or its rival if that
+// is more. Engineering judgement, from memory.
+func (v Voice) leastWorth() float64 {
+	d := v.r.Verdict
+	most := math.Abs(v.r.Of(d.Option).Fitted.Present)
+	if d.HasRunner {
+		most = max(most, math.Abs(v.r.Of(d.Runner).Fitted.Present))
+	}
+	return 0.005 * most
+}
 
 // MeasureFirst lists what is worth finding out first, the worthiest first.
 // Matters of taste are never among them.
@@ -27,14 +37,18 @@ func (v Voice) MeasureFirst() []Measure {
 	if v.Nights() == 0 || !v.r.Verdict.Works {
 		return out
 	}
-	least := leastWorth * math.Abs(v.r.Of(v.r.Verdict.Option).Fitted.Present)
 	for _, in := range v.r.Futures.Inputs {
-		if !in.Taste && in.EVPPI > least {
+		if v.WorthKnowing(in) {
 			out = append(out, Measure{What: in.Label, Short: Figure(in.Input), Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b Measure) int { return cmp.Compare(b.Worth, a.Worth) })
 	return out
+}
+
+// WorthKnowing tells whether finding an input out pays: a matter of taste never.
+func (v Voice) WorthKnowing(in economics.InputFigures) bool {
+	return !in.Taste && in.EVPPI > v.leastWorth()
 }
 
 // MeasureText says what finding out is worth, and how it is done.
@@ -48,7 +62,7 @@ func (v Voice) EVPI() string {
 	if !v.r.Verdict.Works {
 		return "First clear what stands in the way: until then there is nothing to choose between."
 	}
-	if v.Nights() == 0 || f.EVPI <= 0 {
+	if v.Nights() == 0 || f.EVPI <= v.leastWorth() {
 		return "Nothing that could be found out would change the choice enough to pay for itself."
 	}
 	return fmt.Sprintf("To know everything beforehand would save about %s (give or take %s). Finding out is worth no more than that.",

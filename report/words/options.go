@@ -62,13 +62,13 @@ func (v Voice) ToldAndFitted() []Row {
 		}},
 		{"Cold days, of 100 aboard", both(v.coldOf100)},
 		{"Warmest food", both(v.warmest)},
-		{"First cost as she is", func(o *economics.OptionFigures) string {
+		{"First cost, as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.First, o.AsToldBands.First.Low, o.AsToldBands.First.High)
 		}},
-		{"Each year as she is", func(o *economics.OptionFigures) string {
+		{"Each year, as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.PerYear, o.AsToldBands.PerYear.Low, o.AsToldBands.PerYear.High)
 		}},
-		{v.horizon() + " as she is", func(o *economics.OptionFigures) string {
+		{v.horizon() + ", as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.Present, o.AsToldBands.Present.Low, o.AsToldBands.Present.High)
 		}},
 		{"Per cold day", both(func(o *economics.Outcome) string {

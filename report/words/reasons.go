@@ -149,7 +149,7 @@ func (v Voice) MoreIce() string {
 	}
 	room, need := number(f, "room_for_food_l"), number(f, "food_to_keep_l")
 	if need < room/2 {
-		return text + fmt.Sprintf(" The food needs only %s of the %s left, so more ice would fit. Give it a larger share and reckon again: that may change the answer.", v.volume(need), v.volume(room))
+		return text + fmt.Sprintf(" The food needs only %s of the %s left, so more ice would fit. Give it a larger share and reckon again to see what that does.", v.volume(need), v.volume(room))
 	}
 	return text + fmt.Sprintf(" The food needs %s of the %s left, so more ice would crowd it out.", v.volume(need), v.volume(room))
 }

@@ -103,22 +103,23 @@ func (v Voice) openArea() string {
 
 // buys says what an option would be without the piece.
 func (v Voice) buys(o *economics.OptionFigures, item economics.FitItem) string {
-	text := fmt.Sprintf("Without it: works in %d of 100, not %d", item.WithoutWorksOf100, o.WorkableOf100)
+	with := share100(o.Fit.SearchWorks) // counted over the same futures
+	text := fmt.Sprintf("Without it: works in %d of 100, not %d", item.WithoutWorksOf100, with)
 	switch {
-	case item.WithoutWorksOf100 > o.WorkableOf100:
-		text = fmt.Sprintf("Better without it: works in %d of 100, not %d", item.WithoutWorksOf100, o.WorkableOf100)
-	case o.WorkableOf100 < 90:
+	case item.WithoutWorksOf100 > with:
+		text = fmt.Sprintf("Better left out: works in %d of 100 without it, %d with it", item.WithoutWorksOf100, with)
+	case with < 90:
 		text = "Helps, but not enough"
-	case item.WithoutWorksOf100 >= o.WorkableOf100:
+	case item.WithoutWorksOf100 >= with:
 		text = "Not needed to work"
 	}
 	switch extra := item.WithoutPresent; {
 	case math.Abs(extra) < 1:
 		return text + "."
 	case extra > 0:
-		return fmt.Sprintf("%s; saves about %s over %s.", text, v.Money(extra), v.years())
+		return fmt.Sprintf("%s; saves %s over %s.", text, v.Money(extra), v.years())
 	default:
-		return fmt.Sprintf("%s; adds about %s over %s.", text, v.Money(-extra), v.years())
+		return fmt.Sprintf("%s; adds %s over %s.", text, v.Money(-extra), v.years())
 	}
 }
 
