@@ -162,7 +162,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 	case !b.Known:
 		return ""
 	}
-	return fmt.Sprintf("As she is, %s costs the same as ice only at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.Nights())
+	return fmt.Sprintf("As she is, %s costs the same as ice alone at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.Nights())
 }
 
 // workReason names the piece of work that matters most.

@@ -159,6 +159,7 @@ func TestMoneyIsRoundedToWhatIsKnown(t *testing.T) {
 	}{
 		{1400, 1300, 1700, "$1,400 (1,300–1,700)"}, {0, 0, 0, "$0"}, {12e6, 11e6, 23e6, "$12 million (11–23 million)"},
 		{9e5, 8e5, 2e6, "$900,000 (800,000–2 million)"}, {5, -3, 8, "$5 (-$3–8)"},
+		{1.23, 0, 19, "$1 (0–19)"}, {764, 140, 2800, "$800 (140–2,800)"}, {0.14, 0, 2.2, "$0.10 (0–2.20)"}, // no finer than the range
 	} {
 		if got := v.Tight(tt.x, tt.low, tt.high); got != tt.want {
 			t.Errorf("%v (%v to %v) prints as %q, want %q", tt.x, tt.low, tt.high, got, tt.want)
@@ -243,6 +244,65 @@ func TestOvertakes(t *testing.T) {
 		r.Futures.Paid[1], r.Futures.Paid[2] = tt.dry, tt.small
 		if got := Of(r, economics.Book{}).Overtakes(); got != tt.want {
 			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}
+
+// Where ice does not do, the report says how much fits, how long it is gone
+// and whether the food leaves room for more.
+func TestMoreIce(t *testing.T) {
+	for _, tt := range []struct {
+		name  string
+		works int
+		room  float64
+		want  string
+	}{
+		{"it does", 90, 30, ""},
+		{"room to spare", 20, 30, "Why not more ice? A full load is 10 kg, in the 33 % of the box that ice is given (assumed). It is gone for up to 34 hours at a stretch. " +
+			"The food needs only 5 L of the 30 L left, so more ice would fit. Give it a larger share and reckon again to see what that does."},
+		{"no room", 20, 6, "Why not more ice? A full load is 10 kg, in the 33 % of the box that ice is given (assumed). It is gone for up to 34 hours at a stretch. " +
+			"The food needs 5 L of the 6 L left, so more ice would crowd it out."},
+	} {
+		r := made()
+		r.Boat.Ice.ShareOfBox = 0.33
+		o := r.Of(economics.IceOnly)
+		o.WorkableOf100 = tt.works
+		o.Fitted.Facts = economics.Facts{"option": "ice", "ice_capacity_kg": 10.0, "hours_off_longest": 34.0, "room_for_food_l": tt.room, "food_to_keep_l": 5.0}
+		if got := Of(r, economics.Book{}).MoreIce(); got != tt.want {
+			t.Errorf("%s: got %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}
+
+// A flip to the answer itself is worded as what it is: the answer leads by
+// counts, another way by the mean.
+func TestFlipToTheAnswer(t *testing.T) {
+	r := made()
+	r.Futures.Preferred = economics.IceOnly
+	r.Futures.Inputs = []economics.InputFigures{{Input: economics.Input{Name: "nights", Unit: "nights"}, SwitchAt: 80, SwitchAbove: true, SwitchTo: economics.SmallUnit, ChanceBeyond: 0.2, SwitchKnown: true}}
+	want := "If you spend more than 80 nights aboard a year, the small unit costs least on average too. 20 of 100 futures lie there."
+	if got := Of(r, economics.Book{}).Flips()[0].Text; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// What a piece buys is told against the same futures with all pieces.
+func TestWhatAPieceBuys(t *testing.T) {
+	for _, tt := range []struct {
+		without int
+		with    float64
+		want    string
+	}{
+		{55, 0.975, "Without it: works in 55 of 100, not 98."},
+		{98, 0.975, "Not needed to work."},
+		{21, 0.205, "Helps, but not enough."},
+		{90, 0.85, "Better left out: works in 90 of 100 without it, 85 with it."},
+	} {
+		r := made()
+		o := r.Of(economics.SmallUnit)
+		o.Fit.SearchWorks = tt.with
+		if got := Of(r, economics.Book{}).buys(o, economics.FitItem{WithoutWorksOf100: tt.without}); got != tt.want {
+			t.Errorf("%d of 100 without, %v with: %q, want %q", tt.without, tt.with, got, tt.want)
 		}
 	}
 }
