@@ -80,10 +80,13 @@ import "testing"
 //	         5.21 kWh × 0.0954 = 497 W/m² on the mean kWh, air 21.3, cells 21.3 + 43 × 497/800 = 48.0: 0.908
 //	         30 × 5.21 × 0.75 × 0.80 × 0.94 × 0.908                                   = 80.0 Wh/d
 //
-//	Money, 10 years, 60 nights. A trip of 3 nights has no stop: all ice is from the home freezer, none billed.
+//	Money, 10 years, 60 nights. A trip of 3 nights has no stop: its ice is its first load, 20 a year.
+//	A load is all she can carry, for the box would take more: 40 lb = 18.14 kg, four bags of 4.536 kg.
 //	Food aboard 0.898 × 3/2 = 1.347 kg.
-//	  ice     spoiled 1.347 × 56.95 warm days (run) × 0.80                            =  61.4 a year
-//	          × 8.5302                                                                = 524
+//	  ice     20 × 18.14 = 362.9 kg × 0.50/0.4536 = 1.102                             = 400.0
+//	          errands 20 × 4 = 80; spoiled 1.347 × 57.8 warm days (run) × 0.80 = 62.3
+//	          400.0 + 80 + 62.3                                                       = 542.3 a year
+//	          × 8.5302                                                                = 4626
 //	  dry     2 × 60 × 1.60 = 192 a year                                              = 1638
 //	  small   first 1000 + 120 + 70                                                   = 1190
 //	          20 + shore 3.61 × 0.35 + engine 7.82 × 1.50 + wear 13.82 × 0.73 + 1.347 × 50.5 × 0.80 (run)
@@ -92,8 +95,10 @@ import "testing"
 //	  larger  first 2600 + 500 + 70                                                   = 3170
 //	          65 + 4.44 × 0.35 + 7.85 × 1.50 + 15.57 × 0.73 + 1.347 × 52.35 × 0.80 (run) = 146.1 a year
 //	          3170 + 146.1 × 8.5302 = 4416; /8.5302                                   = 518 a year
-//	Even     ice 61.4/60 = 1.02 a night; small (97.5 - 20)/60 = 1.29; larger (146.1 - 65)/60 = 1.35:
-//	         either unit costs more a night than ice from home, so never
+//	Even     ice 542.3/60 = 9.04 a night; small (97.5 - 20)/60 = 1.29, whatever the nights 237 - 77.5 = 159.5:
+//	         159.5/(9.04 - 1.29)                                                      = 20.6 nights
+//	         larger (146.1 - 65)/60 = 1.35, whatever the nights 518 - 81.1 = 436.9:
+//	         436.9/(9.04 - 1.35)                                                      = 56.8 nights
 func TestDunlinByHand(t *testing.T) {
 	sheet := figuresOf(t, "dunlin")
 	holdToPage(t, sheet, []handRow{
@@ -135,9 +140,11 @@ func TestDunlinByHand(t *testing.T) {
 		{"months/8/larger_wh_per_day", 425},
 
 		{"options/ice/as_told/first_cost", 0},
-		{"options/ice/as_told/per_year", 61.4},
-		{"options/ice/as_told/present_cost", 524},
-		{"options/ice/as_told/yearly_equivalent", 61.4},
+		{"options/ice/as_told/season/ice_bought_kg_per_year", 362.9},
+		{"options/ice/as_told/season/ice_errands_per_year", 20},
+		{"options/ice/as_told/per_year", 542.3},
+		{"options/ice/as_told/present_cost", 4626},
+		{"options/ice/as_told/yearly_equivalent", 542.3},
 		{"options/dry/as_told/per_year", 192},
 		{"options/dry/as_told/present_cost", 1638},
 		{"options/small/as_told/first_cost", 1190},
@@ -148,6 +155,7 @@ func TestDunlinByHand(t *testing.T) {
 		{"options/larger/as_told/per_year", 146.1},
 		{"options/larger/as_told/present_cost", 4416},
 		{"options/larger/as_told/yearly_equivalent", 518},
+		{"break_even/small/nights_per_year", 20.6},
+		{"break_even/larger/nights_per_year", 56.8},
 	})
-	neverEven(t, sheet)
 }
