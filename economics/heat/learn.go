@@ -187,7 +187,11 @@ func columnsOf(spells []Spell, drain quantity.Celsius) (iceColumns, error) {
 		c.inUse = c.inUse || s.Use > 0
 	}
 	if n < leastSpells {
-		return c, fmt.Errorf("the log has %d spells of ice with a beginning and an end; want at least %d: keep it for some more stops", n, leastSpells)
+		spells := "spells"
+		if n == 1 {
+			spells = "spell"
+		}
+		return c, fmt.Errorf("the log has %d %s of ice with a beginning and an end; want at least %d: keep it for some more stops", n, spells, leastSpells)
 	}
 	return c, nil
 }

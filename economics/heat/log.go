@@ -111,11 +111,21 @@ func separator(body string) rune {
 }
 
 // column tells where a field stands, -1 for nowhere, how the heading wrote it,
-// and the system its bare figures take.
+// the unit it names for bare figures, "" for none, and the system that they
+// take without one.
 type column struct {
 	at   int
 	name string
+	unit string
 	sys  quantity.System
+}
+
+// figure gives a cell with the unit that it takes.
+func (f column) figure(cell string) string {
+	if last := len(cell) - 1; f.unit != "" && '0' <= cell[last] && cell[last] <= '9' {
+		return cell + " " + f.unit
+	}
+	return cell
 }
 
 type logColumns struct {
@@ -137,14 +147,9 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 		if field.at >= 0 {
 			return c, fmt.Errorf("line 1: found two columns of one kind, %q and %q, expected each once", field.name, strings.TrimSpace(cell))
 		}
-		*field = column{i, strings.TrimSpace(cell), sys}
-		for _, w := range words {
-			switch w {
-			case "f", "degf", "fahrenheit", "℉", "lb", "lbs", "pound", "pounds":
-				field.sys = quantity.US
-			case "c", "degc", "celsius", "℃", "kg", "kilo", "kilos":
-				field.sys = quantity.Metric
-			}
+		*field = column{at: i, name: strings.TrimSpace(cell), sys: sys}
+		if err := field.takeUnit(words, c.holds(field)); err != nil {
+			return c, err
 		}
 	}
 	if c.date.at < 0 {
@@ -157,6 +162,34 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 		return c, fmt.Errorf("line 1: found the columns %s, expected ice, or box and cabin, beside %s", list(cells), c.date.name)
 	}
 	return c, nil
+}
+
+// holds gives what a column's figures measure, "" when they are none.
+func (c *logColumns) holds(f *column) string {
+	switch f {
+	case &c.ice, &c.left:
+		return "a mass"
+	case &c.box, &c.cabin:
+		return "a temperature"
+	}
+	return ""
+}
+
+// takeUnit looks for a unit of what the column holds among a heading's words.
+// Words such as "in" and "day" are units of other things by chance; a volume
+// of ice or a mass in degrees is a slip.
+func (f *column) takeUnit(words []string, holds string) error {
+	for _, w := range words {
+		what, ok := quantity.Measures(w)
+		switch {
+		case !ok || holds == "":
+		case what == holds:
+			f.unit = w
+		case what == "a mass" || what == "a volume" || what == "a temperature":
+			return fmt.Errorf("line 1: found %.40q, in %q, which is %s, expected %s", f.name, w, what, holds)
+		}
+	}
+	return nil
 }
 
 // field gives the column that the first known word of a heading names; "ice
@@ -240,7 +273,7 @@ func readIce(text string, f column) (quantity.Kilogram, bool, error) {
 	if text == "" {
 		return 0, false, nil
 	}
-	kg, err := quantity.ParseMass(text, f.sys)
+	kg, err := quantity.ParseMass(f.figure(text), f.sys)
 	if err != nil {
 		return 0, false, err
 	}
@@ -264,7 +297,7 @@ func readTemperature(text string, f column) (quantity.Celsius, bool, error) {
 	if text == "" {
 		return 0, false, nil
 	}
-	t, err := quantity.ParseTemperature(text, f.sys)
+	t, err := quantity.ParseTemperature(f.figure(text), f.sys)
 	if err != nil {
 		return 0, false, err
 	}

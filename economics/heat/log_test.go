@@ -32,6 +32,11 @@ func TestParseLog(t *testing.T) {
 		{"lid shut or not", "Box shut,date,ice\nYes,2025-07-14 12:00,2\n,2025-07-14 18:00,2\n", quantity.Metric, []LogRow{
 			{Line: 2, At: noon, Ice: 2, Shut: true},
 			{Line: 3, At: noon.Add(6 * time.Hour), Ice: 2}}},
+		{"smaller units in the heading, larger ones in a cell", "date,ice (oz),left [g]\n2025-07-14 12:00,160,2 lb\n2025-07-14 18:00,16,500\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon, Ice: 4.5359237, Left: 0.90718474, LeftRead: true},
+			{Line: 3, At: noon.Add(6 * time.Hour), Ice: 0.45359237, Left: 0.5, LeftRead: true}}},
+		{"words that are units of other things", "day,ice in box,air by day\n2025-07-14 12:00,3,24\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon, Ice: 3, Cabin: 24, CabinRead: true}}},
 		{"lines left empty", "date,ice\n\n\n2025-07-14 12:00,2\n\n", quantity.Metric, []LogRow{{Line: 4, At: noon, Ice: 2}}},
 	}
 	for _, tt := range tests {
@@ -69,6 +74,13 @@ func TestParseLogErrors(t *testing.T) {
 		"date,ice\n07/14/2025,4\n":                     {"line 2", "date", `"07/14/2025"`, "2025-07-14"},
 		"date,ice\n,4\n":                               {"line 2", "date", "nothing", "2025-07-14"},
 		"date,ice\n0001-01-01,4\n":                     {"line 2", "year 1", "1950"},
+		"date,ice (L)\n2025-07-14,4\n":                 {"line 1", "ice (L)", "a volume", "a mass"},
+		"date,ice\n2025-07-14,NaN\n":                   {"line 2", "ice", `"NaN"`, "mass"},
+		"date,ice\n2025-07-14,-inf\n":                  {"line 2", "ice", `inf"`, "mass"},
+		"date,ice\n2025-07-14,1e3\n":                   {"line 2", "ice", "power of ten", "mass"},
+		"date,ice\n2025-07-14,\"12,000\"\n":            {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
+		"date,box °F,cabin lb\n2025-07-14,4,5\n":       {"line 1", "cabin lb", "a mass", "a temperature"},
+		"date,box,cabin\n2025-07-14,80 °C,25\n":        {"line 2", "box", `"80 °C"`, "60"},
 		"date,ice kg\n2025-07-14,many\n":               {"line 2", "ice kg", `"many"`, "mass"},
 		"date,ice kg\n2025-07-14,-4\n":                 {"line 2", "ice kg", `"-4"`, "0 to 1000"},
 		"date,ice\n2025-07-14,4 L\n":                   {"line 2", "ice", `"4 L"`, "mass"},

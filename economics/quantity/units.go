@@ -107,6 +107,13 @@ func unitNamed(name string, want dimension) (unit, bool) {
 	return other, found
 }
 
+// Measures gives what a unit of the given name measures, as an error sentence
+// has it, such as "a mass" for "oz"; ok is false when there is no such unit.
+func Measures(name string) (what string, ok bool) {
+	u, ok := unitNamed(name, "")
+	return string(u.dim), ok
+}
+
 var unitMarks = strings.NewReplacer(".", " ", "^", "", "-hour", " hour")
 
 // unitName brings a unit's name to the form the table holds: lower case, no

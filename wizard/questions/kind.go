@@ -150,19 +150,25 @@ func parseText(r Row, text string, _ owner) (any, error) {
 
 // shorten quotes an answer for an error sentence.
 func shorten(text string) string {
-	r := []rune(strings.TrimSpace(text))
-	if len(r) == 0 {
+	text = strings.TrimSpace(text)
+	if text == "" {
 		return "nothing"
 	}
+	return `"` + clipped(text) + `"`
+}
+
+// clipped is the beginning of a text, on one line.
+func clipped(text string) string {
+	r := []rune(text)
 	if len(r) > 40 {
 		r = append(r[:40], '…')
 	}
-	return `"` + strings.Map(func(c rune) rune {
+	return strings.Map(func(c rune) rune {
 		if unicode.IsControl(c) {
 			return ' '
 		}
 		return c
-	}, string(r)) + `"`
+	}, string(r))
 }
 
 var looseMarks = strings.NewReplacer("_", " ", "-", " ", "’", "", "'", "", ",", " ")

@@ -137,12 +137,24 @@ func Find(key string) (Row, bool) {
 	return table()[i], true
 }
 
+// longestKey bounds what is compared: the longest key has some 40 bytes.
+const longestKey = 100
+
 // Near gives the key or the first part of keys that most resembles a
 // misspelt one, or "".
 func Near(key string) string {
+	if len(key) > longestKey {
+		return ""
+	}
+	group, word, _ := strings.Cut(key, ".")
 	best, least := "", len(key)/3+2
 	try := func(known, typed string) {
-		if d := quantity.Distance(known, typed); d < least {
+		// A group that is right says nothing of the rest: boat.year is no boat.name.
+		alike := least
+		if strings.HasPrefix(known, group+".") {
+			alike = min(least, len(word)/2+1)
+		}
+		if d := quantity.Distance(known, typed); d < alike {
 			best, least = known, d
 		}
 	}

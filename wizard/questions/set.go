@@ -1,6 +1,7 @@
 package questions
 
 import (
+	"fmt"
 	"reflect"
 	"regexp"
 	"strings"
@@ -22,16 +23,23 @@ func Set(b *economics.Boat, key, text string) error {
 	return nil
 }
 
+// longestAnswer bounds the bytes of one text; all twelve months, or five
+// records in one line, have some 300.
+const longestAnswer = 1000
+
 // Accept is Set for an answer of any shape. It gives every fault it finds, and
 // leaves the boat alone when there is one.
 func Accept(b *economics.Boat, key string, in Input) []Fault {
 	row, ok := Find(key)
 	if !ok {
-		f := Fault{Line: in.Line, Column: in.Column, Key: key, Found: "a key that means nothing here", Expected: "a key of the answers file"}
+		f := Fault{Line: in.Line, Column: in.Column, Key: clipped(key), Found: "a key that means nothing here", Expected: "a key of the answers file"}
 		if near := Near(key); near != "" {
 			f.Hint = "did you mean " + near + "?"
 		}
 		return []Fault{f}
+	}
+	if n := len(in.Text); n > longestAnswer {
+		return []Fault{{Line: in.Line, Column: in.Column, Key: key, Found: fmt.Sprintf("a text of %d bytes", n), Expected: fmt.Sprintf("at most %d", longestAnswer)}}
 	}
 	if b.Known == nil {
 		b.Known = map[string]quantity.How{}
@@ -231,7 +239,7 @@ func (r Row) meant(v any, text string, o owner) string {
 			}
 		}
 	}
-	if vs := figures(v); len(vs) == 1 && !zero(v) {
+	if vs := figures(v); len(vs) == 1 && !zero(v) && r.Kind != Voltage { // 220 V is the shore's, not a slip for 22 V
 		for _, slip := range []float64{0.1, 10, 0.01, 100, 0.001} {
 			if w := vs[0] * slip; r.Limits.usual(w) {
 				return r.bound(w, o)
