@@ -189,10 +189,16 @@ var doubts = map[string][]doubt{
 			}
 		}},
 		{"One warm week, and is the food not lost?", func(f told) []string {
+			warm := 0
+			for _, c := range f.at("options", "ice", "worst_fortnight", "food_c").([]any) {
+				if c.(float64) > f.number("options", "ice", "worst_fortnight", "limit_c") {
+					warm++
+				}
+			}
 			return []string{
 				fmt.Sprintf("keeps the food cold on %.0f of 100 days aboard", 100*f.number("options", "ice", "fitted", "cold_share")),
 				"Ice alone is best in " + f.of100("options", "ice", "best_of_100") + " equally likely futures",
-				"worst", "with ice alone the food",
+				fmt.Sprintf("In the worst trip of %.0f days with ice alone the food is too warm for %d hours.", f.number("options", "ice", "worst_fortnight", "days"), warm),
 			}
 		}},
 		{"What does it rest on that ice lasts in this box?", func(f told) []string {
