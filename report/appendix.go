@@ -162,8 +162,8 @@ func (a author) swing() []page.Block {
 	}
 	c := chart.Swing{
 		Head: chart.Head{Name: "what moves the choice", Finding: a.v.MovesMost(),
-			Caption: fmt.Sprintf("Present cost of %s less that of %s: mean of all futures, and of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
-		Base: a.r.Of(lead).ExpectedRegret - a.r.Of(next).ExpectedRegret, Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
+			Caption: fmt.Sprintf("Present cost of %s less that of %s: at typical figures, and the mean of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
+		Base: a.v.Apart(lead, next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
 	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth to know", Right: true}}}
 	var little []string

@@ -167,7 +167,7 @@ var checks = []struct {
 	{"give switching values with their chance", "HM Treasury Green Book 5.70", func(t *testing.T, r reading) {
 		known := 0
 		for _, in := range r.in.Reckoning.Futures.Inputs {
-			if in.SwitchKnown {
+			if in.SwitchKnown && in.SwitchTo != r.in.Reckoning.Verdict.Option {
 				known++
 			}
 		}

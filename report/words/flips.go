@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"coldreckon/economics"
+	"coldreckon/economics/cost"
 	"coldreckon/economics/quantity"
 )
 
@@ -31,7 +32,8 @@ func (v Voice) Flips() []Flip {
 	ins := slices.Clone(v.r.Futures.Inputs)
 	slices.SortStableFunc(ins, func(a, b economics.InputFigures) int { return cmp.Compare(b.ChanceBeyond, a.ChanceBeyond) })
 	for _, in := range ins {
-		if in.SwitchKnown {
+		// What turns the mean to the answer that leads by counts changes nothing.
+		if in.SwitchKnown && in.SwitchTo != v.r.Verdict.Option {
 			out = append(out, Flip{v.flip(in), share100(in.ChanceBeyond)})
 		}
 	}
@@ -47,9 +49,6 @@ func (v Voice) Flips() []Flip {
 func (v Voice) flip(in economics.InputFigures) string {
 	to := in.SwitchTo
 	turns := fmt.Sprintf("%s %s better", In(to), is(to))
-	if to == v.r.Verdict.Option { // which leads by counts, but not by the mean
-		turns = fmt.Sprintf("%s cost%s least on average too", In(to), s(to))
-	}
 	return fmt.Sprintf("If %s, %s. %s futures lie there.", v.beyond(in), turns, Capital(of100(share100(in.ChanceBeyond))))
 }
 
@@ -154,6 +153,17 @@ func (v Voice) MovesMost() string {
 		return "Nothing uncertain moves the choice."
 	}
 	return fmt.Sprintf("The choice moves most with %s and with %s.", ins[0].Label, ins[1].Label)
+}
+
+// Apart is how much more the first of the best two costs than the second at
+// typical figures, less what its cold days are worth where that was told.
+func (v Voice) Apart(lead, next economics.OptionID) float64 {
+	a, b := &v.r.Of(lead).Fitted, &v.r.Of(next).Fitted
+	apart := a.Present - b.Present
+	if m := v.r.Boat.Money; v.r.Verdict.ByWorth {
+		apart -= float64(m.ColdDayWorth) * (a.ColdDays - b.ColdDays) * cost.UPV(cost.Rate(m.Discount), m.Years)
+	}
+	return apart
 }
 
 // BestTwo gives the options of the least mean cost over all futures, which

@@ -274,15 +274,15 @@ func TestMoreIce(t *testing.T) {
 	}
 }
 
-// A flip to the answer itself is worded as what it is: the answer leads by
-// counts, another way by the mean.
-func TestFlipToTheAnswer(t *testing.T) {
+// What would only turn the mean to the answer that leads by counts is no flip.
+func TestNoFlipToTheAnswer(t *testing.T) {
 	r := made()
 	r.Futures.Preferred = economics.IceOnly
 	r.Futures.Inputs = []economics.InputFigures{{Input: economics.Input{Name: "nights", Unit: "nights"}, SwitchAt: 80, SwitchAbove: true, SwitchTo: economics.SmallUnit, ChanceBeyond: 0.2, SwitchKnown: true}}
-	want := "If you spend more than 80 nights aboard a year, the small unit costs least on average too. 20 of 100 futures lie there."
-	if got := Of(r, economics.Book{}).Flips()[0].Text; got != want {
-		t.Errorf("got %q, want %q", got, want)
+	for _, f := range Of(r, economics.Book{}).Flips() {
+		if f.Beyond >= 0 {
+			t.Errorf("%q changes nothing", f.Text)
+		}
 	}
 }
 
@@ -303,6 +303,22 @@ func TestWhatAPieceBuys(t *testing.T) {
 		o.Fit.SearchWorks = tt.with
 		if got := Of(r, economics.Book{}).buys(o, economics.FitItem{WithoutWorksOf100: tt.without}); got != tt.want {
 			t.Errorf("%d of 100 without, %v with: %q, want %q", tt.without, tt.with, got, tt.want)
+		}
+	}
+}
+
+// Ice at 1,000 against a unit at 1,500 that gives 50 cold days more, each worth
+// 2: 1000 - 1500 + 100 x 8.5302 = 353. The factor is that of 10 years at 3 %,
+// as in the tables of NIST Handbook 135.
+func TestApartCountsToldWorth(t *testing.T) {
+	r := made()
+	r.Boat.Money.Discount, r.Boat.Money.ColdDayWorth = 0.03, 2
+	ice, unit := &r.Of(economics.IceOnly).Fitted, &r.Of(economics.SmallUnit).Fitted
+	ice.Present, unit.Present, unit.ColdDays = 1000, 1500, 50
+	for byWorth, want := range map[bool]float64{false: -500, true: 353.02} {
+		r.Verdict.ByWorth = byWorth
+		if got := Of(r, economics.Book{}).Apart(economics.IceOnly, economics.SmallUnit); math.Abs(got-want) > 0.01 {
+			t.Errorf("worth told %v: %v apart, want %v", byWorth, got, want)
 		}
 	}
 }
