@@ -69,7 +69,8 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
 	})
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), learnCommand(out),
-		protocolCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out))
+		protocolCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
+		manCommand(out))
 	return root
 }
 
