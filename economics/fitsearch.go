@@ -193,6 +193,9 @@ func (s *fitter) search() (sizes []byte, reached bool) {
 	}
 	all := s.everything()
 	if !s.look(all).reaches() {
+		if none := make([]byte, len(s.steps)); !reached && s.look(none).share >= s.look(sizes).share {
+			return none, false // work that does not help is not done
+		}
 		return sizes, reached
 	}
 	s.trim(all)

@@ -66,38 +66,79 @@ type Judgement struct {
 // Judge reckons the table up.
 //
 // An option that does not work in a future is not let off with its own loss:
-// there it is charged what it wasted and then the loss of the best option that
-// does work, as an owner is who buys again. Where none works each option is
-// left with its own loss. (Engineering judgement, from memory.)
+// there it is charged what it wasted and then the loss of the surest option,
+// the one that works in most futures, as an owner is who will not be caught
+// out twice. Where that fails too it is the best option that works; where none
+// works each is left with its own loss. (Engineering judgement, from memory.
+// To charge the best option of each future instead would reward failing with
+// foreknowledge: what fails early and cheaply would seem the best choice.)
 func (o *Outcomes) Judge() Judgement {
 	options := len(o.firstCost)
 	futures := len(o.cells) / options
 	working := make([]int, options)
 	best := make([]int, options+1) // the last counts futures in which none works
+	winners := make([]int, futures)
+	means := make([]float64, options) // of the loss where the option works
+	for future := range futures {
+		row := o.cells[future*options : (future+1)*options]
+		winners[future] = o.winner(row)
+		best[winners[future]]++
+		for option, cell := range row {
+			if cell.Works {
+				working[option]++
+				means[option] += float64(cell.Loss)
+			}
+		}
+	}
+	for option, count := range working {
+		means[option] /= max(1, float64(count))
+	}
+	surest := o.surest(working, means)
+
 	losses := make([][]float64, options)
 	for option := range losses {
 		losses[option] = make([]float64, futures)
 	}
-	for future := range futures {
+	for future, winner := range winners {
 		row := o.cells[future*options : (future+1)*options]
-		winner := o.winner(row)
+		next := winner
+		if row[surest].Works {
+			next = surest
+		}
 		for option, cell := range row {
 			loss := float64(cell.Loss)
-			switch {
-			case cell.Works:
-				working[option]++
-			case winner < options:
-				loss = float64(row[winner].Loss + cell.Wasted)
+			if !cell.Works && winner < options {
+				loss = float64(row[next].Loss + cell.Wasted)
 			}
 			losses[option][future] = loss
 		}
-		best[winner]++
 	}
 
 	j := Judgement{futures: futures}
 	j.count(working, best, o.before)
 	j.prefer(losses, working, o.before)
 	return j
+}
+
+// surest is the option that works in most futures; among equals the one with
+// the lowest mean loss, then by before.
+func (o *Outcomes) surest(working []int, means []float64) int {
+	surest := 0
+	for option := range working {
+		switch {
+		case working[option] != working[surest]:
+			if working[option] > working[surest] {
+				surest = option
+			}
+		case means[option] != means[surest]:
+			if means[option] < means[surest] {
+				surest = option
+			}
+		case o.before(option, surest):
+			surest = option
+		}
+	}
+	return surest
 }
 
 // winner is the option with the lowest loss of those that work in a future, or

@@ -306,3 +306,27 @@ func BenchmarkJudge(b *testing.B) {
 		}
 	})
 }
+
+// An option that fails in most futures, at little cost, is charged what the
+// surest option costs, not the best of each future, which its owner could not
+// know: hand arithmetic over four futures.
+//
+// Guards "next = surest" in Judge: charging the best instead gives the failing
+// option a regret of (0 + 5 + 5 + 5)/4.
+func TestFailingIsNotForeknowledge(t *testing.T) {
+	o := NewOutcomes(4, []quantity.Money{0, 0, 0})
+	a, b := []quantity.Money{40, 100, 40, 100}, []quantity.Money{60, 60, 100, 100}
+	for k := range 4 {
+		o.Set(k, 0, Outcome{Loss: a[k], Works: true})
+		o.Set(k, 1, Outcome{Loss: b[k], Works: k != 3})
+		o.Set(k, 2, Outcome{Loss: 10, Works: k == 0, Wasted: 5})
+	}
+	j := o.Judge()
+	// Best by future: C 10, B 60, A 40, A 100. Regrets of C: 0, 105-60, 45-40, 105-100.
+	if got, want := float64(j.ExpectedRegret[2]), (0.0+45+5+5)/4; got != want {
+		t.Errorf("expected regret of what fails: %v, want %v", got, want)
+	}
+	if got, want := float64(j.ExpectedRegret[0]), (30.0+40+0+0)/4; got != want {
+		t.Errorf("expected regret of the surest: %v, want %v", got, want)
+	}
+}
