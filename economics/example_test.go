@@ -1,0 +1,29 @@
+package economics_test
+
+import (
+	"fmt"
+
+	"coldreckon/economics"
+)
+
+// A boat told in full, reckoned in 200 futures with a book of prices and
+// criteria. (Package answers makes a Boat of an answers file, package rules a
+// Book of rule files.)
+func ExampleReckon() {
+	boat, book := economics.Dunlin(), economics.TestBook()
+	ground, err := boat.Ground()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	r, err := economics.Reckon(boat, book, ground, economics.Settings{Futures: 200, Seed: 1})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("the box leaks %.1f W/K\n", r.Box.Leak)
+	fmt.Printf("refrigerate: %v, by %s\n", r.Verdict.Refrigerate, r.Verdict.Option)
+	// Output:
+	// the box leaks 1.9 W/K
+	// refrigerate: false, by dry
+}
