@@ -32,7 +32,7 @@ cautions:
 	for _, f := range found {
 		fmt.Println(f.Grade, f.Options, f.Text)
 	}
-	// Output: warm.yaml:3:38: warm: when: found "warmest_food"; expected the name of a fact (did you mean "warmest_food_c"?)
+	// Output: caution [ice] The food gets warm.
 }
 
 // Mistakes are told with their place, what was found and what was expected.
@@ -43,5 +43,5 @@ cautions:
      examples: [{facts: {warmest_food_c: 6}, fires: "yes"}, {facts: {warmest_food_c: 4}, fires: "no"}]}
 `))
 	fmt.Println(err)
-	// Output:
+	// Output: warm.yaml:3:38: warm: when: found "warmest_food"; expected the name of a fact (did you mean "warmest_food_c"?)
 }

@@ -22,13 +22,17 @@ func ExampleNewSky() {
 	for _, score := range []float64{-1, 0, 1} {
 		fmt.Printf("%.1f kWh/m²\n", sky.SunKWh(day, score))
 	}
-	// Output: sun of June 5.3 kWh/m² a day, error <nil>
+	// Output:
+	// 13 to 23 °C
+	// 4.4 kWh/m²
+	// 6.5 kWh/m²
+	// 7.6 kWh/m²
 }
 
 func ExampleFind() {
 	_, err := climate.Find("main-coast")
 	fmt.Println(err)
-	// Output:
+	// Output: cruising ground: found "main-coast", expected a known id; did you mean maine-coast?
 }
 
 // A ground of one's own, from its latitude and monthly temperatures.
@@ -39,5 +43,5 @@ func ExampleEstimated() {
 	}
 	ground, err := climate.Estimated("Home", 54.5, low, high)
 	fmt.Printf("sun of June %.1f kWh/m² a day, error %v\n", ground.Months[5].Sun, err)
-	// Output:
+	// Output: sun of June 5.3 kWh/m² a day, error <nil>
 }

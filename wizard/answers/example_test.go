@@ -26,9 +26,11 @@ func ExampleFile_Set() {
 	boat, _ := file.Boat(economics.Book{})
 	fmt.Printf("%.0f L, %d answers assumed\n", boat.Box.Volume, len(boat.Assumptions))
 	// Output:
-	// boat.yaml:2:11: box.volume: found "4.4 L", expected from 0.35 to 42 cu ft
-	// hint: did you mean 4.4 cu ft?
-	// boat.yaml:3:8: box.lid: found "side", expected one of: top, front
+	// box.volume: found "90 kg", which is a mass, expected a volume, such as 3.2 cu ft
+	// units: us
+	// box:
+	//   volume: 90 L # by bucket
+	// 90 L, 82 answers assumed
 }
 
 func ExampleRead() {
@@ -40,4 +42,7 @@ func ExampleRead() {
 		}
 	}
 	// Output:
+	// boat.yaml:2:11: box.volume: found "4.4 L", expected from 0.35 to 42 cu ft
+	// hint: did you mean 4.4 cu ft?
+	// boat.yaml:3:8: box.lid: found "side", expected one of: top, front
 }
