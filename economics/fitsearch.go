@@ -16,7 +16,7 @@ const (
 	// A search looks at so many futures, fewer where a year aboard is long or
 	// where few futures are asked for in all; how many is printed.
 	searchFutures, leastSearchFutures = 200, 50
-	searchPart                        = 5 // at most one search future for so many in all
+	searchPart                        = 8 // at most one search future for so many in all
 	searchHours                       = 300_000
 )
 
@@ -124,6 +124,11 @@ type grade struct {
 
 func (g grade) reaches() bool { return g.possible && g.share >= fitShare-1e-9 }
 
+// comesNearerThan tells which of two fit-outs fails by less.
+func (g grade) comesNearerThan(o grade) bool {
+	return g.share > o.share || g.share == o.share && g.shortfall < o.shortfall-1e-9
+}
+
 // hopeful tells whether a glance leaves a chance that a look will reach: its
 // share may lie 2.5 standard errors under the one wanted.
 func (g grade) hopeful() bool {
@@ -193,7 +198,7 @@ func (s *fitter) search() (sizes []byte, reached bool) {
 	}
 	all := s.everything()
 	if !s.look(all).reaches() {
-		if none := make([]byte, len(s.steps)); !reached && s.look(none).share >= s.look(sizes).share {
+		if none := make([]byte, len(s.steps)); !reached && !s.look(sizes).comesNearerThan(s.look(none)) {
 			return none, false // work that does not help is not done
 		}
 		return sizes, reached

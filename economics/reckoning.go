@@ -192,14 +192,14 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	return r, nil
 }
 
-// asToldFutures is how many futures the options as told are put to: the first
-// of all, enough to say how often they work. How many is printed.
-const asToldFutures = 400
+// The options as told are put to the first of all futures, one in asToldPart,
+// enough to say how often they work. How many is printed.
+const asToldPart = 5
 
 // countAsTold puts the options as told to the futures. One that needs no work
 // is the fitted one, whose trials are there already.
 func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Future) error {
-	futures = futures[:min(asToldFutures, len(futures))]
+	futures = futures[:max(1, len(futures)/asToldPart)]
 	var worked []*proposal
 	for i := range r.Options {
 		if len(r.Options[i].Fit.Items) > 0 {

@@ -71,14 +71,41 @@ func Hold(full quantity.Kilogram, gainAtHold quantity.Watt) Surface {
 }
 
 // WPerK gives the heat that ice of a mass takes up per kelvin of food over
-// 0 °C; more than a full load counts as full, less than nothing as none.
+// 0 °C; more than a full load counts as full, less than nothing as none. To
+// 1e-8 of the exact power.
 func (s Surface) WPerK(ice quantity.Kilogram) quantity.WattPerKelvin {
 	if !(ice > 0 && s.FullKg > 0) {
 		return 0
 	}
-	left := math.Cbrt(min(1, float64(ice/s.FullKg)))
-	return s.FullWPerK * quantity.WattPerKelvin(left*left)
+	return s.FullWPerK * quantity.WattPerKelvin(twoThirds(min(1, float64(ice/s.FullKg))))
 }
+
+// twoThirds is x to the power 2/3, for x from 0 to 1. From a fifth up it is
+// read from a table by cubic Hermite interpolation, for hourly loops.
+func twoThirds(x float64) float64 {
+	at := x * surfaceSteps
+	i := int(at)
+	if x < 0.2 || i >= surfaceSteps {
+		root := math.Cbrt(x)
+		return root * root
+	}
+	u, a, b := at-float64(i), &surfaceTable[i], &surfaceTable[i+1]
+	d := b[0] - a[0]
+	return a[0] + u*(a[1]+u*(3*d-2*a[1]-b[1]+u*(a[1]+b[1]-2*d)))
+}
+
+const surfaceSteps = 256
+
+// surfaceTable holds value and slope times step of x^(2/3); nothing writes to
+// it after the program has started.
+var surfaceTable = func() (table [surfaceSteps + 1][2]float64) {
+	for i := range table {
+		if x := float64(i) / surfaceSteps; i > 0 {
+			table[i] = [2]float64{math.Pow(x, 2.0/3), 2.0 / 3 * math.Pow(x, -1.0/3) / surfaceSteps}
+		}
+	}
+	return table
+}()
 
 // FoodCelsius gives the steady food temperature beside ice of a mass: the leak
 // from outside and the heat of use on one side, the ice on the other. Without

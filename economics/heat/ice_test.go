@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -89,7 +90,7 @@ func TestSurface(t *testing.T) {
 		if kg <= 0 || kg >= 20 {
 			t.Fatalf("floor for %g °C: %g kg", float64(limit), float64(kg))
 		}
-		within(t, "the floor holds its limit", float64(full.FoodCelsius(kg, leak, outside, use)), float64(limit), 1e-9)
+		within(t, "the floor holds its limit", float64(full.FoodCelsius(kg, leak, outside, use)), float64(limit), 1e-7)
 		if warmer := full.FoodCelsius(kg*0.9, leak, outside, use); warmer <= limit {
 			t.Fatal("less ice held the limit")
 		}
@@ -105,5 +106,18 @@ func TestSurface(t *testing.T) {
 	none := Hold(20, -3)
 	if none.FullWPerK != 0 || none.FloorKg(5, 10) != 0 {
 		t.Error("a surface below nothing")
+	}
+}
+
+// The surface's table against the exact power. Guards both slopes in
+// twoThirds and its lower limit: 0.2 as 0.02 fails.
+func TestSurfaceTable(t *testing.T) {
+	for x := 1e-6; x <= 1; x += 0.000317 {
+		if got, want := twoThirds(x), math.Pow(x, 2.0/3); math.Abs(got-want) > 1e-8*want {
+			t.Fatalf("x = %v: %.12g, want %.12g", x, got, want)
+		}
+	}
+	if got := twoThirds(1); got != 1 {
+		t.Errorf("x = 1: %v", got)
 	}
 }

@@ -61,7 +61,11 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			capacityW := float64(work.CapacityW)
 			needW := max(0, gainW+(boxC-s.TargetC)*wattPerK)
 			sup := s.Power.supplyAt(a, h, d.shore)
-			powerW := max(0, work.COP*(b.availableW(&sup)-fanW))
+			// Power rarely limits: only then is it worked out what there is.
+			powerW := capacityW
+			if b.off || work.COP*(b.wh+sup.surplusW-fanW) < capacityW {
+				powerW = max(0, work.COP*(b.availableW(&sup)-fanW))
+			}
 
 			var cooledW, pumpedW float64
 			if r.StoreKJ > 0 {

@@ -1,0 +1,226 @@
+package questions
+
+import (
+	"slices"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Spellings gives answers to the row as an owner may write them, the unit
+// system's own way first; none for free text and for choices, whose words are
+// the row's own. Set accepts each.
+func (r Row) Spellings(sys quantity.System, currency string) []string {
+	both := func(us, metric string) []string {
+		if sys == quantity.Metric {
+			return []string{metric, us}
+		}
+		return []string{us, metric}
+	}
+	switch r.Kind {
+	case YesNo:
+		return []string{"yes", "no"}
+	case YesNoUnknown:
+		return []string{"yes", "no", "don't know"}
+	case Volume:
+		return both("3.2 cu ft", "90 L")
+	case Length:
+		return both("1 1/2 in", "38 mm")
+	case Run:
+		return both("13 ft", "4 m")
+	case Dimensions:
+		return both("18 x 22 x 16 in", "450 x 550 x 400 mm")
+	case Opening:
+		return both("12 x 16 in", "300 x 400 mm")
+	case Mass:
+		return both("10 lb", "4.5 kg")
+	case Temperature:
+		return both("40 F", "4 C")
+	case TemperatureDifference:
+		return both("4 F", "2 C")
+	case WireSize:
+		return both("10 AWG", "6 mm²")
+	case Charge:
+		return []string{"100 Ah"}
+	case Current:
+		return []string{"4.5 A"}
+	case Voltage:
+		return []string{"12 V"}
+	case Power:
+		return []string{"100 W"}
+	case Latitude:
+		return []string{"44.1 N", "17 S"}
+	case Share:
+		return []string{"30 %", "0.3"}
+	case Hours:
+		return []string{"1.5 h"}
+	case Years:
+		return []string{"8 years"}
+	case Number, Whole:
+		if len(r.Words) > 0 {
+			return []string{"3 " + r.Words[0], "2+1"}
+		}
+		return []string{"3", "2+1"}
+	case Money:
+		return []string{quantity.FormatMoney(120, currency), "120"}
+	case PricePerMass:
+		return append(both(currency+"0.50/lb", currency+"1.10/kg"), currency+"5 per 10 lb")
+	case Months:
+		return []string{"june 6, july 14", "weekends in summer", "live aboard"}
+	case MonthTemperatures:
+		return both("january 41 F, july 66 F", "january 5 C, july 19 C")
+	case MonthOverrides:
+		return both("july 79 F", "july 26 C")
+	case Records:
+		return []string{recordSpelling[r.Key]}
+	}
+	return nil
+}
+
+// recordSpelling has one record of each list, with the parts it must have.
+// Readings invented.
+var recordSpelling = map[string]string{
+	"evidence.ice_tests":   "melted: 4 kg; hours: 24; outside: 24 C; inside: 2 C",
+	"evidence.jug_tests":   "water: 10 kg; hours: 12; start: 4 C; end: 9 C; outside: 24 C; box_air: 10 C",
+	"evidence.ice_history": "ice: 10 kg; hours: 36; month: july",
+	"evidence.logs":        "of: ice; from: 2025-06-03; to: 2025-08-30; leak: 1.9 W/K; leak_within: 20 %",
+}
+
+// Bounds says in words what the row accepts and what most boats have, such as
+// "from 10 to 1200 L, mostly 25 to 350 L"; "" where there are no limits.
+func (r Row) Bounds(sys quantity.System, currency string) string {
+	if r.Limits == (Limits{}) {
+		return ""
+	}
+	o := owner{sys: sys, currency: currency}
+	s := r.span(o)
+	if l := r.Limits; l.Low > l.Min || l.High < l.Max {
+		s += ", mostly " + quantity.Span(r.bound(l.Low, o), r.bound(l.High, o))
+	}
+	return s
+}
+
+// Blank is one place to write an answer in by hand.
+type Blank struct {
+	Name string // what belongs there, when an answer has several parts; or ""
+	Unit string // of the figure; "" for words, and for figures without one
+}
+
+// Blanks gives the places that an answer to the row takes on paper, none when
+// ticking is enough. A figure in each, with its unit, is an answer.
+func (r Row) Blanks(sys quantity.System, currency string) []Blank {
+	pick := func(us, metric string) string {
+		if sys == quantity.Metric {
+			return metric
+		}
+		return us
+	}
+	named := func(unit string, names ...string) []Blank {
+		var blanks []Blank
+		for _, name := range names {
+			blanks = append(blanks, Blank{name, unit})
+		}
+		return blanks
+	}
+	one := func(unit string) []Blank { return []Blank{{"", unit}} }
+	switch r.Kind {
+	case Choice, YesNo, YesNoUnknown:
+		return nil
+	case Volume:
+		return one(pick("cu ft", "L"))
+	case Length:
+		return one(pick("in", "mm"))
+	case Run:
+		return one(pick("ft", "m"))
+	case Dimensions:
+		return named(pick("in", "mm"), "length", "width", "height")
+	case Opening:
+		return named(pick("in", "mm"), "length", "width")
+	case Mass:
+		return one(pick("lb", "kg"))
+	case Temperature, TemperatureDifference:
+		return one(pick("°F", "°C"))
+	case WireSize:
+		return one(pick("AWG", "mm²"))
+	case Charge:
+		return one("Ah")
+	case Current:
+		return one("A")
+	case Voltage:
+		return one("V")
+	case Power:
+		return one("W")
+	case Hours:
+		return one("h")
+	case Years:
+		return one("years")
+	case Number, Whole:
+		if len(r.Words) > 0 {
+			return one(r.Words[0])
+		}
+	case Money:
+		return one(currency)
+	case PricePerMass:
+		return one(currency + pick("/lb", "/kg"))
+	case Months, MonthTemperatures, MonthOverrides:
+		var blanks []Blank
+		for m := range 12 {
+			blanks = append(blanks, Blank{Name: MonthName(m + 1)[:3]})
+		}
+		return blanks
+	case Records:
+		var blanks []Blank
+		fields, required, _ := recordFields(r.Key, nil)
+		for _, f := range fields {
+			if !slices.Contains(required, f.Key) {
+				continue
+			}
+			blank := Blank{Name: f.Label}
+			if b := f.Blanks(sys, currency); len(b) == 1 {
+				blank.Unit = b[0].Unit
+			}
+			blanks = append(blanks, blank)
+		}
+		return blanks
+	}
+	return one("")
+}
+
+// Parts gives the names of the parts of one record, those it must have first;
+// none for rows that are no lists of records.
+func (r Row) Parts() (required, others []string) {
+	fields, required, _ := recordFields(r.Key, nil)
+	for _, f := range fields {
+		if !slices.Contains(required, f.Key) {
+			others = append(others, f.Key)
+		}
+	}
+	return required, others
+}
+
+// Unanswered gives by key what is taken for a boat of which nothing but the
+// unit system is told, and why; the why is empty where Fill lists no
+// assumption. Keys whose question does not matter for such a boat are missing.
+func Unanswered(sys quantity.System, book economics.Book) map[string]economics.Assumption {
+	var b economics.Boat
+	b.Units = sys
+	b.Known = map[string]quantity.How{"units": quantity.Told}
+	Fill(&b, book)
+	taken := map[string]economics.Assumption{}
+	for _, row := range table() {
+		if !row.Asked(b) {
+			continue
+		}
+		taken[row.Key] = economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Print(&b)}
+	}
+	for _, a := range b.Assumptions {
+		taken[a.Key] = a
+	}
+	// What is taken for the units is the same whichever are asked for here.
+	var bare economics.Boat
+	row, _ := Find("units")
+	value, why := row.Default(Context{bare, book})
+	row.Field(&bare).Put(value)
+	taken["units"] = economics.Assumption{Key: "units", Label: row.Label, Value: row.Print(&bare), Why: why}
+	return taken
+}
