@@ -9,7 +9,8 @@ import (
 )
 
 // Weigh gives the box as it stands: the leak that its drawing and all it has
-// shown of itself lead to. The boat must be complete.
+// shown of itself lead to. The boat must be complete. It fails when walls or
+// evidence do not make sense, naming the answer.
 func Weigh(b Boat, ground climate.Ground) (BoxFigures, error) {
 	w := newWorld(&b, ground)
 	return boxEvidence(&b, &w)

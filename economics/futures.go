@@ -10,11 +10,11 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Trial is one proposal in one future.
+// Trial is one proposal in one future. Its money is as in Outcome.
 type Trial struct {
 	Works                           bool
 	First, PerYear, Present, Yearly float64
-	ColdShare, ColdDays             float64
+	ColdShare, ColdDays             float64 // of the days aboard, 0 to 1; a year
 }
 
 // futureStream keeps the weather of futures apart from that of the typical years.

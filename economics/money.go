@@ -8,7 +8,7 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// CostLine is one line of an option's cost table.
+// CostLine is one line of an option's cost table, in the owner's money.
 type CostLine struct {
 	ID     string  // of the price-book line, or of the model's own
 	Label  string  // as printed
@@ -18,7 +18,7 @@ type CostLine struct {
 	Used   float64 // years of the first life that are over
 	Renew  float64 // paid at each renewal
 	AtSale float64 // seen again at sale
-	Unit   string
+	Unit   string  // of Count, as the price book has it; "" when it is not counted
 	Count  float64 // units bought or used a year
 }
 

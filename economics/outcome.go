@@ -11,17 +11,17 @@ import (
 	"coldreckon/economics/season"
 )
 
-// Outcome is what a proposal came to in one future.
+// Outcome is what a proposal came to in one future, in the owner's money.
 type Outcome struct {
 	Facts    Facts
 	Failing  []Criterion // why it does not work; empty when it does
 	Lines    []CostLine
 	Flows    cost.Flows // year 0 first, costs positive
-	First    float64
-	PerYear  float64
-	Present  float64 // life-cycle cost
-	Yearly   float64 // its yearly equivalent
-	ColdDays float64 // a year
+	First    float64    // paid today
+	PerYear  float64    // paid in a usual year, renewals left out
+	Present  float64    // life-cycle cost: all years, brought back to today
+	Yearly   float64    // its yearly equivalent
+	ColdDays float64    // a year
 	Year     aYear
 }
 

@@ -106,7 +106,7 @@ type FitItem struct {
 	WithoutPresent float64
 }
 
-// Of gives an option's figures.
+// Of gives an option's figures, nil for an id that is none of Options.
 func (r *Reckoning) Of(id OptionID) *OptionFigures {
 	for i := range r.Options {
 		if r.Options[i].ID == id {
@@ -127,7 +127,10 @@ var DefaultSettings = Settings{Futures: 2000, Seed: 1}
 
 // Reckon works one boat out: a pure function of the boat, the rule book, the
 // ground and the settings. The boat must be complete, every answer given or
-// assumed.
+// assumed and within the limits of its question. It fails when the boat's
+// walls, ice or evidence do not make sense, naming the answer, or when a
+// criterion or price of the book asks for a fact that is missing or comes out
+// not finite.
 func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning, error) {
 	w := newWorld(&b, ground)
 	r := &Reckoning{Boat: b, Ground: ground, Settings: set}

@@ -40,7 +40,8 @@ func newWorld(b *Boat, ground climate.Ground) world {
 const OwnGround = "own"
 
 // Ground finds or builds the boat's cruising ground, with the owner's own
-// temperatures where told.
+// temperatures where told. It fails when no ground has the id, or latitude and
+// temperatures of the owner's own are out of range (climate.Estimated).
 func (b Boat) Ground() (climate.Ground, error) {
 	var g climate.Ground
 	var err error

@@ -87,7 +87,8 @@ func Find(id string) (Ground, error) {
 	return Ground{}, fmt.Errorf("cruising ground: found %q, expected one of the %d known ids", id, len(grounds))
 }
 
-// Clearness is a month's sun as a share of the sun above the atmosphere.
+// Clearness is the sun of a month, 1 to 12, as a share of the sun above the
+// atmosphere: 0.2 to 0.75 on the grounds known here.
 func (g Ground) Clearness(month int) float64 {
 	return float64(g.Months[month-1].Sun) * mjPerKWh / monthlyExtraterrestrialMJ(g.LatDeg, month)
 }

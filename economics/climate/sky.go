@@ -51,9 +51,10 @@ func (s *Sky) SunKWh(day int, score float64) float64 {
 	return s.meanKWh[day] * s.scores[s.month[day]].at(score)
 }
 
-// Shape gives the share of a day's sun in each of the 24 hours of solar time:
-// that of the 15th of the day's month, as it changes little within one. The
-// caller must not change it.
+// Shape gives the share of the sun of a day of the year, 1 to 365, in each of
+// the 24 hours of solar time, the first beginning at midnight: that of the 15th
+// of the day's month, as it changes little within one. The caller must not
+// change it.
 func (s *Sky) Shape(day int) *[24]float64 { return &s.shapes[s.month[day]] }
 
 // wave is a yearly cycle of two harmonics.

@@ -6,7 +6,10 @@
 // to float64 and the unit moves into the name (areaM2, leakWPerK).
 //
 // The package also reads and prints quantities as owners write them, in
-// either unit system; see Parse* and Format*.
+// either unit system. Every Parse function takes a figure with or without a
+// unit, a "bare" one in the unit its comment names, and gives a finite figure,
+// of any sign unless its comment bounds it; its error is an *Error. What a Format function prints, rounded,
+// the Parse function of its name reads again, where there is one.
 package quantity
 
 // Celsius is a temperature on the Celsius scale.

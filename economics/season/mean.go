@@ -9,7 +9,7 @@ import (
 // MonthMean is a mean day of a month, for a box held at a temperature.
 type MonthMean struct {
 	CabinC, SeaC             float64
-	LeakW, OpeningsW, GoodsW float64
+	LeakW, OpeningsW, GoodsW float64 // heat into the box, means of the day
 	SolarWh                  float64 // from the panel
 }
 
@@ -32,8 +32,8 @@ func (s *Setup) Mean(month int, boxC float64) MonthMean {
 	return out
 }
 
-// Gain gives a month's mean heat gain as a straight line in the temperature of
-// the box, with openings and goods as they are at boxC.
+// Gain gives the mean heat gain of a month, 0 for January, as a straight line
+// in the temperature of the box, with openings and goods as they are at boxC.
 func (s *Setup) Gain(month int, boxC float64) energy.Gain {
 	mean, leak := s.Mean(month, boxC), s.Box.Leak.Total()
 	return energy.Gain{
@@ -43,8 +43,8 @@ func (s *Setup) Gain(month int, boxC float64) energy.Gain {
 	}
 }
 
-// Duty gives a unit's mean day of a month with the box at boxC, or as near to
-// it as its capacity allows.
+// Duty gives a unit's mean day of a month, 0 for January, with the box at boxC,
+// or as near to it as its capacity allows.
 func (s *Setup) Duty(month int, r Refrigerator, boxC float64) energy.Duty {
 	mean := s.Mean(month, boxC)
 	coolantC := mean.CabinC

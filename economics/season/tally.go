@@ -125,9 +125,10 @@ func (t *Tally) endTrip() { t.off, t.warmRun = 0, 0 }
 
 // Hour is one row of a trace.
 type Hour struct {
-	Trip, Hour, Clock, Month    int
-	CabinC, FoodC               float64
-	GainW, CooledW              float64
+	Trip, Hour                  int     // index of the trip, and of the hour in it from its first noon
+	Clock, Month                int     // hour of the day, 0 to 23; 0 for January
+	CabinC, FoodC               float64 // mean of the hour; at its end
+	GainW, CooledW              float64 // heat into the box, and taken out of it
 	EvaporatorC, CapacityW, COP float64 // a unit's; zero for ice
 	SunW, UnitW, ShoreW         float64
 	ChargeWh                    float64 // above the cut-off, at the hour's end
