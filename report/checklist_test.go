@@ -167,7 +167,10 @@ var checks = []struct {
 	{"give switching values with their chance", "HM Treasury Green Book 5.70", func(t *testing.T, r reading) {
 		known := 0
 		for _, in := range r.in.Reckoning.Futures.Inputs {
-			if in.SwitchKnown && in.SwitchTo != r.in.Reckoning.Verdict.Option {
+			answer, preferred := r.in.Reckoning.Verdict.Option, r.in.Reckoning.Futures.Preferred
+			away := in.SwitchTo != answer && preferred == answer
+			otherSide := in.SwitchTo == answer && preferred != answer && in.ChanceBeyond >= 0.5
+			if in.SwitchKnown && (away || otherSide) {
 				known++
 			}
 		}

@@ -29,13 +29,15 @@ func (v Voice) Flips() []Flip {
 	if text := v.turn(); text != "" {
 		out = append(out, Flip{text, -1})
 	}
-	ins := slices.Clone(v.r.Futures.Inputs)
+	var ins []economics.InputFigures
+	for _, in := range v.r.Futures.Inputs {
+		if in, ok := v.awayFromTheAnswer(in); ok {
+			ins = append(ins, in)
+		}
+	}
 	slices.SortStableFunc(ins, func(a, b economics.InputFigures) int { return cmp.Compare(b.ChanceBeyond, a.ChanceBeyond) })
 	for _, in := range ins {
-		// What turns the mean to the answer that leads by counts changes nothing.
-		if in.SwitchKnown && in.SwitchTo != v.r.Verdict.Option {
-			out = append(out, Flip{v.flip(in), share100(in.ChanceBeyond)})
-		}
+		out = append(out, Flip{v.flip(in), share100(in.ChanceBeyond)})
 	}
 	for _, b := range v.r.BreakEven {
 		if text := v.breakEven(b); text != "" {
@@ -43,6 +45,25 @@ func (v Voice) Flips() []Flip {
 		}
 	}
 	return out
+}
+
+// awayFromTheAnswer gives an input's switching value as what would turn the
+// answer. Switching values are those of the mean cost, and the answer goes by
+// counts: where the mean prefers another option and the input turns it to the
+// answer, the other side of the value is what turns away from it, unless most
+// futures lie there already.
+func (v Voice) awayFromTheAnswer(in economics.InputFigures) (economics.InputFigures, bool) {
+	answer, preferred := v.r.Verdict.Option, v.r.Futures.Preferred
+	switch {
+	case !in.SwitchKnown:
+		return in, false
+	case in.SwitchTo != answer:
+		return in, preferred == answer
+	case preferred == answer:
+		return in, false
+	}
+	in.SwitchTo, in.SwitchAbove, in.ChanceBeyond = preferred, !in.SwitchAbove, 1-in.ChanceBeyond
+	return in, in.ChanceBeyond <= 0.5
 }
 
 // flip says at which value of an input the answer turns.

@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -283,6 +284,13 @@ func TestNoFlipToTheAnswer(t *testing.T) {
 		if f.Beyond >= 0 {
 			t.Errorf("%q changes nothing", f.Text)
 		}
+	}
+	// Where most futures lie beyond, its other side is what turns the answer away.
+	r.Futures.Inputs[0].ChanceBeyond = 0.7
+	flips := Of(r, economics.Book{}).Flips()
+	at := slices.IndexFunc(flips, func(f Flip) bool { return f.Beyond >= 0 })
+	if want := "If you spend fewer than 80 nights aboard a year, ice alone is better. 30 of 100 futures lie there."; at < 0 || flips[at].Text != want {
+		t.Errorf("found %+v, expected %q among them", flips, want)
 	}
 }
 
