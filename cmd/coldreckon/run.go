@@ -70,7 +70,7 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	})
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), learnCommand(out),
 		protocolCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
-		manCommand(out))
+		manCommand(out), questionsCommand(out))
 	return root
 }
 

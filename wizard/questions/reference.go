@@ -163,9 +163,13 @@ func (r Row) Blanks(sys quantity.System, currency string) []Blank {
 	case PricePerMass:
 		return one(currency + pick("/lb", "/kg"))
 	case Months, MonthTemperatures, MonthOverrides:
+		unit := pick("°F", "°C")
+		if r.Kind == Months {
+			unit = ""
+		}
 		var blanks []Blank
 		for m := range 12 {
-			blanks = append(blanks, Blank{Name: MonthName(m + 1)[:3]})
+			blanks = append(blanks, Blank{MonthName(m + 1)[:3], unit})
 		}
 		return blanks
 	case Records:

@@ -1,0 +1,212 @@
+package main
+
+import (
+	"bytes"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/pdfcpu/pdfcpu/pkg/api"
+	"github.com/pdfcpu/pdfcpu/pkg/pdfcpu/model"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/sheet"
+	"coldreckon/report/worksheet"
+	"coldreckon/rules"
+	"coldreckon/wizard/questions"
+)
+
+// printed runs the command and gives what it puts on standard output.
+func printed(t *testing.T, args ...string) []byte {
+	t.Helper()
+	var said, faults bytes.Buffer
+	env := func(name string) string { return map[string]string{"SOURCE_DATE_EPOCH": "1750000000"}[name] }
+	if code := Main(append([]string{"questions"}, args...), env, strings.NewReader(""), &said, &faults); code != exitDone {
+		t.Fatalf("%v: exit code %d, %s", args, code, faults.Bytes())
+	}
+	return said.Bytes()
+}
+
+// bookOf gives the built-in price book.
+func bookOf(t *testing.T) economics.Book {
+	t.Helper()
+	pack, err := rules.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return pack.Book
+}
+
+// inWords brings a text to one space between words, whatever its lines.
+func inWords(text string) string {
+	return strings.Join(strings.Fields(strings.ReplaceAll(text, "\u00a0", " ")), " ")
+}
+
+// Every row stands on the reference with all that the table says of it; faces
+// of the box that differ by nothing share an entry.
+func TestEveryQuestionIsInTheReference(t *testing.T) {
+	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+		text := inWords(string(printed(t, "--units", string(sys))))
+		taken := questions.Unanswered(sys, bookOf(t))
+		for _, row := range questions.All() {
+			if !regexp.MustCompile(`(^|[ ,])` + regexp.QuoteMeta(row.Key) + `([ ,.]|$)`).MatchString(text) {
+				t.Errorf("%s, %s: not there", row.Key, sys)
+			}
+			if row.Group != questions.OfFaces && !strings.Contains(text, row.Key+" "+row.Label) {
+				t.Errorf("%s, %s: not with its label", row.Key, sys)
+			}
+			own := inWords(string(printed(t, row.Key, "--units", string(sys))))
+			parts := []string{row.Key, row.Label, row.Ask, row.Help, row.Bounds(sys, "$"), taken[row.Key].Value}
+			parts = append(parts, row.Spellings(sys, "$")...)
+			if len(row.Options) <= mostNames {
+				for _, o := range row.Options {
+					parts = append(parts, o.Value, o.Label)
+				}
+			}
+			for _, mark := range []struct {
+				is   bool
+				word string
+			}{{row.Essential, ", essential"}, {row.Safety, ", safety"}} {
+				if mark.is {
+					parts = append(parts, row.Label+mark.word)
+				}
+			}
+			for _, part := range parts {
+				if !strings.Contains(own, inWords(part)) {
+					t.Errorf("%s, %s: %q is not in its entry:\n%s", row.Key, sys, part, own)
+				}
+				if row.Group != questions.OfFaces && !strings.Contains(text, inWords(part)) {
+					t.Errorf("%s, %s: %q is not on the page", row.Key, sys, part)
+				}
+			}
+		}
+	}
+}
+
+// Every row that the worksheet asks stands on it once: essentials first,
+// safety last, a box or squares beside each.
+func TestEveryQuestionIsOnTheWorksheet(t *testing.T) {
+	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+		var on []worksheet.Question
+		var all func([]worksheet.Section)
+		all = func(sections []worksheet.Section) {
+			for _, s := range sections {
+				on = append(on, s.Questions...)
+				all(s.Sections)
+			}
+		}
+		all(blankSheet(sys, "$").Sections)
+		rank := func(row questions.Row) int {
+			switch {
+			case row.Essential:
+				return 0
+			case row.Safety:
+				return 2
+			}
+			return 1
+		}
+		seen, before := map[string]bool{}, 0
+		for _, q := range on {
+			row, ok := questions.Find(q.Key)
+			if !ok || seen[q.Key] || row.Detail {
+				t.Errorf("%s stands there as %+v, seen %v", q.Key, q, seen[q.Key])
+			}
+			seen[q.Key] = true
+			if q.Ask != row.Ask || q.Help != row.Help || len(q.Blanks)+len(q.Ticks) == 0 {
+				t.Errorf("%s stands there as %+v", q.Key, q)
+			}
+			if rank(row) < before {
+				t.Errorf("%s stands after what comes later", q.Key)
+			}
+			before = rank(row)
+		}
+		for _, row := range questions.All() {
+			if (row.Essential || row.Safety || !row.Detail) && !seen[row.Key] {
+				t.Errorf("%s is missing", row.Key)
+			}
+		}
+	}
+}
+
+func TestWorksheetPages(t *testing.T) {
+	for _, p := range []sheet.Paper{sheet.A4, sheet.Letter} {
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			t.Run(string(p)+" "+string(sys), func(t *testing.T) {
+				r, err := sheet.NewRecording(p)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if err := blankSheet(sys, "$").Draw(r, "coldreckon, version 0.0"); err != nil {
+					t.Fatal(err)
+				}
+				checkSheets(t, r, 4)
+				var keys []string
+				for _, o := range r.Ops {
+					if o.Kind == sheet.TextOp {
+						keys = append(keys, o.Text)
+					}
+					for _, box := range r.Ops {
+						unit := o.Kind == sheet.TextOp && o.Box.Right() > box.Box.Right()-1.5 && o.Box.W < box.Box.W/2
+						if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Page == box.Page && !unit && o.Box.Overlaps(box.Box) {
+							t.Errorf("%v stands in the box %v", o, box)
+						}
+					}
+				}
+				for _, row := range questions.All() {
+					if onWorksheet(row) && !slices.Contains(keys, row.Key) {
+						t.Errorf("%s is not drawn", row.Key)
+					}
+				}
+				checkFile(t, "--blank", "--units", string(sys), "--paper", string(p))
+			})
+		}
+	}
+}
+
+func TestReferencePages(t *testing.T) {
+	for _, p := range []sheet.Paper{sheet.A4, sheet.Letter} {
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			t.Run(string(p)+" "+string(sys), func(t *testing.T) {
+				r, err := sheet.NewRecording(p)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if err := reference(questions.All(), sys, "$", bookOf(t)).Draw(r); err != nil {
+					t.Fatal(err)
+				}
+				checkSheets(t, r, 12)
+				checkFile(t, "--format", "pdf", "--units", string(sys), "--paper", string(p))
+			})
+		}
+	}
+}
+
+// checkSheets holds what was drawn to the margins and apart.
+func checkSheets(t *testing.T, r *sheet.Recording, most int) {
+	t.Helper()
+	if r.Page() > most {
+		t.Errorf("%d pages, want at most %d", r.Page(), most)
+	}
+	w, h := r.Paper()
+	for _, o := range r.Outside(sheet.Rect{W: w, H: h}.Inset(21.9, 10, 21.9, 11)) {
+		t.Errorf("outside the margins: %v", o)
+	}
+	for _, pair := range r.Collisions() {
+		t.Errorf("collision: %v\n%v", pair[0], pair[1])
+	}
+}
+
+// checkFile holds the PDF that the command prints to the standard, and to the
+// same bytes each time.
+func checkFile(t *testing.T, args ...string) {
+	t.Helper()
+	first := printed(t, args...)
+	if !bytes.Equal(first, printed(t, args...)) {
+		t.Error("two files of the same differ")
+	}
+	if err := api.Validate(bytes.NewReader(first), model.NewDefaultConfiguration()); err != nil {
+		t.Error(err)
+	}
+}
