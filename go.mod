@@ -1,6 +1,6 @@
 module coldreckon
 
-go 1.26.8
+go 1.26.0
 
 require (
 	github.com/AlecAivazis/survey/v2 v2.3.7
