@@ -130,6 +130,7 @@ var examples = map[questions.Kind]string{
 
 // refuse tells in a sentence why a text cannot answer a key, nil when it can.
 func (t *talk) refuse(key, text string) error {
+	key = t.meant(key, text)
 	boat := t.File.Told()
 	before := questions.Check(boat)
 	if err := questions.Set(&boat, key, text); err != nil {
@@ -265,8 +266,22 @@ func lasting(row questions.Row, text string, boat economics.Boat) string {
 	return row.Print(&boat)
 }
 
+// meant gives the key that a text answers: who is asked for a volume and gives
+// length, width and height has answered the better question.
+func (t *talk) meant(key, text string) string {
+	if key != "box.volume" {
+		return key
+	}
+	boat := t.File.Told()
+	if questions.Set(&boat, key, text) != nil && questions.Set(&boat, "box.inside", text) == nil && !boat.Box.Inside.Zero() {
+		return "box.inside"
+	}
+	return key
+}
+
 // keep puts an answer into the file and saves it.
 func (t *talk) keep(key, text string) error {
+	key = t.meant(key, text)
 	if err := t.File.Set(key, text); err != nil {
 		return err
 	}

@@ -91,9 +91,15 @@ func TestConversations(t *testing.T) {
 		{
 			name: "slips are refused and asked again",
 			script: lines(essentials[:2], []line{{"How many nights", "14"}, {"Say in which months", "two weeks' holiday"}, {"leaving home", "30"},
-				{"30 nights, but 14 nights aboard", "7"}}, essentials[4:5], []line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22*16 in"}, {"volume", "2*1.6"}},
+				{"30 nights, but 14 nights aboard", "7"}}, essentials[4:5], []line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22 in"}, {"volume", "2*1.6"}},
 				essentials[6:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
 			told: map[string]string{"cruising.trip_nights": "7", "box.volume": "3.2 cu ft"},
+		},
+		{
+			name: "measures answer for the volume",
+			script: lines(essentials[:5], []line{{"ice box hold", "18 x 22 in"}, {"volume", "18 x 22 x 16 in"}},
+				essentials[6:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+			told: map[string]string{"box.inside": "18 x 22 x 16 in", "box.volume": ""},
 		},
 		{
 			name: "an answer at odds with an earlier one brings that back",

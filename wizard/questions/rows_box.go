@@ -21,7 +21,7 @@ func boxRows() []Row {
 		{
 			Key: "box.volume", Group: OfBox, Label: "Ice box, inside volume", Kind: Volume, Essential: true,
 			Ask:    "How much does the ice box hold?",
-			Help:   "Typical: 60 to 140 L (2 to 5 cu ft). Measure inside, length x width x height, or count buckets of water.",
+			Help:   "Typical: 60 to 140 L (2 to 5 cu ft). Measures do too: 18 x 22 x 16 in. Or count buckets of water.",
 			Limits: Limits{10, 25, 350, 1200},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Box.Volume) },
 			Default: func(c Context) (any, string) {
