@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -95,8 +96,25 @@ func (p *printer) write(ctx context.Context, out surroundings, render func() ([]
 	if err != nil {
 		return err
 	}
-	if p.toStdout() {
-		return out.result(data)
+	if !p.mayWait() {
+		return save(p.file, data)
 	}
-	return save(p.file, data)
+	_, err = aside(ctx, func() (none struct{}, err error) {
+		if p.toStdout() {
+			return none, out.result(data)
+		}
+		return none, save(p.file, data)
+	})
+	return err
+}
+
+// mayWait reports whether writing can take as long as a reader likes, as into a
+// pipe: a signal must not wait for that. A file on a disk is soon written, and
+// rather whole than left behind.
+func (p *printer) mayWait() bool {
+	if p.toStdout() {
+		return true
+	}
+	info, err := os.Stat(p.file)
+	return err == nil && !info.Mode().IsRegular()
 }

@@ -1,0 +1,49 @@
+//go:build unix
+
+package main
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"syscall"
+	"testing"
+	"time"
+)
+
+// A report into a pipe that nobody reads to its end waits for ever; a signal
+// must end that. Guards aside in the printer: writing straight to the pipe
+// leaves the program deaf, and this runs into its limit.
+func TestStoppedWhileAPipeIsFull(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "pipe")
+	if err := syscall.Mkfifo(name, 0o600); err != nil {
+		t.Skip(err)
+	}
+	// Both ends held open and nothing read: the pipe fills and stays full.
+	reader, err := os.OpenFile(name, os.O_RDWR, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer reader.Close()
+	c := exec.Command("coldreckon", "report", "sample:dunlin", "--futures", "20", "-o", name)
+	if err := c.Start(); err != nil {
+		t.Fatal(err)
+	}
+	ended := make(chan error, 1)
+	go func() { ended <- c.Wait() }()
+	limit := time.After(60 * time.Second)
+	for {
+		select {
+		case <-ended:
+			if code := c.ProcessState.ExitCode(); code != 130 && code != -1 {
+				t.Errorf("exit code %d, want 130, or the signal itself before the program listens", code)
+			}
+			return
+		case <-limit:
+			c.Process.Kill()
+			t.Fatal("still writing into the full pipe after a minute of signals")
+		case <-time.After(2 * time.Second):
+			c.Process.Signal(syscall.SIGTERM)
+		}
+	}
+}
