@@ -1,0 +1,46 @@
+package economics
+
+import (
+	"runtime"
+	"testing"
+	"time"
+)
+
+// The 2,000 futures of a boat lived on all year, and the search for work, stay
+// under 64 MiB of heap. The air of one such year takes 8,760 x 40 bytes, so that
+// holding it for every future would take 700 MB.
+func TestFuturesFitInMemory(t *testing.T) {
+	if testing.Short() {
+		t.Skip("reckons a whole year aboard 2,000 times")
+	}
+	boat := liveAboard()
+	ground, err := boat.Ground()
+	if err != nil {
+		t.Fatal(err)
+	}
+	runtime.GC()
+	done := make(chan error, 1)
+	go func() {
+		_, err := Reckon(boat, testBook(), ground, DefaultSettings)
+		done <- err
+	}()
+	const limit = 64 << 20
+	var most uint64
+	for {
+		select {
+		case err := <-done:
+			if err != nil {
+				t.Fatal(err)
+			}
+			if most > limit {
+				t.Errorf("%d MiB of heap, want at most 64", most>>20)
+			}
+			t.Logf("%d MiB", most>>20)
+			return
+		case <-time.After(2 * time.Millisecond):
+			var m runtime.MemStats
+			runtime.ReadMemStats(&m)
+			most = max(most, m.HeapAlloc)
+		}
+	}
+}
