@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coldreckon/economics/chance"
+	"coldreckon/economics/climate"
 	"coldreckon/economics/energy"
 	"coldreckon/economics/quantity"
 )
@@ -96,10 +97,6 @@ func inputs(b *Boat, book *Book, box *BoxFigures) []Input {
 	}
 }
 
-// sunYearSD is how much a year's sun differs from the mean year's. Engineering
-// judgement, from memory.
-const sunYearSD = 0.04
-
 // draw spreads futures evenly over the inputs. The result depends on the seed,
 // the count and the inputs alone.
 func draw(ins []Input, count int, seed uint64) []Future {
@@ -114,7 +111,7 @@ func draw(ins []Input, count int, seed uint64) []Future {
 		for i, in := range ins {
 			*in.at(&futures[k]) = spreads[i].Quantile(samples.U(k, i))
 		}
-		futures[k].Sun *= math.Max(0, 1+sunYearSD*chance.NormalQuantile(samples.U(k, len(ins))))
+		futures[k].Sun *= math.Max(0, 1+climate.YearSunSD*chance.NormalQuantile(samples.U(k, len(ins))))
 	}
 	return futures
 }

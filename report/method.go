@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"coldreckon/economics"
 	"coldreckon/economics/climate"
 	"coldreckon/report/page"
 	"coldreckon/report/words"
@@ -25,6 +26,7 @@ func (a author) method() []page.Block {
 			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
 		)),
 		page.Para{Style: page.Fine, Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
+		page.Para{Style: page.Fine, Lead: "Taken for granted,", Text: "whatever the answers; the range, where there is one, holds 80 of 100 boats. " + granted(a.r.Boat)},
 		page.Para{Style: page.Fine, Lead: "Not counted.", Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
 		page.Para{Style: page.Fine, Lead: "What this cannot know.", Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
 			"Averages hide bad years: look at the ranges. " + a.again()},
@@ -33,6 +35,15 @@ func (a author) method() []page.Block {
 		page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
 			"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)},
 	}
+}
+
+// granted lists the figures of the models that no answer replaces.
+func granted(b economics.Boat) string {
+	var items []string
+	for _, g := range economics.Granted(b) {
+		items = append(items, g.Label+": "+g.Value)
+	}
+	return words.Capital(strings.Join(items, "; ")) + "."
 }
 
 // again says when to make the report anew.

@@ -40,6 +40,7 @@ func Of(in Input) (Sheet, error) {
 		s.Caution = append(s.Caution, c)
 	}
 	s.Assumed = append(s.Assumed, b.Assumptions...)
+	s.Assumed = append(s.Assumed, economics.Granted(*b)...)
 	return s, nil
 }
 
