@@ -15,7 +15,7 @@ import (
 // futures is how many futures a reckoning between two questions looks at. A
 // trial looks at as many as the answer it is held against, and so at the same
 // ones.
-const futures = 250
+const futures = 200
 
 // unlike is the chance that an owner's boat differs from a default, which is
 // what most boats have. Engineering judgement, from memory.
