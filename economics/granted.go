@@ -1,7 +1,6 @@
 package economics
 
 import (
-	"fmt"
 	"strconv"
 
 	"coldreckon/economics/climate"
@@ -76,12 +75,4 @@ func Granted(b Boat) []Assumption {
 }
 
 // short prints a figure to three significant digits.
-func short(v float64) string { return strconv.FormatFloat(roundTo(v, 3), 'f', -1, 64) }
-
-func roundTo(v float64, digits int) float64 {
-	rounded, err := strconv.ParseFloat(fmt.Sprintf("%.*g", digits, v), 64)
-	if err != nil {
-		return v
-	}
-	return rounded
-}
+func short(v float64) string { return strconv.FormatFloat(v, 'g', 3, 64) }

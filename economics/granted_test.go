@@ -1,6 +1,7 @@
 package economics
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -37,5 +38,8 @@ func TestGrantedFollowsTheBoat(t *testing.T) {
 	}
 	if all := strings.Join(changed, "; "); !strings.Contains(all, "lead") {
 		t.Errorf("a lithium bank changed only %q", all)
+	}
+	if all := fmt.Sprint(keys()); !strings.Contains(all, "lithium") || !strings.Contains(all, "sea") {
+		t.Errorf("lithium or sea water stand nowhere: %s", all)
 	}
 }

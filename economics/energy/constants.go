@@ -230,17 +230,6 @@ func ChargeEfficiency(c Chemistry) Figure {
 	return f
 }
 
-// CycleLife is how many times the usable part can be drawn before a battery
-// is worn out.
-func CycleLife(c Chemistry) Figure {
-	f := Figure{"cycle_life", "cycles of a lead battery", "cycles", quantity.Range{Low: 400, Typical: 600, High: 1000},
-		"cycles at planning depth, general literature, from memory"}
-	if c == Lithium {
-		f.Label, f.Range = "cycles of a lithium battery", quantity.Range{Low: 2000, Typical: 3000, High: 5000}
-	}
-	return f
-}
-
 // EngineCharge is the share of its stated current that an alternator brings
 // into the bank, averaged over a motoring spell.
 func EngineCharge() Figure {
@@ -257,24 +246,4 @@ func HouseLoad() Figure {
 // switch it off, where its maker does not say.
 func CutOutVolts() Figure {
 	return Figure{"cut_out_volts", "voltage at which the unit switches off", "V", quantity.Range{Low: 9.6, Typical: 10.4, High: 11.1}, judged}
-}
-
-// Figures lists every figure of the ledger, in the order of this file.
-func Figures() []Figure {
-	figures := []Figure{Eta(), PlateConductance(Thin), PlateConductance(Eutectic)}
-	for _, c := range [...]Condenser{Fins, Fan, Seawater} {
-		figures = append(figures, CondenserRise(c), CondenserPower(c))
-	}
-	figures = append(figures, Standby(), CapacityGrowth(), CapacityFall(),
-		EutecticPoint(), EutecticLatent(), EutecticUsable(), EutecticMass())
-	for _, m := range [...]Mounting{Arch, Bimini, OnDeck} {
-		figures = append(figures, Shade(m))
-	}
-	figures = append(figures, ControllerShare(Tracking), ControllerShare(Plain), SoilAndWire(), CellLoss(),
-		CellTemperature(Arch), CellTemperature(OnDeck))
-	for _, c := range [...]Chemistry{Lead, Lithium} {
-		figures = append(figures, BankVolts(c), LowVolts(c), UsableShare(c), AgeLoss(c), ChargeEfficiency(c), CycleLife(c))
-	}
-	return append(figures, EngineCharge(), HouseLoad(), CutOutVolts(),
-		MakerAmbient(), MakerFoam(), MakerHot(), MakerRunShare(), UsualCooling())
 }

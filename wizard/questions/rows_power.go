@@ -73,7 +73,7 @@ func powerRows() []Row {
 			Limits: Limits{0, 2, 150, 600},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Power.OtherLoads) },
 			Default: func(c Context) (any, string) {
-				return quantity.AmpHour(15 * 12 / float64(orVolts(c.Boat.Power.Volts))), "lights, pump and telephones; " + judgement
+				return quantity.AmpHour(energy.HouseLoad().Typical * 12 / float64(orVolts(c.Boat.Power.Volts))), "lights, pump and telephones; " + judgement
 			},
 		},
 		{
