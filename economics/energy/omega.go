@@ -8,35 +8,43 @@ import "math"
 // of w or, near 0, of 1; outside it is solved.
 func omega(y float64) float64 {
 	at := (y - omegaFrom) * omegaPerUnit
-	if !(at >= 0 && at < omegaEntries-1) {
+	if !(at >= 0 && at < omegaSteps) {
 		return solveOmega(y)
 	}
 	i := int(at)
-	return hermite(&omegaTable[i], &omegaTable[i+1], at-float64(i))
+	return omegaTable[i].at(at - float64(i))
 }
 
 const (
 	omegaFrom    = -8
 	omegaTo      = 8
 	omegaPerUnit = 32
-	omegaEntries = (omegaTo-omegaFrom)*omegaPerUnit + 1
+	omegaSteps   = (omegaTo - omegaFrom) * omegaPerUnit
 )
 
-// knot is a function's value and its slope times the table's step.
-type knot struct{ value, rise float64 }
+// cubic is a polynomial over one step of a table, in powers of the part of the
+// step gone, 0 to 1.
+type cubic [4]float64
 
-// hermite is the cubic through two knots with their slopes, at u from 0 to 1.
-func hermite(a, b *knot, u float64) float64 {
-	d := b.value - a.value
-	return a.value + u*(a.rise+u*(3*d-2*a.rise-b.rise+u*(a.rise+b.rise-2*d)))
+// hermite is the cubic from a value to the next with these slopes, which are
+// per step.
+func hermite(value, slope, nextValue, nextSlope float64) cubic {
+	d := nextValue - value
+	return cubic{value, slope, 3*d - 2*slope - nextSlope, slope + nextSlope - 2*d}
 }
+
+// at sums the two halves apart, as neither then waits for the other.
+func (c *cubic) at(u float64) float64 { return c[0] + u*c[1] + u*u*(c[2]+u*c[3]) }
 
 // omegaTable and fallTable are filled when the program starts; nothing writes
 // to them later.
-var omegaTable = func() (table [omegaEntries]knot) {
+var omegaTable = func() (table [omegaSteps]cubic) {
+	slope := func(w float64) float64 { return w / (1 + w) / omegaPerUnit }
+	w := solveOmega(omegaFrom)
 	for i := range table {
-		w := solveOmega(omegaFrom + float64(i)/omegaPerUnit)
-		table[i] = knot{w, w / (1 + w) / omegaPerUnit}
+		next := solveOmega(omegaFrom + float64(i+1)/omegaPerUnit)
+		table[i] = hermite(w, slope(w), next, slope(next))
+		w = next
 	}
 	return table
 }()
@@ -65,19 +73,20 @@ func solveOmega(y float64) float64 {
 // capacity. Between 30 and 100 °C it is read from a table, to 1e-10.
 func lnFall(tc float64) float64 {
 	at := tc - condenserFloorC
-	if !(at >= 0 && at < fallEntries-1) {
+	if !(at >= 0 && at < fallSteps) {
 		return math.Log(max(1e-6, 1-capacityFall*(tc-ratingCondenserC)))
 	}
 	i := int(at)
-	return hermite(&fallTable[i], &fallTable[i+1], at-float64(i))
+	return fallTable[i].at(at - float64(i))
 }
 
-const fallEntries = 71
+const fallSteps = 70
 
-var fallTable = func() (table [fallEntries]knot) {
+var fallTable = func() (table [fallSteps]cubic) {
+	left := func(i int) float64 { return 1 - capacityFall*(condenserFloorC+float64(i)-ratingCondenserC) }
 	for i := range table {
-		left := 1 - capacityFall*(condenserFloorC+float64(i)-ratingCondenserC)
-		table[i] = knot{math.Log(left), -capacityFall / left}
+		a, b := left(i), left(i+1)
+		table[i] = hermite(math.Log(a), -capacityFall/a, math.Log(b), -capacityFall/b)
 	}
 	return table
 }()

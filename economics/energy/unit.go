@@ -75,12 +75,13 @@ func (c Cycle) Ready() Ready { return Ready{c, c.lnK(float64(c.Plate))} }
 func (r *Ready) Working(box, coolant quantity.Celsius) Work {
 	tc := r.condensing(coolant)
 	w := omega(r.lnK + lnFall(tc) + capacityGrowth*(float64(box)-ratingPlateC))
-	te := float64(box) - w/capacityGrowth
+	depth := w * (1 / capacityGrowth)
+	te := float64(box) - depth
 	if te > plateCeilingC {
 		return r.work(plateCeilingC, tc)
 	}
 	// What the plate takes up is the capacity.
-	return r.working(te, tc, float64(r.Plate)*w/capacityGrowth)
+	return r.working(te, tc, float64(r.Plate)*depth)
 }
 
 // Storing gives how the unit works while it freezes the solution of a

@@ -80,15 +80,21 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 					leavesC = quantity.Celsius(max(0, foodC))
 				}
 				perKgKJ := heat.MeltKJPerKg(leavesC)
-				cooledKJ = max(0, 3.6*surface*foodC)
-				// The last of the ice: the box takes the rest of the hour's heat.
-				cooledKJ = min(cooledKJ, coldKJ+iceKg*perKgKJ)
-				fromCold := min(coldKJ, cooledKJ)
-				coldKJ -= fromCold
-				meltedKg = min(iceKg, (cooledKJ-fromCold)/perKgKJ)
-				if iceKg -= meltedKg; iceKg < 1e-9 {
-					iceKg = 0
+				if foodC > 0 {
+					cooledKJ = 3.6 * surface * foodC
 				}
+				meltKJ := cooledKJ
+				if coldKJ > 0 {
+					meltKJ = max(0, cooledKJ-coldKJ)
+					coldKJ -= cooledKJ - meltKJ
+				}
+				meltedKg = meltKJ / perKgKJ
+				if meltedKg > iceKg-1e-9 {
+					// The last of the ice: the box takes the rest of the hour's heat.
+					cooledKJ -= (meltedKg - iceKg) * perKgKJ
+					meltedKg = iceKg
+				}
+				iceKg -= meltedKg
 			}
 			// The balance of the hour decides where the food really ends.
 			foodC = (heatKJPerK*wasC + 3.6*fixedW - cooledKJ) / (heatKJPerK + 3.6*slope)

@@ -59,7 +59,10 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			}
 			work := r.work(&ready, boxC, a.cabinC, d.seaC)
 			capacityW := float64(work.CapacityW)
-			needW := max(0, gainW+(boxC-s.TargetC)*wattPerK)
+			needW := gainW + (boxC-s.TargetC)*wattPerK
+			if needW < 0 {
+				needW = 0
+			}
 			sup := s.Power.supplyAt(a, h, d.shore)
 			// Power rarely limits: only then is it worked out what there is.
 			powerW := capacityW
@@ -74,7 +77,15 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 				cooledW = min(needW, carryW, pumpedW+frozenKJ/3.6)
 				frozenKJ = min(r.StoreKJ, frozenKJ+(pumpedW-cooledW)*3.6)
 			} else {
-				pumpedW = min(needW, capacityW, powerW)
+				// Branches, not min: the processor then need not wait for capacity
+				// and power, which rarely limit, before it goes on to the next hour.
+				pumpedW = needW
+				if capacityW < pumpedW {
+					pumpedW = capacityW
+				}
+				if powerW < pumpedW {
+					pumpedW = powerW
+				}
 				cooledW = pumpedW
 			}
 			unitW := 0.0
