@@ -108,9 +108,14 @@ type fitter struct {
 	option    OptionID
 	steps     []step
 	ground    *trialGround
-	glances   map[string]grade // over the first quarter of the futures
-	looks     map[string]grade // over all of them
+	tried     map[string]*tried // by sizes
 	failed    error
+}
+
+// tried is a fit-out with its trials in the first futures of the ground.
+type tried struct {
+	proposal *proposal // nil when foam leaves no room
+	trials   []Trial
 }
 
 // grade is how a fit-out did over some futures.
@@ -137,39 +142,57 @@ func (g grade) hopeful() bool {
 }
 
 // look grades the fit-out of the given sizes over all the search's futures.
-func (s *fitter) look(sizes []byte) grade {
-	return s.grade(sizes, s.looks, len(s.ground.futures))
-}
+func (s *fitter) look(sizes []byte) grade { return s.grade(sizes, len(s.ground.futures)) }
 
 // glance grades it over a quarter of them.
-func (s *fitter) glance(sizes []byte) grade {
-	return s.grade(sizes, s.glances, (len(s.ground.futures)+3)/4)
+func (s *fitter) glance(sizes []byte) grade { return s.grade(sizes, s.quarter()) }
+
+func (s *fitter) quarter() int { return (len(s.ground.futures) + 3) / 4 }
+
+// reaches is look(sizes).reaches(), and stops at the quarter that settles it.
+func (s *fitter) reaches(sizes []byte) bool {
+	all := len(s.ground.futures)
+	for count := s.quarter(); count < all; count += s.quarter() {
+		g := s.grade(sizes, count)
+		if best := g.share*float64(count) + float64(all-count); !g.possible || best < (fitShare-1e-9)*float64(all) {
+			return false
+		}
+	}
+	return s.look(sizes).reaches()
 }
 
-func (s *fitter) grade(sizes []byte, seen map[string]grade, count int) grade {
-	if g, ok := seen[string(sizes)]; ok {
+// grade puts the fit-out to the first futures that it has not met yet.
+func (s *fitter) grade(sizes []byte, count int) grade {
+	t, known := s.tried[string(sizes)]
+	if !known {
+		t = &tried{}
+		if p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.fitOut(sizes)); err == nil {
+			t.proposal = p
+		}
+		s.tried[string(sizes)] = t
+	}
+	g := grade{count: count, possible: t.proposal != nil}
+	if !g.possible || s.failed != nil {
 		return g
 	}
-	g := grade{count: count}
-	if p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.fitOut(sizes)); err == nil {
-		g.possible = true
-		rows, err := s.ground.run(p, count)
+	if met := len(t.trials); met < count {
+		more, err := s.ground.run(t.proposal, met, count)
 		if err != nil {
 			s.failed = err
 			return g
 		}
-		wanted, n := float64(s.boat.Food.ColdDaysWanted), float64(count)
-		works := 0
-		for _, t := range rows {
-			if t.Works {
-				works++
-			}
-			g.shortfall += max(0, wanted-t.ColdShare) / n
-			g.present += t.Present / n
-		}
-		g.share = float64(works) / n
+		t.trials = append(t.trials, more...)
 	}
-	seen[string(sizes)] = g
+	wanted, n := float64(s.boat.Food.ColdDaysWanted), float64(count)
+	works := 0
+	for _, trial := range t.trials[:count] {
+		if trial.Works {
+			works++
+		}
+		g.shortfall += max(0, wanted-trial.ColdShare) / n
+		g.present += trial.Present / n
+	}
+	g.share = float64(works) / n
 	return g
 }
 
@@ -189,7 +212,7 @@ func (s *fitter) fitOut(sizes []byte) FitOut {
 // what is clearly behind; all of them decide.
 func (s *fitter) search() (sizes []byte, reached bool) {
 	sizes = make([]byte, len(s.steps))
-	reached = s.look(sizes).reaches()
+	reached = s.reaches(sizes)
 	for i := 0; i < len(s.steps) && !reached; i++ {
 		reached = s.help(sizes, i)
 	}
@@ -197,7 +220,7 @@ func (s *fitter) search() (sizes []byte, reached bool) {
 		s.trim(sizes)
 	}
 	all := s.everything()
-	if !s.look(all).reaches() {
+	if !s.reaches(all) {
 		if none := make([]byte, len(s.steps)); !reached && !s.look(sizes).comesNearerThan(s.look(none)) {
 			return none, false // work that does not help is not done
 		}
@@ -238,7 +261,7 @@ func (s *fitter) help(sizes []byte, i int) (reached bool) {
 	for n := 1; n <= s.steps[i].sizes; n++ {
 		sizes[i] = byte(n)
 		next := s.glance(sizes)
-		if next.hopeful() && s.look(sizes).reaches() {
+		if next.hopeful() && s.reaches(sizes) {
 			return true
 		}
 		if next.possible && (next.shortfall < now.shortfall-1e-9 || next.shortfall < now.shortfall+1e-9 && next.share > now.share) {
@@ -274,7 +297,7 @@ func (s *fitter) save(sizes []byte, i int) (saved bool) {
 	before := s.look(sizes).present
 	for _, n := range cheaper {
 		sizes[i] = n
-		if next := s.look(sizes); next.reaches() && next.present < before-1e-6 {
+		if s.reaches(sizes) && s.look(sizes).present < before-1e-6 {
 			return true
 		}
 	}
@@ -294,7 +317,7 @@ func searchCount(w *world, set Settings) int {
 // findFit searches the work for an option and prepares the option with it.
 func findFit(b *Boat, book *Book, w *world, scale float64, id OptionID, ground *trialGround) (Fit, *proposal, error) {
 	s := fitter{boat: b, book: book, world: w, leakScale: scale, option: id, steps: steps(b, id), ground: ground,
-		glances: map[string]grade{}, looks: map[string]grade{}}
+		tried: map[string]*tried{}}
 	sizes, reached := s.search()
 	found := s.look(sizes)
 	fit := Fit{Out: s.fitOut(sizes), Reached: reached, SearchFutures: len(ground.futures), SearchWorks: found.share}

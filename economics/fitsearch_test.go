@@ -77,8 +77,7 @@ func newFitter(t *testing.T, b *Boat, book *Book, option OptionID, futures int) 
 		t.Fatal(err)
 	}
 	return &fitter{boat: b, book: book, world: &w, leakScale: float64(box.Leak / box.Drawn.Total()), option: option, steps: steps(b, option),
-		ground:  newTrialGround(b, &w, draw(inputs(b, book, &box), futures, 2), 2),
-		glances: map[string]grade{}, looks: map[string]grade{}}
+		ground: newTrialGround(b, &w, draw(inputs(b, book, &box), futures, 2), 2), tried: map[string]*tried{}}
 }
 
 // The search against every fit-out there is, on boats with a few pieces of

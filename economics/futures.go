@@ -87,14 +87,15 @@ func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGrou
 	return g
 }
 
-// run puts a proposal to the first futures of the ground.
-func (g *trialGround) run(p *proposal, count int) ([]Trial, error) {
-	out := make([]Trial, count)
+// run puts a proposal to the futures from one number up to another.
+func (g *trialGround) run(p *proposal, from, to int) ([]Trial, error) {
+	out := make([]Trial, to-from)
 	st := p.steady()
-	err := share(count, func() func(int) error {
+	err := share(to-from, func() func(int) error {
 		var buffer cost.Flows
-		return func(k int) (err error) {
-			out[k], err = p.trial(&g.futures[k], &g.airs[k], &g.idles[k], st, &buffer)
+		return func(i int) (err error) {
+			k := from + i
+			out[i], err = p.trial(&g.futures[k], &g.airs[k], &g.idles[k], st, &buffer)
 			return err
 		}
 	})
