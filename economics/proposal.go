@@ -71,6 +71,7 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 	if p.walls, err = spec.Conductance(); err != nil {
 		return nil, err
 	}
+	p.walls.Parts = nil // futures scale the whole, again and again
 	p.walls = p.walls.Scale(p.leakScale)
 	p.volumeL = float64(spec.Inside.Volume())
 	if option == IceOnly {

@@ -278,7 +278,7 @@ func monthFigures(ice, small, larger *proposal) []MonthFigures {
 			LeakW: mean.LeakW, OpeningsW: mean.OpeningsW, GoodsW: mean.GoodsW, HeatGainW: mean.GainW(),
 			IceKgPerDay:   float64(heat.MeltKgPerDay(quantity.Watt(mean.GainW()), heat.DrainCelsius)),
 			SunKWhM2Day:   float64(ice.world.ground.Months[m].Sun),
-			SolarWhPerDay: mean.SolarWh,
+			SolarWhPerDay: box.SunWh(m),
 			HouseWhPerDay: 24 * box.Power.HouseW,
 			SmallWhPerDay: float64(s.DayWh()), SmallRunShare: s.RunShare, SmallHeldC: float64(s.Held),
 			LargerWhPerDay: float64(l.DayWh()), LargerRunShare: l.RunShare, LargerHeldC: float64(l.Held),

@@ -38,21 +38,24 @@ func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.
 		for k := range 24 * trip.Nights {
 			day := trip.First + i + (k+noon)/24
 			m := &months[p.Nights[trip.First+k/24].Month]
-			air.hours[at] = m.hour((k+noon)%24, w.SunKWh[day], w.AirK[day], offset, panel, engineHours)
+			h, hour := (k+noon)%24, &air.hours[at]
+			outdoorC := m.OutdoorC[h] + w.AirK[day]
+			m.cabin(hour, h, outdoorC+float64(offset), engineHours)
+			hour.wPerWp = 0
+			if share := m.SunShare[h]; share > 0 {
+				hour.wPerWp = float64(panel.PowerW(w.SunKWh[day]*1000*share, quantity.Celsius(outdoorC)))
+			}
 			at++
 		}
 	}
 }
 
-// hour gives the world in clock hour h.
-func (m *Month) hour(h int, sunKWh, airK float64, offset quantity.Kelvin, panel energy.Chain, engineHours float64) hourAir {
-	outdoorC := m.OutdoorC[h] + airK
-	a := hourAir{
-		cabinC:   outdoorC + float64(offset),
-		motoring: h >= engineFromH && float64(h) < engineFromH+engineHours,
-	}
+// cabin fills in the air of clock hour h in a cabin at cabinC.
+func (m *Month) cabin(a *hourAir, h int, cabinC, engineHours float64) {
+	a.cabinC, a.openKJ, a.density = cabinC, 0, 0
+	a.motoring = h >= engineFromH && float64(h) < engineFromH+engineHours
 	if h >= openFromH && h < openToH {
-		cabin := quantity.Celsius(a.cabinC)
+		cabin := quantity.Celsius(cabinC)
 		water := m.Water
 		a.openKJ = heat.EnthalpyKJ(cabin, water)
 		if most := heat.SaturatedEnthalpyKJ(cabin); a.openKJ > most {
@@ -60,8 +63,4 @@ func (m *Month) hour(h int, sunKWh, airK float64, offset quantity.Kelvin, panel 
 		}
 		a.density = 1 / heat.SpecificVolume(cabin, water)
 	}
-	if share := m.SunShare[h]; share > 0 {
-		a.wPerWp = float64(panel.PowerW(sunKWh*1000*share, quantity.Celsius(outdoorC)))
-	}
-	return a
 }

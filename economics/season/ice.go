@@ -49,7 +49,7 @@ func (s *Setup) Ice(air *Air, ice Icing, t *Tally, trace *Trace) {
 }
 
 func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
-	b := s.Power.fullBank()
+	b, walls := s.Power.fullBank(), s.walls()
 	foodC := tr.hours[0].cabinC
 	heatKJPerK, leakWPerK := s.Box.HeatKJPerK, float64(s.Box.Leak.Total())
 	var iceKg, coldKJ float64 // ice left, and the cold of a load below freezing
@@ -68,7 +68,7 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 				goods = d.stowWPerK
 			}
 			slope := leakWPerK + goods
-			fixedW := s.leakW(a, d.seaC, 0) + goods*a.cabinC + s.openingW(a, foodC)
+			fixedW := walls.leakW(a, d.seaC, 0) + goods*a.cabinC + walls.openingW(a, foodC)
 			wasC := foodC
 
 			cooledKJ, meltedKg := 0.0, 0.0

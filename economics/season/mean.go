@@ -10,7 +10,6 @@ import (
 type MonthMean struct {
 	CabinC, SeaC             float64
 	LeakW, OpeningsW, GoodsW float64 // heat into the box, means of the day
-	SolarWh                  float64 // from the panel
 }
 
 // GainW gives the whole heat gain.
@@ -19,12 +18,13 @@ func (m MonthMean) GainW() float64 { return m.LeakW + m.OpeningsW + m.GoodsW }
 // Mean gives a month's mean day, 0 for January, with the box at boxC.
 func (s *Setup) Mean(month int, boxC float64) MonthMean {
 	m := &s.Months[month]
-	out := MonthMean{SeaC: m.SeaC, SolarWh: s.sunWh(month)}
+	out, walls := MonthMean{SeaC: m.SeaC}, s.walls()
+	var a hourAir
 	for h := range 24 {
-		a := m.hour(h, 0, 0, s.CabinOffset, s.Power.Panel, s.Power.EngineHours)
+		m.cabin(&a, h, m.OutdoorC[h]+float64(s.CabinOffset), s.Power.EngineHours)
 		out.CabinC += a.cabinC / 24
-		out.LeakW += s.leakW(&a, m.SeaC, boxC) / 24
-		out.OpeningsW += s.openingW(&a, boxC) / 24
+		out.LeakW += walls.leakW(&a, m.SeaC, boxC) / 24
+		out.OpeningsW += walls.openingW(&a, boxC) / 24
 		if h >= noon && h < noon+stowHours {
 			out.GoodsW += s.Goods.KgPerDay * heat.GoodsKJPerKgK * (a.cabinC - boxC) / 86.4 / stowHours
 		}

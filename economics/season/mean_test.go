@@ -12,7 +12,7 @@ import (
 // gain and the same sun, and nearly the electricity of the unit's steady duty,
 // which knows the day's mean temperatures only.
 //
-// Guards the hours of the goods and the sums in Mean (without "/ 24" each fails), meanAir and sunWh, and
+// Guards the hours of the goods and the sums in Mean (without "/ 24" each fails), meanAir and SunWh, and
 // that Duty takes the sea's temperature for a sea-cooled unit.
 func TestMeanDay(t *testing.T) {
 	for _, id := range []string{"maine-coast", "canary-islands"} {
@@ -42,7 +42,7 @@ func TestMeanDay(t *testing.T) {
 			name := id + ", " + string(cooledBy)
 			near(t, name+": cabin", mean.CabinC, cabin/days, 1e-6)
 			near(t, name+": gain", mean.GainW(), gainWh/days/24, 1e-6)
-			near(t, name+": sun", mean.SolarWh, sunWh/days, 1e-6)
+			near(t, name+": sun", b.setup.SunWh(6), sunWh/days, 1e-6)
 			near(t, name+": sea", mean.SeaC, float64(b.ground.Months[6].Sea), 0)
 			near(t, name+": by its parts", mean.GainW(), mean.LeakW+mean.OpeningsW+mean.GoodsW, 1e-12)
 			duty := b.setup.Duty(6, unit, c.targetC)

@@ -105,16 +105,25 @@ func (s *Setup) stowedWPerK(day, nights int) float64 {
 	return float64(days) * s.Goods.KgPerDay * heat.GoodsKJPerKgK / (stowHours * 3.6)
 }
 
+// walls is what lets heat into the box, ready for the hours.
+type walls struct {
+	leak      heat.Conductance
+	openLPerS float64 // air that openings exchange, in the hours that have any
+}
+
+func (s *Setup) walls() walls {
+	return walls{s.Box.Leak, s.Box.OpensPerDay / (openToH - openFromH) * s.Box.SwappedL / 3600}
+}
+
 // leakW gives the heat through the walls for a box at boxC.
-func (s *Setup) leakW(a *hourAir, seaC, boxC float64) float64 {
-	return float64(s.Box.Leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(seaC), a.motoring))
+func (w *walls) leakW(a *hourAir, seaC, boxC float64) float64 {
+	return float64(w.leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(seaC), a.motoring))
 }
 
 // openingW gives the heat of lid openings in the hour, for a box at boxC.
-func (s *Setup) openingW(a *hourAir, boxC float64) float64 {
+func (w *walls) openingW(a *hourAir, boxC float64) float64 {
 	if a.density == 0 {
 		return 0
 	}
-	litresPerHour := s.Box.OpensPerDay / (openToH - openFromH) * s.Box.SwappedL
-	return litresPerHour / 3600 * a.density * (a.openKJ - heat.SaturatedEnthalpyKJ(quantity.Celsius(boxC)))
+	return w.openLPerS * a.density * (a.openKJ - heat.SaturatedEnthalpyKJ(quantity.Celsius(boxC)))
 }

@@ -46,14 +46,14 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	wattPerK := heatKJPerK / 3.6 // for an hour
 	kelvinPerW := 3.6 / heatKJPerK
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
-	ready := r.Cycle.Ready()
+	ready, walls := r.Cycle.Ready(), s.walls()
 	for day := range tr.nights {
 		d := tr.day(day)
 		var gainWh, cooledWh, unitWh, runHours float64
 		startC := boxC
 		for i := range d.hours {
 			a, h := &d.hours[i], clock(i)
-			gainW := s.leakW(a, d.seaC, boxC) + s.openingW(a, boxC)
+			gainW := walls.leakW(a, d.seaC, boxC) + walls.openingW(a, boxC)
 			if i < stowHours {
 				gainW += d.stowWPerK * (a.cabinC - boxC)
 			}
@@ -149,7 +149,7 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 		t.PullDownShoreWh += kJ / 3.6 * (1/work.COP + float64(r.Cycle.Condenser)/float64(work.CapacityW))
 		return s.TargetC, r.StoreKJ, b
 	case StartOnOwnSun:
-		if s.closedBoxWh(month, r) <= s.sunWh(month) {
+		if s.closedBoxWh(month, r) <= s.SunWh(month) {
 			return s.TargetC, r.StoreKJ, b
 		}
 		b.wh, b.storedWh = b.restartWh, b.restartWh
@@ -160,9 +160,9 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 // closedBoxWh gives what a unit takes in a mean day of the month to hold the
 // target with the lid shut.
 func (s *Setup) closedBoxWh(month int, r *Refrigerator) float64 {
-	mean, seaC, ready := s.meanAir(month), s.Months[month].SeaC, r.Cycle.Ready()
+	mean, seaC, ready, walls := s.meanAir(month), s.Months[month].SeaC, r.Cycle.Ready(), s.walls()
 	work := r.work(&ready, s.TargetC, mean.cabinC, seaC)
-	leakW := max(0, s.leakW(&mean, seaC, s.TargetC))
+	leakW := max(0, walls.leakW(&mean, seaC, s.TargetC))
 	return 24 * (leakW*(1/work.COP+float64(r.Cycle.Condenser)/float64(work.CapacityW)) + float64(r.Cycle.Standby))
 }
 
@@ -175,8 +175,8 @@ func (s *Setup) meanAir(month int) hourAir {
 	return hourAir{cabinC: mean + float64(s.CabinOffset)}
 }
 
-// sunWh gives the panel's yield on a mean day of the month.
-func (s *Setup) sunWh(month int) float64 {
+// SunWh gives the panel's yield on a mean day of a month, 0 for January.
+func (s *Setup) SunWh(month int) float64 {
 	m := &s.Months[month]
 	var wh float64
 	for h, share := range m.SunShare {
