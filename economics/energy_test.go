@@ -20,7 +20,7 @@ func unitYear(t *testing.T, b Boat) aYear {
 	var air air
 	var idle idle
 	air.breathe(&b, &w, &Typical, stream{1, 0}, typicalYears)
-	return p.live(&Typical, &air, &idle)
+	return p.live(&Typical, &air, &idle, nil)
 }
 
 // A unit is billed for its own electricity, not for the lights: with shore

@@ -99,7 +99,7 @@ var vocabulary = [...]Fact{
 	{"battery_wear_kwh_per_year", Number, "kWh", "energy through the battery because of the option"},
 	{"perishables_aboard_kg", Number, "kg", "food aboard that needs cooling, mean between stops"},
 
-	{"first_cost", Number, "money", "first outlay, typical prices"},
+	{"first_cost", Number, "money", "first outlay, typical prices; price lines do not know it"},
 	{"budget", Number, "money", "most the owner would spend at first"},
 	{"budget_given", Truth, "", "whether a budget was told"},
 	{"fitted_by", Word, "self yard", "who does the work"},

@@ -6,22 +6,19 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// facts names what is known of a proposal, from an average year and its first cost.
-func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
-	b := p.boat
+// standing names what is known of a proposal before it lives through a year.
+func (p *proposal) standing() Facts {
+	b, steady := p.boat, p.steady()
 	c := b.Cruising
-	nights := y.nights
 	f := Facts{
 		"option": string(p.option),
 		"fitted": p.fitted,
 
-		"nights_per_year":        nights,
-		"trip_nights":            c.TripNights,
-		"shop_every_days":        c.ShopEveryDays,
-		"shore_power_share":      float64(c.ShorePowerShare),
-		"before_trip":            string(c.BeforeTrip),
-		"crew":                   c.Crew,
-		"person_nights_per_year": c.Crew * nights,
+		"trip_nights":       c.TripNights,
+		"shop_every_days":   c.ShopEveryDays,
+		"shore_power_share": float64(c.ShorePowerShare),
+		"before_trip":       string(c.BeforeTrip),
+		"crew":              c.Crew,
 
 		"box_volume_l":        p.volumeL,
 		"box_leak_w_per_k":    float64(p.walls.Total()),
@@ -39,19 +36,12 @@ func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
 		"medicine":           string(b.Food.Medicine),
 		"vulnerable":         string(b.Food.Vulnerable),
 
-		"cold_share":              y.coldShare,
-		"warm_days_per_year":      y.warmDays,
-		"warmest_food_c":          y.warmestC,
-		"hours_over_5c":           y.hoursOver5,
-		"hours_off_longest":       y.longestOff,
 		"room_for_food_l":         max(0, p.volumeL-p.takenL()),
 		"food_to_keep_l":          p.coldKgPerDay() * float64(p.shopEvery()) * stowageLPerKg,
 		"ice_per_day_hottest_kg":  steady.iceKgPerDay,
 		"ice_capacity_kg":         steady.iceCapacityKg,
 		"ice_gap_days":            p.iceGapDays(),
 		"ice_found_at_stops":      float64(b.Ice.FoundAtStops),
-		"ice_bought_kg_per_year":  y.iceBoughtKg,
-		"ice_errands_per_year":    y.errands,
 		"run_share_hottest":       steady.runShare,
 		"unit_wh_per_day_hottest": steady.unitWhPerDay,
 		"unit_form":               "none",
@@ -67,7 +57,6 @@ func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
 		"chemistry":            string(b.Power.Chemistry),
 		"solar_wp":             float64(b.Power.SolarWp + p.fit.PanelWp),
 		"engine_hours_per_day": b.Power.EngineHoursPerDay,
-		"battery_lowest_share": y.lowestShare,
 
 		"seal_renewed":          p.fit.Seal,
 		"drain_trapped":         p.fit.Drain,
@@ -82,13 +71,8 @@ func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
 		"unit_added":            p.unit != nil && !p.keepsFitted(),
 		"holes_below_waterline": false,
 
-		"shore_kwh_per_year":        y.shoreKWh,
-		"shore_nights_per_year":     nights * float64(c.ShorePowerShare),
-		"engine_kwh_per_year":       y.engineKWh,
-		"battery_wear_kwh_per_year": y.wearKWh,
-		"perishables_aboard_kg":     p.coldKgPerDay() * float64(p.shopEvery()) / 2,
+		"perishables_aboard_kg": p.coldKgPerDay() * float64(p.shopEvery()) / 2,
 
-		"first_cost":   firstCost,
 		"budget":       float64(b.Money.Budget),
 		"budget_given": b.told("money.budget") && b.Money.Budget > 0,
 		"fitted_by":    string(b.Money.FittedBy),
@@ -117,6 +101,25 @@ func (p *proposal) facts(y *aYear, steady *steady, firstCost float64) Facts {
 		}
 	}
 	return f
+}
+
+// lived adds to a proposal's standing facts what an average year came to; the
+// first cost alone is then missing.
+func (p *proposal) lived(f Facts, y *aYear) {
+	f["nights_per_year"] = y.nights
+	f["person_nights_per_year"] = p.boat.Cruising.Crew * y.nights
+	f["cold_share"] = y.coldShare
+	f["warm_days_per_year"] = y.warmDays
+	f["warmest_food_c"] = y.warmestC
+	f["hours_over_5c"] = y.hoursOver5
+	f["hours_off_longest"] = y.longestOff
+	f["ice_bought_kg_per_year"] = y.iceBoughtKg
+	f["ice_errands_per_year"] = y.errands
+	f["battery_lowest_share"] = y.lowestShare
+	f["shore_kwh_per_year"] = y.shoreKWh
+	f["shore_nights_per_year"] = y.nights * float64(p.boat.Cruising.ShorePowerShare)
+	f["engine_kwh_per_year"] = y.engineKWh
+	f["battery_wear_kwh_per_year"] = y.wearKWh
 }
 
 // iceGapDays gives the days between stops that sell ice, the whole trip when none does.

@@ -16,54 +16,72 @@ type Fortnight struct {
 	Hours  []season.Hour
 }
 
-// worstFortnight finds the spell with most hours over the exam's limit, and
-// among equals the warmest. It is empty without nights and for dry stores.
-func (p *proposal) worstFortnight(a *air) Fortnight {
-	s := p.setup(&Typical)
-	out := Fortnight{Option: p.option, LimitC: s.LimitC, FullWh: float64(s.Power.Bank.FullWh)}
-	if p.option == DryStores {
-		return out
-	}
-	var trace season.Trace
-	var tally season.Tally
-	worst := -1.0
-	for year := range a.years {
-		trace.Hours = trace.Hours[:0]
-		if p.option == IceOnly {
-			s.Ice(&a.years[year], p.icing(&s), &tally, &trace)
-		} else {
-			s.Unit(&a.years[year], p.refrigerator(&Typical), &tally, &trace)
-		}
-		for first := 0; first < len(trace.Hours); first += 24 {
-			last := first
-			for last < len(trace.Hours) && last-first < 24*fortnightDays && trace.Hours[last].Trip == trace.Hours[first].Trip {
-				last++
-			}
-			spell := trace.Hours[first:last]
-			if last-first < 24*fortnightDays && spell[0].Hour != 0 {
-				continue // the tail of a longer trip
-			}
-			if badness := spellBadness(spell, s.LimitC); badness > worst {
-				worst = badness
-				out.Hours = append(out.Hours[:0], spell...)
-			}
-		}
-	}
-	if len(out.Hours) > 0 {
-		out.Days, out.Month = len(out.Hours)/24, out.Hours[0].Month+1
-	}
-	return out
+// witness sees a proposal's years hour by hour and remembers the worst spell:
+// that with most hours over the exam's limit, and among equals the warmest. A
+// nil witness sees nothing.
+type witness struct {
+	year  season.Trace
+	worst spell
+	hours []season.Hour // of the worst spell
 }
 
-// spellBadness ranks spells: hours over the limit count first, then the sum of
-// degrees.
-func spellBadness(hours []season.Hour, limitC float64) float64 {
-	var over, sum float64
-	for _, h := range hours {
-		if h.FoodC > limitC {
-			over++
-		}
-		sum += h.FoodC
+// spell is how bad some hours were.
+type spell struct {
+	over   int     // hours over the limit
+	degree float64 // sum of the food's temperatures
+}
+
+func (s *spell) add(o spell) { s.over, s.degree = s.over+o.over, s.degree+o.degree }
+
+func (s spell) worseThan(o spell) bool {
+	return s.over > o.over || s.over == o.over && s.degree > o.degree
+}
+
+// paper gives what the next year is to be written on.
+func (w *witness) paper() *season.Trace {
+	if w == nil {
+		return nil
 	}
-	return over + sum/1e6
+	w.year.Hours = w.year.Hours[:0]
+	return &w.year
+}
+
+// read looks the year through that has been written.
+func (w *witness) read(limitC float64) {
+	if w == nil {
+		return
+	}
+	hours := w.year.Hours
+	days := make([]spell, len(hours)/24)
+	for i, h := range hours {
+		d := &days[i/24]
+		d.degree += h.FoodC
+		if h.FoodC > limitC {
+			d.over++
+		}
+	}
+	for first := range days {
+		var s spell
+		last := first
+		for ; last < len(days) && last-first < fortnightDays && hours[24*last].Trip == hours[24*first].Trip; last++ {
+			s.add(days[last])
+		}
+		if last-first < fortnightDays && hours[24*first].Hour != 0 {
+			continue // the tail of a longer trip
+		}
+		if len(w.hours) == 0 || s.worseThan(w.worst) {
+			w.worst, w.hours = s, append(w.hours[:0], hours[24*first:24*last]...)
+		}
+	}
+}
+
+// fortnight gives the worst spell seen of a proposal's years. It is empty
+// without nights and for dry stores.
+func (w *witness) fortnight(p *proposal) Fortnight {
+	s := p.setup(&Typical)
+	out := Fortnight{Option: p.option, LimitC: s.LimitC, FullWh: float64(s.Power.Bank.FullWh), Days: len(w.hours) / 24, Hours: w.hours}
+	if len(w.hours) > 0 {
+		out.Month = w.hours[0].Month + 1
+	}
+	return out
 }

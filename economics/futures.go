@@ -6,7 +6,6 @@ import (
 	"runtime"
 	"sync"
 
-	"coldreckon/economics/cost"
 	"coldreckon/economics/quantity"
 )
 
@@ -26,30 +25,31 @@ const futureStream = 1 << 32
 // end: one run of years + 1 figures for each future.
 func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid [][]float64, err error) {
 	out, paid = make([][]Trial, len(ps)), make([][]float64, len(ps))
-	steadies := make([]*steady, len(ps))
 	if len(ps) == 0 {
 		return out, paid, nil
 	}
 	ends := int(ps[0].boat.Money.Years) + 1
-	for i, p := range ps {
+	for i := range ps {
 		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)
-		steadies[i] = p.steady()
 	}
 	err = share(len(futures), func() func(int) error {
 		var air air
 		var idle idle
-		var buffer cost.Flows
+		desks := make([]*desk, len(ps))
+		for i, p := range ps {
+			desks[i] = p.desk()
+		}
 		return func(k int) error {
 			f := &futures[k]
 			air.breathe(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, 1)
 			idle.empty()
-			for i, p := range ps {
+			for i, d := range desks {
 				var err error
-				if out[i][k], err = p.trial(f, &air, &idle, steadies[i], &buffer); err != nil {
-					return fmt.Errorf("future %d, %s: %w", k, p.option, err)
+				if out[i][k], err = d.trial(f, &air, &idle); err != nil {
+					return fmt.Errorf("future %d, %s: %w", k, d.p.option, err)
 				}
 				var sum quantity.Money
-				for year, flow := range buffer {
+				for year, flow := range d.flows {
 					sum += flow
 					paid[i][k*ends+year] = float64(sum)
 				}
@@ -60,13 +60,12 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	return out, paid, err
 }
 
-// trial puts the proposal to one future, whose air and idle boat are given.
-func (p *proposal) trial(f *Future, a *air, idle *idle, st *steady, buffer *cost.Flows) (Trial, error) {
-	o, err := p.outcome(f, p.live(f, a, idle), st, *buffer)
+// trial puts the desk's proposal to one future, whose air and idle boat are given.
+func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
+	o, err := d.outcome(f, d.p.live(f, a, idle, nil))
 	if err != nil {
 		return Trial{}, err
 	}
-	*buffer = o.Flows
 	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present,
 		Yearly: o.Yearly, ColdShare: o.Year.coldShare, ColdDays: o.ColdDays}, nil
 }
@@ -90,12 +89,11 @@ func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGrou
 // run puts a proposal to the futures from one number up to another.
 func (g *trialGround) run(p *proposal, from, to int) ([]Trial, error) {
 	out := make([]Trial, to-from)
-	st := p.steady()
 	err := share(to-from, func() func(int) error {
-		var buffer cost.Flows
+		desk := p.desk()
 		return func(i int) (err error) {
 			k := from + i
-			out[i], err = p.trial(&g.futures[k], &g.airs[k], &g.idles[k], st, &buffer)
+			out[i], err = desk.trial(&g.futures[k], &g.airs[k], &g.idles[k])
 			return err
 		}
 	})

@@ -6,8 +6,6 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/stat"
-
-	"coldreckon/economics/cost"
 )
 
 // A future's outcome depends on the future alone: not on which others are
@@ -50,12 +48,11 @@ func TestFuturesAreIndependent(t *testing.T) {
 
 	var air air
 	var idle idle
-	var buffer cost.Flows
 	for k := count - 1; k >= 0; k-- {
 		air.breathe(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, 1)
 		idle.empty()
 		for i := len(ps) - 1; i >= 0; i-- {
-			trial, err := ps[i].trial(&futures[k], &air, &idle, ps[i].steady(), &buffer)
+			trial, err := ps[i].desk().trial(&futures[k], &air, &idle)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -102,12 +99,12 @@ func TestFuturesBillWhatTheyMove(t *testing.T) {
 				t.Fatal(err)
 			}
 			var idle idle
-			y, st := p.live(&Typical, &air, &idle), p.steady()
-			was, err := p.outcome(&Typical, y, st, nil)
+			y := p.live(&Typical, &air, &idle, nil)
+			was, err := p.desk().outcome(&Typical, y)
 			if err != nil {
 				t.Fatal(err)
 			}
-			is, err := p.outcome(&f, y, st, nil)
+			is, err := p.desk().outcome(&f, y)
 			if err != nil {
 				t.Fatal(err)
 			}

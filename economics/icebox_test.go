@@ -21,7 +21,7 @@ func iceYear(t *testing.T, b Boat, fit FitOut, f Future) float64 {
 	var air air
 	var idle idle
 	air.breathe(&b, &w, &f, stream{1, 0}, typicalYears)
-	y := p.live(&f, &air, &idle)
+	y := p.live(&f, &air, &idle, nil)
 	return y.coldDays
 }
 

@@ -53,14 +53,14 @@ func (f *Future) factor(id string) float64 {
 	return f.Materials
 }
 
-// costLines bills a proposal for an average year of a future.
+// costLines bills a proposal for an average year of a future, after the lines
+// there are.
 //
 // Prices are real and in the owner's currency. A worn-out unit is replaced at
 // its price; its wiring, fuse and vent stay. What everybody eats is common to
 // all options, so only differences are billed.
-func (p *proposal) costLines(f *Future, y *aYear, facts Facts) ([]CostLine, error) {
+func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts) ([]CostLine, error) {
 	b := p.boat
-	var lines []CostLine
 	seen := 0.0
 	if b.Money.WillSell == quantity.Yes {
 		seen = p.rate("seen_at_sale", 0)
@@ -140,16 +140,16 @@ func (p *proposal) rate(id string, otherwise float64) float64 {
 	return otherwise
 }
 
-// flows lays cost lines out over the horizon.
-func flows(lines []CostLine, years int, into cost.Flows) cost.Flows {
-	ledger := make([]cost.Line, len(lines))
-	for i, l := range lines {
-		ledger[i] = cost.Line{
+// ledger enters cost lines after those there are.
+func ledger(lines []CostLine, into []cost.Line) []cost.Line {
+	for i := range lines {
+		l := &lines[i]
+		into = append(into, cost.Line{
 			Name: l.Label, First: quantity.Money(l.First), Yearly: quantity.Money(l.Yearly),
 			Life: quantity.Year(l.Life), Used: quantity.Year(l.Used), Renewal: quantity.Money(l.Renew), SeenAtSale: quantity.Money(l.AtSale),
-		}
+		})
 	}
-	return cost.Schedule(ledger, years, into)
+	return into
 }
 
 // firstCost adds up what is paid today.

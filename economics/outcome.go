@@ -69,7 +69,8 @@ func (a *air) breathe(b *Boat, w *world, f *Future, from stream, years int) {
 
 // live puts the proposal through years of air. idle keeps what the boat's
 // electricity does without cooling, for the fit-outs met so far in this air.
-func (p *proposal) live(f *Future, a *air, idle *idle) aYear {
+// w sees it, unless it is nil.
+func (p *proposal) live(f *Future, a *air, idle *idle, w *witness) aYear {
 	s := p.setup(f)
 	var tally season.Tally
 	var ice season.Icing
@@ -83,11 +84,13 @@ func (p *proposal) live(f *Future, a *air, idle *idle) aYear {
 		return dryYear(p.average(idle.of(p, &s, a), idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh)))
 	}
 	for year := range a.years {
+		trace := w.paper()
 		if p.option == IceOnly {
-			s.Ice(&a.years[year], ice, &tally, nil)
+			s.Ice(&a.years[year], ice, &tally, trace)
 		} else {
-			s.Unit(&a.years[year], fridge, &tally, nil)
+			s.Unit(&a.years[year], fridge, &tally, trace)
 		}
+		w.read(s.LimitC)
 	}
 	base := &tally // ice adds nothing to the boat's electricity
 	if p.unit != nil {
@@ -127,24 +130,42 @@ func dryYear(y aYear) aYear {
 	return y
 }
 
-// outcome bills and examines a year of a future.
-func (p *proposal) outcome(f *Future, y aYear, st *steady, buffer cost.Flows) (Outcome, error) {
-	facts := p.facts(&y, st, 0)
-	lines, err := p.costLines(f, &y, facts)
+// desk is where the outcomes of one proposal are worked out, one after the
+// other: what no year changes is laid out once, and the paper is used again.
+type desk struct {
+	p      *proposal
+	facts  Facts
+	lines  []CostLine
+	ledger []cost.Line
+	flows  cost.Flows
+}
+
+func (p *proposal) desk() *desk { return &desk{p: p, facts: p.standing()} }
+
+// outcome bills and examines a year of a future. The outcome's facts, lines and
+// flows lie on the desk; the next outcome overwrites them.
+func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
+	p := d.p
+	p.lived(d.facts, &y)
+	delete(d.facts, "first_cost") // the last year's: no price line may ask for it
+	lines, err := p.costLines(d.lines[:0], f, &y, d.facts)
 	if err != nil {
 		return Outcome{}, err
 	}
-	o := Outcome{Facts: facts, Lines: lines, Year: y, First: firstCost(lines), PerYear: perYear(lines), ColdDays: y.coldDays * f.Nights}
-	facts["first_cost"] = o.First
+	d.lines = lines
+	o := Outcome{Facts: d.facts, Lines: lines, Year: y, First: firstCost(lines), PerYear: perYear(lines), ColdDays: y.coldDays * f.Nights}
+	d.facts["first_cost"] = o.First
 	years, rate := int(p.boat.Money.Years), cost.Rate(p.boat.Money.Discount)
-	o.Flows = flows(lines, years, buffer)
+	d.ledger = ledger(lines, d.ledger[:0])
+	d.flows = cost.Schedule(d.ledger, years, d.flows)
+	o.Flows = d.flows
 	o.Present = float64(o.Flows.PresentCost(rate))
 	o.Yearly = float64(o.Flows.YearlyEquivalent(rate))
 	for _, c := range p.book.Criteria {
 		if !slices.Contains(c.Options, p.option) {
 			continue
 		}
-		fails, err := c.Fails.Holds(facts)
+		fails, err := c.Fails.Holds(d.facts)
 		if err != nil {
 			return Outcome{}, fmt.Errorf("criterion %s: %w", c.ID, err)
 		}

@@ -155,21 +155,15 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		if told[i], err = newProposal(&b, &book, &w, scale, id, FitOut{}); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
-		if o.AsTold, err = told[i].typical(&air, &idle); err != nil {
-			return nil, fmt.Errorf("%s: %w", id, err)
-		}
 		if o.Fit, fitted[i], err = findFit(&b, &book, &w, scale, id, search); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
-		if o.Fitted, err = fitted[i].typical(&air, &idle); err != nil {
+		if err := o.live(told[i], fitted[i], &air, &idle); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
 	}
 	r.Months = monthFigures(told[0], told[2], told[3])
 	r.Units = [2]UnitFigures{told[2].unitFigures(), told[3].unitFigures()}
-	for i := range r.Options {
-		r.Options[i].Fortnight = fitted[i].worstFortnight(&air)
-	}
 
 	futures := draw(ins, set.Futures, set.Seed)
 	rows, paid, err := trials(fitted, futures, set.Seed)
@@ -244,9 +238,25 @@ func (r *Reckoning) weighRepair(w *world, book *Book, scale float64, a *air, idl
 	return nil
 }
 
+// live puts the option as told and fitted through the typical years, which are
+// the same where no work is done.
+func (o *OptionFigures) live(told, fitted *proposal, a *air, idle *idle) (err error) {
+	var w witness
+	years := fitted.live(&Typical, a, idle, &w)
+	o.Fortnight = w.fortnight(fitted)
+	if o.Fitted, err = fitted.desk().outcome(&Typical, years); err != nil {
+		return err
+	}
+	if fitted.fit != told.fit {
+		years = told.live(&Typical, a, idle, nil)
+	}
+	o.AsTold, err = told.desk().outcome(&Typical, years)
+	return err
+}
+
 // typical reckons a proposal at typical inputs over the air of typicalYears.
 func (p *proposal) typical(a *air, idle *idle) (Outcome, error) {
-	return p.outcome(&Typical, p.live(&Typical, a, idle), p.steady(), nil)
+	return p.desk().outcome(&Typical, p.live(&Typical, a, idle, nil))
 }
 
 func worksOf100(trials []Trial) int {
