@@ -52,6 +52,9 @@ const (
 	batterySizes = 6
 )
 
+// onlyHelps tells that more of the piece never keeps less cold, nor costs less.
+func (s *step) onlyHelps() bool { return s.piece == PanelPiece || s.piece == BatteryPiece }
+
 // steps lists the pieces that make sense for the option on this boat.
 func steps(b *Boat, option OptionID) []step {
 	var out []step
@@ -134,6 +137,11 @@ func (g grade) comesNearerThan(o grade) bool {
 	return g.share > o.share || g.share == o.share && g.shortfall < o.shortfall-1e-9
 }
 
+// helpsMoreThan tells which of two possible fit-outs lacks fewer cold days.
+func (g grade) helpsMoreThan(o grade) bool {
+	return g.possible && (g.shortfall < o.shortfall-1e-9 || g.shortfall < o.shortfall+1e-9 && g.share > o.share)
+}
+
 // hopeful tells whether a glance leaves a chance that a look will reach: its
 // share may lie 2.5 standard errors under the one wanted.
 func (g grade) hopeful() bool {
@@ -161,8 +169,8 @@ func (s *fitter) reaches(sizes []byte) bool {
 	return s.look(sizes).reaches()
 }
 
-// grade puts the fit-out to the first futures that it has not met yet.
-func (s *fitter) grade(sizes []byte, count int) grade {
+// try prepares the fit-out of the given sizes, once.
+func (s *fitter) try(sizes []byte) *tried {
 	t, known := s.tried[string(sizes)]
 	if !known {
 		t = &tried{}
@@ -171,6 +179,12 @@ func (s *fitter) grade(sizes []byte, count int) grade {
 		}
 		s.tried[string(sizes)] = t
 	}
+	return t
+}
+
+// grade puts the fit-out to the first futures that it has not met yet.
+func (s *fitter) grade(sizes []byte, count int) grade {
+	t := s.try(sizes)
 	g := grade{count: count, possible: t.proposal != nil}
 	if !g.possible || s.failed != nil {
 		return g
@@ -248,7 +262,7 @@ func (s *fitter) trim(sizes []byte) {
 func (s *fitter) everything() []byte {
 	all := make([]byte, len(s.steps))
 	for i := range all {
-		for all[i] = byte(s.steps[i].sizes); all[i] > 0 && !s.glance(all).possible; all[i]-- {
+		for all[i] = byte(s.steps[i].sizes); all[i] > 0 && s.try(all).proposal == nil; all[i]-- {
 		}
 	}
 	return all
@@ -257,15 +271,21 @@ func (s *fitter) everything() []byte {
 // help gives piece i the least size with which the option works, or else the
 // size with which it lacks fewest cold days.
 func (s *fitter) help(sizes []byte, i int) (reached bool) {
-	now, best := s.glance(sizes), sizes[i]
-	for n := 1; n <= s.steps[i].sizes; n++ {
-		sizes[i] = byte(n)
+	now, best, most := s.glance(sizes), sizes[i], byte(s.steps[i].sizes)
+	if s.steps[i].onlyHelps() {
+		if sizes[i] = most; !s.glance(sizes).helpsMoreThan(now) {
+			sizes[i] = best
+			return false
+		}
+	}
+	for n := byte(1); n <= most; n++ {
+		sizes[i] = n
 		next := s.glance(sizes)
 		if next.hopeful() && s.reaches(sizes) {
 			return true
 		}
-		if next.possible && (next.shortfall < now.shortfall-1e-9 || next.shortfall < now.shortfall+1e-9 && next.share > now.share) {
-			now, best = next, sizes[i]
+		if next.helpsMoreThan(now) {
+			now, best = next, n
 		}
 	}
 	sizes[i] = best
@@ -273,36 +293,37 @@ func (s *fitter) help(sizes []byte, i int) (reached bool) {
 }
 
 // save gives piece i the size that costs least among those with which the
-// option works: the cheapest at a glance that a look confirms. Panel and
-// battery never save money by being larger.
+// option works: the cheapest at a glance that a look confirms.
 func (s *fitter) save(sizes []byte, i int) (saved bool) {
-	was, most := sizes[i], s.steps[i].sizes
-	if s.steps[i].piece == PanelPiece || s.steps[i].piece == BatteryPiece {
-		most = int(was)
-	}
-	now := s.glance(sizes)
-	var cheaper []byte
-	for n := 0; n <= most; n++ {
-		sizes[i] = byte(n)
-		if g := s.glance(sizes); g.hopeful() && g.present < now.present {
-			cheaper = append(cheaper, byte(n))
-		}
-	}
-	at := func(n byte) float64 {
+	was, before := sizes[i], s.look(sizes).present
+	confirmed := func(n byte) bool {
 		sizes[i] = n
-		return s.glance(sizes).present
-	}
-	slices.SortStableFunc(cheaper, func(a, b byte) int { return cmp.Compare(at(a), at(b)) })
-	sizes[i] = was
-	before := s.look(sizes).present
-	for _, n := range cheaper {
-		sizes[i] = n
-		if s.reaches(sizes) && s.look(sizes).present < before-1e-6 {
+		if s.glance(sizes).hopeful() && s.reaches(sizes) && s.look(sizes).present < before-1e-6 {
 			return true
 		}
+		sizes[i] = was
+		return false
+	}
+	if s.steps[i].onlyHelps() { // the least that works is the cheapest
+		for n := range was {
+			if confirmed(n) {
+				return true
+			}
+		}
+		return false
+	}
+	now := s.glance(sizes).present
+	present := make([]float64, s.steps[i].sizes+1)
+	var cheaper []byte
+	for n := range present {
+		sizes[i] = byte(n)
+		if g := s.glance(sizes); g.hopeful() && g.present < now {
+			present[n], cheaper = g.present, append(cheaper, byte(n))
+		}
 	}
 	sizes[i] = was
-	return false
+	slices.SortStableFunc(cheaper, func(a, b byte) int { return cmp.Compare(present[a], present[b]) })
+	return slices.ContainsFunc(cheaper, confirmed)
 }
 
 // searchCount gives the number of futures that a search looks at.
