@@ -105,10 +105,11 @@ func (g *trialGround) run(p *proposal, from, to int) ([]Trial, error) {
 // what cannot change a result. It gives the first error of the lowest core.
 func share(n int, start func() func(int) error) error {
 	workers := min(runtime.GOMAXPROCS(0), n)
-	errs := make([]error, workers)
+	errs, faults := make([]error, workers), make([]any, workers)
 	var wg sync.WaitGroup
 	for worker := range workers {
 		wg.Go(func() {
+			defer func() { faults[worker] = recover() }()
 			job := start()
 			for k := worker; k < n && errs[worker] == nil; k += workers {
 				errs[worker] = job(k)
@@ -116,5 +117,10 @@ func share(n int, start func() func(int) error) error {
 		})
 	}
 	wg.Wait()
+	for _, fault := range faults {
+		if fault != nil {
+			panic(fault) // where the caller can catch it
+		}
+	}
 	return errors.Join(errs...)
 }

@@ -3,6 +3,7 @@ package broker
 import (
 	"fmt"
 	"iter"
+	"runtime"
 	"slices"
 
 	"coldreckon/economics"
@@ -89,16 +90,30 @@ func RowOf(e Entry, pack rules.Pack, set economics.Settings) Row {
 	return row
 }
 
-// Compare reckons one boat after the other. After each it calls progress, which
-// may be nil, with how many are done and the row just made. It ends when the
-// entries do, so that a caller who must stop early ends them.
+// Compare reckons the boats in their order, as many at a time as the machine
+// has cores. After each it calls progress, which may be nil, with how many are
+// done and the row just made. It ends when the entries do, so that a caller who
+// must stop early ends them.
 func Compare(entries iter.Seq[Entry], pack rules.Pack, set economics.Settings, progress func(done int, row *Row)) Table {
 	t := Table{Seed: set.Seed, Futures: set.Futures, Prices: pack.Book.Identity}
-	for e := range entries {
-		t.Rows = append(t.Rows, RowOf(e, pack, set))
+	var underWay []chan Row // the oldest first
+	finish := func() {
+		t.Rows = append(t.Rows, <-underWay[0])
+		underWay = underWay[1:]
 		if progress != nil {
 			progress(len(t.Rows), &t.Rows[len(t.Rows)-1])
 		}
+	}
+	for e := range entries {
+		if len(underWay) == runtime.GOMAXPROCS(0) {
+			finish()
+		}
+		row := make(chan Row, 1)
+		underWay = append(underWay, row)
+		go func() { row <- RowOf(e, pack, set) }()
+	}
+	for len(underWay) > 0 {
+		finish()
 	}
 	return t
 }
