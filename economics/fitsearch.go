@@ -235,7 +235,7 @@ func (s *fitter) search() (sizes []byte, reached bool) {
 	}
 	all := s.everything()
 	if !s.reaches(all) {
-		if none := make([]byte, len(s.steps)); !reached && !s.look(sizes).comesNearerThan(s.look(none)) {
+		if none := make([]byte, len(s.steps)); !reached && !s.glance(sizes).comesNearerThan(s.glance(none)) {
 			return none, false // work that does not help is not done
 		}
 		return sizes, reached
@@ -340,15 +340,19 @@ func findFit(b *Boat, book *Book, w *world, scale float64, id OptionID, ground *
 	s := fitter{boat: b, book: book, world: w, leakScale: scale, option: id, steps: steps(b, id), ground: ground,
 		tried: map[string]*tried{}}
 	sizes, reached := s.search()
-	found := s.look(sizes)
-	fit := Fit{Out: s.fitOut(sizes), Reached: reached, SearchFutures: len(ground.futures), SearchWorks: found.share}
+	count := len(ground.futures)
+	if !reached {
+		count = s.quarter() // what no work cures is not looked at for longer
+	}
+	found := s.grade(sizes, count)
+	fit := Fit{Out: s.fitOut(sizes), Reached: reached, SearchFutures: count, SearchWorks: found.share}
 	for i, st := range s.steps {
 		if sizes[i] == 0 {
 			continue
 		}
 		size := sizes[i]
 		sizes[i] = 0
-		without := s.look(sizes)
+		without := s.grade(sizes, count)
 		sizes[i] = size
 		fit.Items = append(fit.Items, FitItem{
 			Piece: st.piece, Size: pieceSize(st.piece, int(size)),

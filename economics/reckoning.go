@@ -89,8 +89,8 @@ type Fit struct {
 	Out     FitOut
 	Reached bool // whether the option works with it in nine of ten futures
 	Items   []FitItem
-	// SearchFutures is how many futures the search looked at, SearchWorks the
-	// share of them in which the result works.
+	// SearchFutures is how many futures the result was judged by, fewer where
+	// nothing reached, and SearchWorks the share of them in which it works.
 	SearchFutures int
 	SearchWorks   float64
 }

@@ -42,7 +42,7 @@ func (p *Power) supplyAt(a *hourAir, h int, shoreNight bool) supply {
 
 // availableW gives the electricity a unit could draw through this hour:
 // without end on shore power, none when it is cut off.
-func (b *bank) availableW(sup *supply) float64 {
+func (b *bank) availableW(sup supply) float64 {
 	switch {
 	case sup.shore:
 		return math.Inf(1)
@@ -54,7 +54,7 @@ func (b *bank) availableW(sup *supply) float64 {
 
 // step books one hour of sources, house loads and a unit's draw, and gives the
 // shore power that took. What is the same every hour is booked by closeDay.
-func (b *bank) step(sup *supply, unitW float64, t *Tally) (shoreW float64) {
+func (b *bank) step(sup supply, unitW float64, t *Tally) (shoreW float64) {
 	net := sup.surplusW - unitW
 	spill := 0.0
 	switch {
@@ -122,7 +122,7 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 			d := tr.day(day)
 			for i := range d.hours {
 				sup := s.Power.supplyAt(&d.hours[i], clock(i), d.shore)
-				b.step(&sup, 0, t)
+				b.step(sup, 0, t)
 			}
 			b.closeDay(s.Power.HouseW, 0, t)
 			t.endNight(d.month)

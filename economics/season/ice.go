@@ -105,7 +105,7 @@ func (s *Setup) iceTrip(tr *tripRun, ice *Icing, t *Tally, trace *Trace) {
 			meltKg += meltedKg
 
 			sup := s.Power.supplyAt(a, h, d.shore)
-			shoreW := b.step(&sup, 0, t)
+			shoreW := b.step(sup, 0, t)
 			t.hour(foodC, s.LimitC, iceKg > 0, d.settled)
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: foodC,

@@ -67,7 +67,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			// Power rarely limits: only then is it worked out what there is.
 			powerW := capacityW
 			if b.off || work.COP*(b.wh+sup.surplusW-fanW) < capacityW {
-				powerW = max(0, work.COP*(b.availableW(&sup)-fanW))
+				powerW = max(0, work.COP*(b.availableW(sup)-fanW))
 			}
 
 			var cooledW, pumpedW float64
@@ -99,7 +99,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			}
 			boxC += (gainW - cooledW) * kelvinPerW
 
-			shoreW := b.step(&sup, unitW, t)
+			shoreW := b.step(sup, unitW, t)
 			gainWh += gainW
 			unitWh += unitW
 			cooledWh += cooledW
