@@ -248,12 +248,28 @@ func (s *fitter) search() (sizes []byte, reached bool) {
 }
 
 // trim gives each piece in turn the size, none included, at which the option
-// still works and the present cost is least, until no change lowers it.
+// still works and the present cost is least, until no change lowers it: first
+// as far as glances lead, if looks bear them out, then by looks.
 func (s *fitter) trim(sizes []byte) {
+	glanced := slices.Clone(sizes)
+	s.trimBy(glanced, gauge{s.glance, func(sizes []byte) bool { return s.glance(sizes).reaches() }})
+	if s.reaches(glanced) && s.look(glanced).present < s.look(sizes).present {
+		copy(sizes, glanced)
+	}
+	s.trimBy(sizes, gauge{s.look, s.reaches})
+}
+
+// gauge is a way to grade fit-outs and to tell whether they reach.
+type gauge struct {
+	grade   func(sizes []byte) grade
+	reaches func(sizes []byte) bool
+}
+
+func (s *fitter) trimBy(sizes []byte, by gauge) {
 	for improved := true; improved; {
 		improved = false
 		for i := len(s.steps) - 1; i >= 0; i-- {
-			improved = s.save(sizes, i) || improved
+			improved = s.save(sizes, i, by) || improved
 		}
 	}
 }
@@ -293,12 +309,12 @@ func (s *fitter) help(sizes []byte, i int) (reached bool) {
 }
 
 // save gives piece i the size that costs least among those with which the
-// option works: the cheapest at a glance that a look confirms.
-func (s *fitter) save(sizes []byte, i int) (saved bool) {
-	was, before := sizes[i], s.look(sizes).present
+// option works: the cheapest at a glance that the gauge confirms.
+func (s *fitter) save(sizes []byte, i int, by gauge) (saved bool) {
+	was, before := sizes[i], by.grade(sizes).present
 	confirmed := func(n byte) bool {
 		sizes[i] = n
-		if s.glance(sizes).hopeful() && s.reaches(sizes) && s.look(sizes).present < before-1e-6 {
+		if s.glance(sizes).hopeful() && by.reaches(sizes) && by.grade(sizes).present < before-1e-6 {
 			return true
 		}
 		sizes[i] = was
