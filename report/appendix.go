@@ -146,8 +146,12 @@ func (a author) otherWork() []page.Block {
 			out = append(out, a.workFor(id, 2)...)
 		}
 	}
-	return append(out, page.Para{Style: page.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, and then put to all %d. The boat as she is was put to %d.",
-		a.r.Of(a.chosen()).Fit.SearchFutures, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
+	var searched int
+	for i := range a.r.Options {
+		searched = max(searched, a.r.Options[i].Fit.SearchFutures)
+	}
+	return append(out, page.Para{Style: page.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, fewer where none was enough, and then put to all %d. The boat as she is was put to %d.",
+		searched, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
 }
 
 // drawn is how many figures the swing chart shows.

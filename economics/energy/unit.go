@@ -78,7 +78,7 @@ func (r *Ready) Working(box, coolant quantity.Celsius) Work {
 	depth := w * (1 / capacityGrowth)
 	te := float64(box) - depth
 	if te > plateCeilingC {
-		return r.work(plateCeilingC, tc)
+		return r.working(plateCeilingC, tc, r.atRatedPlate(tc)*growthAtCeiling)
 	}
 	// What the plate takes up is the capacity.
 	return r.working(te, tc, float64(r.Plate)*depth)
@@ -88,7 +88,14 @@ func (r *Ready) Working(box, coolant quantity.Celsius) Work {
 // cold-storing plate: the plate stays at the freezing point whatever the box
 // does.
 func (c Cycle) Storing(coolant quantity.Celsius) Work {
-	return c.work(eutecticC, c.condensing(coolant))
+	r := c.Ready()
+	return r.Storing(coolant)
+}
+
+// Storing is Cycle.Storing.
+func (r *Ready) Storing(coolant quantity.Celsius) Work {
+	tc := r.condensing(coolant)
+	return r.working(eutecticC, tc, r.atRatedPlate(tc)*growthAtEutectic)
 }
 
 // PowerW is the electrical power while running, fan or pump included.
@@ -108,8 +115,14 @@ func (c *Cycle) condensing(coolant quantity.Celsius) float64 {
 
 // capacity is the cooling in watts between two saturation temperatures.
 func (c *Cycle) capacity(te, tc float64) float64 {
-	return c.atRatedPlate(tc) * math.Exp(capacityGrowth*(te-ratingPlateC))
+	return c.atRatedPlate(tc) * growth(te)
 }
+
+// growth is what a plate at te cools over one at the rating's temperature.
+func growth(te float64) float64 { return math.Exp(capacityGrowth * (te - ratingPlateC)) }
+
+// Plates stand at these two for hours.
+var growthAtCeiling, growthAtEutectic = growth(plateCeilingC), growth(eutecticC)
 
 func (c *Cycle) atRatedPlate(tc float64) float64 {
 	return float64(c.Rated) * (1 - capacityFall*(tc-ratingCondenserC))

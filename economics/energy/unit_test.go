@@ -260,7 +260,7 @@ func TestWarmerCoolantAndBox(t *testing.T) {
 // A plate that stores cold runs near -10 °C: common practice, no source;
 // potassium chloride's eutectic is at -10.7 °C.
 //
-// Guards "c.work(eutecticC" in Storing.
+// Guards "r.working(eutecticC" in Storing.
 func TestStoringPlate(t *testing.T) {
 	c := typicalUnit(50, Fan, Eutectic).Cycle()
 	w := c.Storing(33)

@@ -18,13 +18,22 @@ func (p *Power) fullBank() bank {
 	return bank{wh: full, storedWh: full, fullWh: full, restartWh: float64(p.Bank.RestartWh), yield: yield, perYield: 1 / yield}
 }
 
-// supply is what the boat's own sources give in one hour, before any unit.
+// supply is what the boat's own sources give in one hour, before any unit. It
+// has four fields because the compiler keeps no larger struct in registers.
 type supply struct {
 	sunW, engineW float64
 	surplusW      float64 // sun and engine beyond house loads; negative when short
-	shore         bool
-	shoreEnds     bool // shore power leaves the bank full at the end of this hour
+	shore         shore
 }
+
+// shore tells of shore power in an hour.
+type shore uint8
+
+const (
+	noShore shore = iota
+	onShore
+	leavingShore // with a full bank, at the end of this hour
+)
 
 // supplyAt gives the sources and house loads of clock hour h, on a night with
 // or without shore power.
@@ -35,7 +44,9 @@ func (p *Power) supplyAt(a *hourAir, h int, shoreNight bool) supply {
 	}
 	sup.surplusW = sup.sunW + sup.engineW - p.HouseW
 	if shoreNight && (h >= shoreFromH || h < shoreToH) {
-		sup.shore, sup.shoreEnds = true, h == shoreToH-1
+		if sup.shore = onShore; h == shoreToH-1 {
+			sup.shore = leavingShore
+		}
 	}
 	return sup
 }
@@ -44,7 +55,7 @@ func (p *Power) supplyAt(a *hourAir, h int, shoreNight bool) supply {
 // without end on shore power, none when it is cut off.
 func (b *bank) availableW(sup supply) float64 {
 	switch {
-	case sup.shore:
+	case sup.shore != noShore:
 		return math.Inf(1)
 	case b.off:
 		return 0
@@ -68,7 +79,7 @@ func (b *bank) step(sup supply, unitW float64, t *Tally) (shoreW float64) {
 		}
 		t.LostWh += put * (1 - b.yield)
 		spill = net - put
-	case sup.shore:
+	case sup.shore != noShore:
 		shoreW = -net
 	case -net <= b.wh:
 		b.wh += net
@@ -78,7 +89,7 @@ func (b *bank) step(sup supply, unitW float64, t *Tally) (shoreW float64) {
 		t.HouseUnmetWh += -net - b.wh
 		b.wh = 0
 	}
-	if sup.shoreEnds && b.wh < b.fullWh {
+	if sup.shore == leavingShore && b.wh < b.fullWh {
 		put := (b.fullWh - b.wh) * b.perYield
 		shoreW += put
 		t.LostWh += put * (1 - b.yield)
@@ -95,7 +106,7 @@ func (b *bank) step(sup supply, unitW float64, t *Tally) (shoreW float64) {
 	t.SpillWh += spill
 	if b.wh <= 1e-9 {
 		b.off = true
-	} else if b.wh >= b.restartWh || sup.shore {
+	} else if b.wh >= b.restartWh || sup.shore != noShore {
 		b.off = false
 	}
 	if b.wh < t.LowestWh {

@@ -191,7 +191,7 @@ func (p *pairs) correlation() float64 {
 // though nothing else charges it: as many as the share says, evenly.
 //
 // Guards shoreNight (Floor without the half fails), shoreFromH, shoreToH and
-// the charging at "shoreEnds".
+// the charging at leavingShore.
 func TestShoreNights(t *testing.T) {
 	for _, row := range []struct {
 		share  float64

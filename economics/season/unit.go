@@ -94,7 +94,7 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 				unitW = pumpedW/work.COP + fanW*run
 				runHours += run
 			}
-			if !b.off || sup.shore {
+			if !b.off || sup.shore != noShore {
 				unitW += standbyW
 			}
 			boxC += (gainW - cooledW) * kelvinPerW
