@@ -33,6 +33,23 @@ func TestABadBoatDoesNotStopTheRest(t *testing.T) {
 	}
 }
 
+// broken is a criterion that no boat survives.
+type broken struct{}
+
+func (broken) Holds(economics.Facts) (bool, error) { panic("a riddle") }
+
+// A fault in the program, met in one of the reckoning's workers, is an error of
+// the boat. Guards the recover in economics' share.
+func TestAFaultIsTheBoatsError(t *testing.T) {
+	pack := rulePack(t)
+	pack.Book.Criteria = append(slices.Clone(pack.Book.Criteria),
+		economics.Criterion{ID: "broken", Options: []economics.OptionID{economics.IceOnly}, Fails: broken{}})
+	row := RowOf(entries()[0], pack, few)
+	if !strings.Contains(row.Error, "fault in the program") || !strings.Contains(row.Error, "a riddle") {
+		t.Errorf("the row's error is %q", row.Error)
+	}
+}
+
 // A row says what a reckoning of the boat alone says.
 func TestRowIsTheReckoning(t *testing.T) {
 	e := entries()[0]
