@@ -69,9 +69,16 @@ func (c complaint) print(w io.Writer) {
 	}
 }
 
+// longestLine and shownEnd bound what is shown of a fault that repeats a long
+// name or value, in bytes: what was expected stands at its end.
+const longestLine, shownEnd = 1000, 300
+
 // oneLine keeps control characters in names and files from reaching the
-// terminal, and a fault on its one line.
+// terminal, and a fault on its one line, of bounded length.
 func oneLine(s string) string {
+	if len(s) > longestLine {
+		s = strings.ToValidUTF8(s[:longestLine-shownEnd]+" … "+s[len(s)-shownEnd:], "")
+	}
 	return strings.Map(func(r rune) rune {
 		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 {
 			return ' '

@@ -54,7 +54,7 @@ var house = map[string]room{
 	"report":           {inside: "economics economics/* rules report/*"},
 	"cmd/coldreckon": {
 		inside:    "economics economics/* rules wizard wizard/* report report/*",
-		libraries: "github.com/spf13/cobra golang.org/x/term",
+		libraries: "github.com/spf13/cobra github.com/spf13/pflag golang.org/x/term",
 	},
 }
 

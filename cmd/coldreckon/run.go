@@ -65,9 +65,7 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.SetIn(out.stdin)
 	root.SetOut(out.stdout)
 	root.SetErr(out.stderr)
-	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
-		return misuse(helpHint(cmd), "%s: %v", cmd.CommandPath(), err)
-	})
+	root.SetFlagErrorFunc(flagFault)
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), learnCommand(out),
 		protocolCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
 		manCommand(out), questionsCommand(out))

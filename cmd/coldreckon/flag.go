@@ -1,0 +1,62 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
+
+	"coldreckon/economics/quantity"
+)
+
+// flagFault words what is wrong with a command's flags.
+func flagFault(cmd *cobra.Command, err error) error {
+	var unknown *pflag.NotExistError
+	var bare *pflag.ValueRequiredError
+	var value *pflag.InvalidValueError
+	var syntax *pflag.InvalidSyntaxError
+	found, expected, hint := err.Error(), "the flags of its help", helpHint(cmd)
+	switch {
+	case errors.As(err, &unknown) && unknown.GetSpecifiedShortnames() != "":
+		found = fmt.Sprintf("the flag %q", "-"+unknown.GetSpecifiedShortnames())
+	case errors.As(err, &unknown):
+		name := unknown.GetSpecifiedName()
+		found = fmt.Sprintf("the flag %q", "--"+name)
+		if near := nearFlag(cmd, name); near != "" {
+			hint = fmt.Sprintf("Did you mean --%s?", near)
+		}
+	case errors.As(err, &bare):
+		found, expected = fmt.Sprintf("--%s with nothing after it", bare.GetFlag().Name), valueOf(bare.GetFlag())
+	case errors.As(err, &value):
+		found, expected = fmt.Sprintf("--%s %q", value.GetFlag().Name, value.GetValue()), valueOf(value.GetFlag())
+	case errors.As(err, &syntax):
+		found, expected = fmt.Sprintf("%q", syntax.GetSpecifiedFlag()), "--NAME or --NAME=VALUE"
+	}
+	return misuse(hint, "%s: found %s, expected %s", cmd.CommandPath(), found, expected)
+}
+
+// valueOf names what a flag takes.
+func valueOf(f *pflag.Flag) string {
+	switch f.Value.Type() {
+	case "int", "uint64":
+		return "a whole number, not below 0, of at most 18 digits"
+	case "bool":
+		return "true or false"
+	}
+	return "a value"
+}
+
+// nearFlag gives the command's flag that most resembles a misspelt one, or "".
+func nearFlag(cmd *cobra.Command, name string) (near string) {
+	if len(name) > 100 {
+		return ""
+	}
+	least := len(name)/3 + 2
+	cmd.Flags().VisitAll(func(f *pflag.Flag) {
+		if d := quantity.Distance(f.Name, name); d < least && !f.Hidden {
+			near, least = f.Name, d
+		}
+	})
+	return near
+}
