@@ -192,9 +192,8 @@ func TestConversations(t *testing.T) {
 			if err := run(opts); err != nil {
 				t.Fatalf("%v after:\n%s", err, s.out.String())
 			}
-			f := read(t, kept)
 			for key, want := range tt.told {
-				if got, _ := f.Answer(key); got != want {
+				if got := answerIn(t, kept, key); got != want {
 					t.Errorf("%s: found %q in the file, expected %q", key, got, want)
 				}
 			}

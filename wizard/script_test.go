@@ -10,6 +10,8 @@ import (
 	"sync"
 	"testing"
 
+	"gopkg.in/yaml.v3"
+
 	"coldreckon/economics"
 	"coldreckon/wizard/answers"
 )
@@ -136,6 +138,24 @@ func read(t testing.TB, written string) *answers.File {
 		t.Fatalf("%v in:\n%s", faults, written)
 	}
 	return f
+}
+
+// answerIn gives one answer of an answers file, as it stands there; "" when
+// there is none.
+func answerIn(t testing.TB, written, key string) string {
+	t.Helper()
+	var at any
+	if err := yaml.Unmarshal([]byte(written), &at); err != nil {
+		t.Fatal(err)
+	}
+	for part := range strings.SplitSeq(key, ".") {
+		group, _ := at.(map[string]any)
+		at = group[part]
+	}
+	if at == nil {
+		return ""
+	}
+	return fmt.Sprint(at)
 }
 
 // options gives those of a test: nothing is saved but to *kept, and reckoned

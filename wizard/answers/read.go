@@ -355,13 +355,6 @@ func (f *File) Boat(book economics.Book) (economics.Boat, []Fault) {
 	return b, nil
 }
 
-// Answer gives the text that answers a key, as its owner wrote it; ok is false
-// when it has no answer or one of several parts.
-func (f *File) Answer(key string) (text string, ok bool) {
-	in, ok := f.inputs[key]
-	return in.Text, ok && in.Shape == questions.Scalar
-}
-
 // Write writes the file, with the line ends it was read with.
 func (f *File) Write(w io.Writer) error {
 	text := f.text
