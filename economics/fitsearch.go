@@ -52,7 +52,8 @@ const (
 	batterySizes = 6
 )
 
-// onlyHelps tells that more of the piece never keeps less cold, nor costs less.
+// onlyHelps tells that more of the piece keeps no less cold, but for the odd
+// day, and costs no less.
 func (s *step) onlyHelps() bool { return s.piece == PanelPiece || s.piece == BatteryPiece }
 
 // steps lists the pieces that make sense for the option on this boat.
