@@ -24,7 +24,7 @@ func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Di
 
 // money shows what is paid over the years.
 func (a author) money() []page.Block {
-	return []page.Block{page.Heading{Level: 1, Text: "Money over the years"}, a.paid()}
+	return []page.Block{page.Heading{Level: 1, Text: "Money over the years"}, page.Kept{a.paid()}}
 }
 
 // order gives the options with the answer and its rival first.

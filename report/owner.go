@@ -86,8 +86,9 @@ type author struct {
 	// front and body say how tightly page one and the other reader's pages
 	// are set, from 0, roomy, to tightest.
 	frontTight, bodyTight int
-	// stretch makes the figures of the last reader's page taller; 0 is not at all.
-	stretch float64
+	// lastStretch and stretch make the figures of the last reader's page, and
+	// of those before it, taller; 0 is not at all.
+	lastStretch, stretch float64
 }
 
 // The tightest settings of page one and of the other reader's pages.
@@ -155,14 +156,17 @@ func (in Input) printed() (page.Document, error) {
 			break
 		}
 	}
-	// What is left of the last reader's page goes to the figures.
-	for _, a.stretch = range []float64{0.3, 0.2, 0.1, 0} {
-		n, err := a.pages(a.front(), a.body())
-		if err != nil {
-			return page.Document{}, err
-		}
-		if n <= readerPages {
-			break
+	// What is left of the reader's pages goes to their figures. The last page
+	// comes first: once it is full, nothing can move there from those before.
+	for _, stretch := range []*float64{&a.lastStretch, &a.stretch} {
+		for _, *stretch = range []float64{0.3, 0.2, 0.1, 0} {
+			n, err := a.pages(a.front(), a.body())
+			if err != nil {
+				return page.Document{}, err
+			}
+			if n <= readerPages {
+				break
+			}
 		}
 	}
 	return a.document(), nil
@@ -206,13 +210,16 @@ func (a author) least(draw func(sheet.Sheet, sheet.Rect) error, height float64) 
 	return height
 }
 
-// tall is the height of a figure on the reader's pages.
-func (a author) tall(height float64) float64 {
-	return height * [tightestBody + 1]float64{1, 0.9, 0.82, 0.78, 0.78, 0.78}[a.bodyTight]
-}
+// tall is the height of a figure on the reader's pages, as tight as they are
+// set.
+func (a author) tall(height float64) float64 { return a.set(height) * (1 + a.stretch) }
 
 // last is the height of a figure on the last of them.
-func (a author) last(height float64) float64 { return a.tall(height) * (1 + a.stretch) }
+func (a author) last(height float64) float64 { return a.set(height) * (1 + a.lastStretch) }
+
+func (a author) set(height float64) float64 {
+	return height * [tightestBody + 1]float64{1, 0.9, 0.82, 0.78, 0.78, 0.78}[a.bodyTight]
+}
 
 func (a author) foot() string {
 	text := "coldreckon " + a.Version

@@ -7,8 +7,9 @@
 //   - nothing leaves the margins, nothing lies over anything else;
 //   - a heading is never the last thing on a page;
 //   - a paragraph leaves no single line behind or ahead;
-//   - a table repeats its head on each page and breaks between rows, inside a
-//     row only if that row is taller than a page;
+//   - a table repeats its head on each page and breaks between rows, with two
+//     at least on either side, and inside a row only if that row is taller
+//     than a page;
 //   - a word longer than its line is broken, never clipped.
 //
 // Lengths are millimetres, type sizes points.

@@ -206,6 +206,30 @@ func TestNoSingleLinesAtBreaks(t *testing.T) {
 	}
 }
 
+func TestNoSingleRowsAtBreaks(t *testing.T) {
+	tab := Table{Columns: []Column{{Head: "Month"}}}
+	for i := range 7 {
+		tab.Rows = append(tab.Rows, plainRow(fmt.Sprintf("row %d", i)))
+	}
+	split := 0
+	for room := 0.0; room < tab.height(100); room++ {
+		a, z := tab.split(100, room, 300)
+		if a == nil {
+			continue
+		}
+		split++
+		if above, below := len(a.(Table).Rows), len(z.(Table).Rows); above < 2 || below < 2 || above+below != 7 {
+			t.Errorf("room %.0f: 7 rows split into %d and %d", room, above, below)
+		}
+		if a.height(100) > room {
+			t.Errorf("room %.0f: the head is %.1f high", room, a.height(100))
+		}
+	}
+	if split == 0 {
+		t.Error("never split: the test tests nothing")
+	}
+}
+
 func TestTableRepeatsItsHead(t *testing.T) {
 	tab := Table{Columns: []Column{{Head: "Month"}, {Head: "Ice", Align: sheet.Right}}}
 	for i := range 120 {

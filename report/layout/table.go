@@ -191,6 +191,9 @@ func (t Table) drawRow(s sheet.Sheet, r Row, typ sheet.Type, widths []float64, x
 
 func (t Table) space() (above, below float64) { return 3, 4 }
 
+// leastRows is how many rows a break leaves on either side.
+const leastRows = 2
+
 // split breaks between rows. The head goes with every part.
 func (t Table) split(w, room, page float64) (head, rest Block) {
 	t.widths = t.spread(w)
@@ -202,15 +205,25 @@ func (t Table) split(w, room, page float64) (head, rest Block) {
 		n++
 	}
 	a, z := t, t
-	a.Rows, z.Rows = t.Rows[:n:n], t.Rows[n:]
-	if n < len(t.Rows) && top+t.rowHeight(t.Rows[n], typ, t.widths) > page {
-		if upper, lower, ok := t.splitRow(t.Rows[n], room-y); ok {
-			a.Rows, z.Rows = append(a.Rows, upper), append([]Row{lower}, t.Rows[n+1:]...)
+	switch {
+	case n == len(t.Rows):
+	case page == 0 && n > 0: // too few rows are better than no page
+	case top+t.rowHeight(t.Rows[n], typ, t.widths) > page:
+		upper, lower, ok := t.splitRow(t.Rows[n], room-y)
+		if !ok {
+			break
+		}
+		a.Rows, z.Rows = append(t.Rows[:n:n], upper), append([]Row{lower}, t.Rows[n+1:]...)
+		return a, z
+	default:
+		if n = min(n, len(t.Rows)-leastRows); n < leastRows {
+			n = 0
 		}
 	}
-	if len(a.Rows) == 0 {
+	if n == 0 {
 		return nil, t
 	}
+	a.Rows, z.Rows = t.Rows[:n:n], t.Rows[n:]
 	return a, z
 }
 

@@ -102,8 +102,8 @@ type Chart struct {
 	Caption string // what is drawn, with its unit
 	Height  float64
 	Draw    func(s sheet.Sheet, r sheet.Rect) error
-	// Table holds the drawn figures. Shown sets it under the drawing too; text
-	// and Markdown always have it.
+	// Table holds the drawn figures. Shown sets it under the drawing too, from
+	// where it may go on over the page; text and Markdown always have it.
 	Table Table
 	Shown bool
 }

@@ -66,7 +66,7 @@ func setOne(b Block) layout.Block {
 		if !b.Shown {
 			return figure
 		}
-		return layout.Together(figure, setTable(b.Table))
+		return layout.Stack{figure, setTable(b.Table)}
 	case Note:
 		weight := 0.0
 		if b.Heavy {

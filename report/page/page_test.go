@@ -63,6 +63,41 @@ func TestMarkdown(t *testing.T) {
 	}
 }
 
+// A chart's table may go on over the page; Kept holds it with its chart.
+func TestChartsTableGoesOn(t *testing.T) {
+	chart := Chart{Finding: "It rises.", Height: 150, Shown: true, Table: Table{Columns: []Column{{}}},
+		Draw: func(s sheet.Sheet, r sheet.Rect) error { s.Rect(r, sheet.Fill{}, sheet.Hairline); return s.Err() }}
+	for range 14 {
+		chart.Table.Rows = append(chart.Table.Rows, []string{"row"})
+	}
+	for _, c := range []struct {
+		block          Block
+		drawing, first int // their pages
+	}{{chart, 1, 1}, {Kept{chart}, 2, 2}} {
+		var d Document
+		d.Part(Para{Text: "before"}, c.block)
+		s, err := sheet.NewRecording(sheet.A4)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := d.Draw(s); err != nil {
+			t.Fatal(err)
+		}
+		drawing, first := 0, 0
+		for _, o := range s.Ops {
+			switch {
+			case o.Kind == sheet.AreaOp:
+				drawing = o.Page
+			case o.Text == "row" && first == 0:
+				first = o.Page
+			}
+		}
+		if drawing != c.drawing || first != c.first || s.Page() != 2 {
+			t.Errorf("%T: the drawing is on page %d, its table from page %d, of %d; want %d, %d, of 2", c.block, drawing, first, s.Page(), c.drawing, c.first)
+		}
+	}
+}
+
 // A figure stays with its unit, in print by a space that does not break.
 func TestBound(t *testing.T) {
 	for text, want := range map[string]string{
