@@ -8,7 +8,8 @@ import (
 
 // Boat is everything an owner tells, or that is assumed for them: the one
 // input of a reckoning besides the rule book and the climate. Every field is
-// filled before reckoning; Known says how each came to be known.
+// filled before reckoning, within the limits that its question has in package
+// questions; Known says how each came to be known.
 type Boat struct {
 	Units    quantity.System
 	Currency string // printed as given, e.g. "$", "EUR"
@@ -43,37 +44,37 @@ type Assumption struct {
 // BeforeTrip is the state of the box when a trip starts.
 type BeforeTrip string
 
-// The states.
+// The states of a box before a trip.
 const (
-	Warm      BeforeTrip = "warm"
-	Precooled BeforeTrip = "precooled" // on shore power
-	Running   BeforeTrip = "running"   // left on its own sun
+	Warm      BeforeTrip = "warm"      // as warm as the cabin
+	Precooled BeforeTrip = "precooled" // cooled the day before, a unit on shore power
+	Running   BeforeTrip = "running"   // a unit was left on, by the boat's own panel and battery
 )
 
 // Cruising is where, when and with whom.
 type Cruising struct {
-	Ground          string      // id of a cruising ground, see package climate
-	Nights          [12]float64 // nights aboard, January first, 0 to the days of the month
-	TripNights      float64     // nights between leaving home and coming back, >= 1
-	ShopEveryDays   float64     // days between stops where food is bought, >= 1
-	ShorePowerShare quantity.Fraction
+	Ground          string            // id of a cruising ground, see package climate
+	Nights          [12]float64       // nights aboard, January first, 0 to the days of the month
+	TripNights      float64           // nights between leaving home and coming back, >= 1
+	ShopEveryDays   float64           // days between stops where food is bought, >= 1
+	ShorePowerShare quantity.Fraction // of nights
 	BeforeTrip      BeforeTrip
-	Crew            float64
+	Crew            float64 // people; a child may count as half
 	// Latitude and the twelve air temperatures describe a ground that is not
 	// in the tables; they are used when Ground is "own".
-	LatitudeDeg  float64
-	AirMin       [12]quantity.Celsius
-	AirMax       [12]quantity.Celsius
+	LatitudeDeg  float64                  // north positive
+	AirMin       [12]quantity.Celsius     // mean daily lowest, January first
+	AirMax       [12]quantity.Celsius     // mean daily highest
 	AirOverrides map[int]quantity.Celsius // month 1-12 -> mean air temperature told by the owner
 }
 
 // Face is what the owner tells of one face of the box.
 type Face struct {
-	Foam      quantity.Metre
+	Foam      quantity.Metre // thickness
 	Material  heat.Material
-	State     heat.State
-	Neighbour heat.Neighbour
-	Reachable bool
+	State     heat.State     // how wet the foam is; Missing counts as no foam
+	Neighbour heat.Neighbour // what lies behind
+	Reachable bool           // whether foam can be added
 }
 
 // Box is the ice box as it stands.
@@ -98,10 +99,11 @@ const (
 	NotFitted   FittedUnit = "none"
 	UnitWorks   FittedUnit = "works"
 	UnitDead    FittedUnit = "dead"
-	UnitUnknown FittedUnit = "unknown"
+	UnitUnknown FittedUnit = "unknown" // there is one, and nobody knows whether it works
 )
 
-// Evidence is what the box has shown of itself; see heat.Estimate.
+// Evidence is what the box has shown of itself. Weigh holds it against the
+// drawing of the box.
 type Evidence struct {
 	IceTests   []heat.IceTest
 	JugTests   []heat.JugTest
@@ -111,7 +113,7 @@ type Evidence struct {
 
 // Food is what must be kept cold, and how well.
 type Food struct {
-	Target          quantity.Celsius
+	Target          quantity.Celsius  // aimed for
 	KgPerPersonDay  quantity.Kilogram // all food and drink put in the box or lockers
 	MustBeColdShare quantity.Fraction // the part of it that needs cooling
 	ColdDaysWanted  quantity.Fraction // share of days that must be cold for an option to work
@@ -125,8 +127,8 @@ type FirstLoad string
 
 // The sources of a first load.
 const (
-	FromHome FirstLoad = "home" // frozen at home at -18 °C, free
-	Bought   FirstLoad = "bought"
+	FromHome FirstLoad = "home"   // frozen at home at -18 °C, free
+	Bought   FirstLoad = "bought" // on the way, at Ice.Price
 )
 
 // Ice is how ice is bought.
@@ -138,52 +140,52 @@ type Ice struct {
 	FirstLoad    FirstLoad
 	TripCost     quantity.Money    // of each extra errand for ice
 	CarryLimit   quantity.Kilogram // most that can be carried at once
-	CarryLoss    quantity.Fraction // melted on the way
+	CarryLoss    quantity.Fraction // of what is bought, melted on the way
 	ShareOfBox   quantity.Fraction // of the box given to ice
 }
 
 // Power is the boat's electrical system.
 type Power struct {
-	Volts             quantity.Volt
+	Volts             quantity.Volt    // nominal
 	Battery           quantity.AmpHour // nominal, of the bank that would feed the unit
 	BatteryAge        quantity.Year
 	Chemistry         energy.Chemistry
-	SolarWp           quantity.Watt
+	SolarWp           quantity.Watt // rated, of the panel fitted
 	Mounting          energy.Mounting
 	Controller        energy.Controller
-	OtherLoads        quantity.AmpHour // per day
-	EngineHoursPerDay float64
-	EngineAmps        quantity.Ampere
-	MaxPanelWp        quantity.Watt // most that the boat could carry, what it has included
-	CableRun          quantity.Metre
+	OtherLoads        quantity.AmpHour          // per day
+	EngineHoursPerDay float64                   // on days aboard
+	EngineAmps        quantity.Ampere           // into the battery while the engine runs
+	MaxPanelWp        quantity.Watt             // most that the boat could carry, what it has included
+	CableRun          quantity.Metre            // from battery to unit, one way
 	CableSize         quantity.SquareMillimetre // 0 when not known
 }
 
 // FittedBy is who does the work.
 type FittedBy string
 
-// The hands.
+// Those who may do it.
 const (
 	Self FittedBy = "self"
-	Yard FittedBy = "yard"
+	Yard FittedBy = "yard" // work priced for Self is then multiplied by the book's rate "yard_factor"
 )
 
 // Money is the owner's terms.
 type Money struct {
-	Budget       quantity.Money // most they would spend at first; 0 = no limit given
-	Years        quantity.Year  // horizon, whole years >= 1
-	WillSell     quantity.Tri   // within the horizon
-	Discount     quantity.Fraction
-	ColdDayWorth quantity.Money // worth of one cold day; counts only when its key is Told in Known
+	Budget       quantity.Money    // most they would spend at first; 0 = no limit given
+	Years        quantity.Year     // horizon, whole years >= 1
+	WillSell     quantity.Tri      // within the horizon
+	Discount     quantity.Fraction // a year, above inflation
+	ColdDayWorth quantity.Money    // worth of one cold day; counts only when its key is Told in Known
 	FittedBy     FittedBy
 }
 
 // Form is how a unit comes.
 type Form string
 
-// The forms.
+// The forms of a unit.
 const (
-	BuiltIn      Form = "built_in"
+	BuiltIn      Form = "built_in"      // into the ice box
 	FreeStanding Form = "free_standing" // a 12 V chest with walls of its own
 )
 
@@ -191,8 +193,8 @@ const (
 type Unit struct {
 	Form         Form
 	Price        quantity.Money
-	Fitting      quantity.Money  // parts and labour, by the hands in Money.FittedBy
-	RatedCooling quantity.Watt   // at -10/45 °C
+	Fitting      quantity.Money  // parts and labour, of whoever Money.FittedBy says
+	RatedCooling quantity.Watt   // at -10 °C plate and 45 °C condenser
 	RatedAmps    quantity.Ampere // average current the maker states, 0 when not told
 	RatedBox     quantity.Litre  // "boxes up to", 0 when not told
 	CooledBy     energy.Condenser
@@ -205,12 +207,12 @@ type Unit struct {
 // Safety holds the questions that are always asked.
 type Safety struct {
 	FuelVapourSpace  quantity.Tri // petrol or gas could reach where the unit would sit
-	COAlarm          quantity.Tri
-	Lithium          quantity.Tri // a lithium bank aboard or planned, and whether installed to standard is not confirmed
+	COAlarm          quantity.Tri // a working carbon monoxide alarm in the cabin
+	Lithium          quantity.Tri // a lithium bank aboard or planned
 	DrainTo          DrainTo
-	Children         quantity.Tri
-	LatchOpensInside quantity.Tri
-	DryIce           quantity.Tri
+	Children         quantity.Tri // aboard, or near the boat when she is laid up
+	LatchOpensInside quantity.Tri // the lid opens with a push from inside
+	DryIce           quantity.Tri // ever carried
 	Fish             quantity.Tri // catch kept aboard
 	Eggs             Eggs
 	WiringKnown      quantity.Tri // wiring seen and known to be sound
@@ -220,12 +222,12 @@ type Safety struct {
 // DrainTo is where meltwater goes.
 type DrainTo string
 
-// The destinations.
+// The places that meltwater may go to.
 const (
 	ToBilge     DrainTo = "bilge"
 	ToSump      DrainTo = "sump"
 	ToOverboard DrainTo = "overboard"
-	ToNowhere   DrainTo = "none"
+	ToNowhere   DrainTo = "none" // baled or mopped
 	ToUnknown   DrainTo = "unknown"
 )
 
@@ -237,5 +239,5 @@ const (
 	WashedEggs   Eggs = "washed"
 	UnwashedEggs Eggs = "unwashed"
 	UnknownEggs  Eggs = "unknown"
-	NoEggs       Eggs = "none"
+	NoEggs       Eggs = "none" // none are eaten
 )

@@ -17,7 +17,7 @@ const (
 var Options = [4]OptionID{IceOnly, DryStores, SmallUnit, LargerUnit}
 
 // Facts holds one option's named facts: float64, bool or string by the kind
-// in Vocabulary. See facts.go for the names.
+// in Vocabulary, which lists the names.
 type Facts map[string]any
 
 // Condition is a compiled yes-or-no expression over facts.
@@ -38,9 +38,9 @@ type Billing string
 // The billings.
 const (
 	Once    Billing = "once"    // with the first outlay
-	Renewed Billing = "renewed" // first outlay, and again at the end of each life
+	Renewed Billing = "renewed" // with the first outlay, and again at the end of each life
 	Yearly  Billing = "yearly"  // at each year's end
-	PerDay  Billing = "rate"    // not billed by itself: a rate that the models look up by id
+	Rate    Billing = "rate"    // not billed by itself: the models look it up by its id
 )
 
 // PriceLine is one line of the price book.
@@ -48,13 +48,13 @@ type PriceLine struct {
 	ID       string
 	Label    string         // as printed on a shopping list or in a cost table
 	Unit     string         // what one of it is: "W", "m²", "kWh", "person-night", "each"
-	Price    quantity.Range // money per unit, in the book's currency
+	Price    quantity.Range // per unit: money in the book's currency, or years, a share or a factor as Unit says
 	Billing  Billing
 	Life     quantity.Range // years, for Renewed
 	Options  []OptionID     // which options can carry it
-	Quantity Amount         // how many units; nil for a rate
+	Quantity Amount         // how many units, a year where billed yearly; nil for a Rate
 	Work     bool           // includes labour, which a yard multiplies by the rate "yard_factor"
-	Grade    string         // provenance grade: "a" read in an official source, "b" read elsewhere, "c" from memory
+	Grade    string         // where Price is from: "a" read in an official source, "b" read elsewhere, "c" from memory
 	Source   string
 }
 
@@ -74,8 +74,8 @@ type Book struct {
 	Identity string // short hash of the files, printed in the report
 }
 
-// Price finds a line by its id.
-func (b Book) Price(id string) (PriceLine, bool) {
+// Price finds a line by its id; ok is false when the book has none.
+func (b Book) Price(id string) (line PriceLine, ok bool) {
 	for _, line := range b.Prices {
 		if line.ID == id {
 			return line, true

@@ -16,7 +16,7 @@ func testBook() Book {
 		return PriceLine{ID: id, Label: id, Unit: unit, Billing: billing, Options: options, Quantity: q,
 			Price: quantity.Range{Low: price / 2, Typical: price, High: price * 2}}
 	}
-	rate := func(id string, price float64) PriceLine { return line(id, "each", price, PerDay, nil, nil) }
+	rate := func(id string, price float64) PriceLine { return line(id, "each", price, Rate, nil, nil) }
 	book := Book{Currency: "$", Identity: "of the tests", Prices: []PriceLine{
 		rate("yard_factor", 2),
 		rate("seen_at_sale", 0.15),

@@ -6,9 +6,9 @@ import "coldreckon/economics/cost"
 // that of ice, both as told. It scales everything billed by the night and
 // keeps the season's pattern.
 type BreakEven struct {
-	Option OptionID
-	Nights float64
-	Known  bool // false when the two never meet within a year, or there are no nights to scale
+	Option OptionID // the unit: SmallUnit or LargerUnit
+	Nights float64  // 0 to 365
+	Known  bool     // false when the two never meet within a year, or there are no nights to scale
 	// UnitCheaper tells, when not Known, which way it never turns.
 	UnitCheaper bool
 }
@@ -17,7 +17,7 @@ type BreakEven struct {
 // part that does not depend on nights and a part that grows with them.
 func breakEven(id OptionID, unit, ice *Outcome) BreakEven {
 	out := BreakEven{Option: id}
-	nights := unit.Year.nights
+	nights := unit.year.nights
 	unitFixed, unitNightly := split(unit)
 	iceFixed, iceNightly := split(ice)
 	out.UnitCheaper = unitFixed+unitNightly < iceFixed+iceNightly

@@ -85,19 +85,15 @@ func (p *proposal) compressor(f *Future) energy.Unit {
 // aYear is what an average year aboard takes and gives, over the years simulated.
 type aYear struct {
 	nights, coldDays, warmDays   float64
-	coldShare                    float64
+	coldShare                    float64 // of days aboard
 	hoursOver5                   float64
 	longestOff                   float64 // hours, of any year
-	warmestC                     float64
-	iceBoughtKg, iceHomeKg       float64
-	iceMeltKg                    float64
+	warmestC                     float64 // passed in warmShare of the hours
+	iceBoughtKg                  float64
 	errands                      float64
-	unitWh                       float64
+	unitWh                       float64 // electricity the unit took
 	shoreKWh, engineKWh, wearKWh float64 // because of the option
-	lowestShare                  float64
-	houseUnmetWh                 float64
-	spillWh                      float64
-	worstRun                     float64
+	lowestShare                  float64 // of the usable charge, at the emptiest
 }
 
 // warmShare is the part of the hours that may be warmer than the warmest food
@@ -107,24 +103,17 @@ const warmShare = 0.02
 // average reads a tally of so many years; base is the same years without cooling.
 func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear {
 	y := aYear{
-		nights:       float64(t.Nights) / years,
-		coldDays:     float64(t.ColdDays) / years,
-		coldShare:    t.ColdShare(),
-		hoursOver5:   float64(t.HoursOver5) / years,
-		longestOff:   float64(t.LongestOff),
-		iceBoughtKg:  t.IceBoughtKg / years,
-		iceHomeKg:    t.IceHomeKg / years,
-		errands:      float64(t.Errands) / years,
-		unitWh:       t.UnitWh / years,
-		shoreKWh:     max(0, t.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
-		engineKWh:    max(0, t.EngineWh-base.EngineWh) / years / 1000,
-		wearKWh:      max(0, t.DrawnWh-base.DrawnWh) / years / 1000,
-		houseUnmetWh: max(0, t.HouseUnmetWh-base.HouseUnmetWh) / years,
-		spillWh:      t.SpillWh / years,
-		worstRun:     float64(t.WorstRun),
-	}
-	for _, kg := range t.MeltKgBy {
-		y.iceMeltKg += kg / years
+		nights:      float64(t.Nights) / years,
+		coldDays:    float64(t.ColdDays) / years,
+		coldShare:   t.ColdShare(),
+		hoursOver5:  float64(t.HoursOver5) / years,
+		longestOff:  float64(t.LongestOff),
+		iceBoughtKg: t.IceBoughtKg / years,
+		errands:     float64(t.Errands) / years,
+		unitWh:      t.UnitWh / years,
+		shoreKWh:    max(0, t.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
+		engineKWh:   max(0, t.EngineWh-base.EngineWh) / years / 1000,
+		wearKWh:     max(0, t.DrawnWh-base.DrawnWh) / years / 1000,
 	}
 	y.warmDays = y.nights - y.coldDays
 	if usableWh > 0 {

@@ -9,22 +9,33 @@
 // (watt-hours) and cost (money). Package season runs a year aboard hour by hour
 // through the first two; this package hands its tally to the third.
 //
-// A proposal is one option on one boat with one fit-out: the boat as told, or
-// with the cheapest work that makes the option keep food cold on the days the
-// owner wants (fitsearch.go). Each proposal is put to the same futures
-// (futures.go): draws of everything that is not known exactly, from the leak of
-// the box to the price of ice (inputs.go). Counting in how many futures each
-// option works, and in how many it is best, gives the verdict (verdict.go) and
-// what would be worth finding out (judge.go).
-//
-// Reckon is one pure function of the boat, the rule book, the ground and its
-// settings. It reads no clock and no file, and gives the same result on any
+// In goes a Boat, which holds every answer of her owner, a Book of prices and
+// criteria, and the climate of her ground. Out comes a Reckoning: the four
+// options side by side and a verdict. Reckon leads from one to the other; it is
+// a pure function, reads no clock and no file, and gives the same result on any
 // number of cores.
 //
-//	Unit of            is
+// A proposal is one option on one boat with one fit-out: the boat as told, or
+// with the work found for it. Each proposal is put to the same futures, which
+// are draws of all that is not known exactly, from the leak of the box to the
+// price of ice. A criterion of the book says when an option does not work.
+// Counting in how many futures each option works, and in how many it is best,
+// gives the verdict and what would be worth finding out.
+//
+//	in          boat.go, world.go, book.go, facts.go, granted.go
+//	the box     box.go, evidence.go; what a log teaches of it: learn.go, stay.go
+//	proposals   proposal.go, fitout.go, cooling.go, steady.go, unitfigures.go;
+//	            the cheapest work that suffices: fitsearch.go
+//	one future  future.go, outcome.go, money.go, factvalues.go, fortnight.go
+//	all futures inputs.go, futures.go, judge.go, verdict.go, breakeven.go, plane.go
+//	out         reckoning.go
+//
+// Units are in the types or the names; where neither tells:
+//
+//	what               unit
 //	temperature        °C; a difference K
 //	heat flow, power   W
 //	leak               W/K
 //	energy             Wh; heat kJ
-//	money              the owner's currency, in constant prices
+//	money              the owner's currency, in today's prices
 package economics

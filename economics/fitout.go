@@ -12,14 +12,14 @@ type FitOut struct {
 	// a unit is run on shore power the day before or, where the boat sees none,
 	// left running on its own sun.
 	Habit    bool
-	Seal     bool // a new lid gasket
-	Drain    bool // the drain trapped or plugged
-	LidFoam  quantity.Metre
-	FaceFoam quantity.Metre // on every reachable face but the lid's
-	Cover    bool           // an insulating cover over the contents
-	Vent     bool           // ducted air with a fan for the condenser
-	PanelWp  quantity.Watt  // added
-	Battery  quantity.AmpHour
+	Seal     bool             // a new lid gasket
+	Drain    bool             // the drain trapped or plugged
+	LidFoam  quantity.Metre   // foam added to the face that the lid is in
+	FaceFoam quantity.Metre   // foam added to every reachable face but the lid's
+	Cover    bool             // an insulating cover over the contents
+	Vent     bool             // ducted air with a fan for the condenser
+	PanelWp  quantity.Watt    // rated watts of panel added
+	Battery  quantity.AmpHour // nominal ampere-hours of battery added
 }
 
 // lidSide gives the face that the lid is in.

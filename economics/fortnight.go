@@ -7,12 +7,14 @@ const fortnightDays = 14
 
 // Fortnight is the warmest spell of an option's typical years, hour by hour
 // from noon: two weeks, or a whole trip where trips are shorter.
+//
+// It is empty, with Days and Month 0, for dry stores and without nights aboard.
 type Fortnight struct {
 	Option OptionID
-	Days   int
-	Month  int // 1 to 12, of its first day
-	LimitC float64
-	FullWh float64 // of the bank, above the cut-off
+	Days   int     // 14 at most
+	Month  int     // 1 to 12, of its first day
+	LimitC float64 // of the cold-day exam
+	FullWh float64 // usable charge of the full battery, above the cut-off
 	Hours  []season.Hour
 }
 
@@ -75,8 +77,7 @@ func (w *witness) read(limitC float64) {
 	}
 }
 
-// fortnight gives the worst spell seen of a proposal's years. It is empty
-// without nights and for dry stores.
+// fortnight gives the worst spell seen of a proposal's years.
 func (w *witness) fortnight(p *proposal) Fortnight {
 	s := p.setup(&Typical)
 	out := Fortnight{Option: p.option, LimitC: s.LimitC, FullWh: float64(s.Power.Bank.FullWh), Days: len(w.hours) / 24, Hours: w.hours}

@@ -1,26 +1,26 @@
 package economics
 
-// Future is one way the uncertain inputs may turn out, as factors on (or, in
-// kelvin, differences from) their typical values. The same future is put to
-// every option.
+// Future is one way the uncertain inputs may turn out. Every field is a factor
+// on a typical value, 0 or above, but CabinK, a difference in kelvin. The same
+// future is put to every option.
 type Future struct {
 	Leak      float64 // of the box, fit-out included
 	Use       float64 // lid openings and food brought aboard
 	CabinK    float64 // cabin warmer than reckoned
 	Nights    float64 // nights aboard a year, for everything billed by the night
-	IcePrice  float64
+	IcePrice  float64 // of bought ice
 	Errand    float64 // cost of fetching ice
 	Unit      float64 // price of a unit
 	Fitting   float64 // cost of fitting it, and of work on box and boat
 	Life      float64 // of a unit
-	Upkeep    float64
+	Upkeep    float64 // of a unit
 	Eta       float64 // a unit's efficiency
 	Capacity  float64 // a unit's cooling power
 	House     float64 // other electrical loads
 	Sun       float64 // panel yield: shade, dirt and the year
 	Battery   float64 // what age has left of the bank
 	Premium   float64 // dearer food of dry stores
-	Spoilage  float64
+	Spoilage  float64 // what food spoiled on warm days costs
 	Materials float64 // every other line of the price book
 	Worth     float64 // of a cold day
 }

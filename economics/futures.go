@@ -9,11 +9,13 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Trial is one proposal in one future. Its money is as in Outcome.
+// Trial is what one proposal came to in one future, in the few figures that
+// thousands of futures can afford to keep. Its money is as in Outcome.
 type Trial struct {
 	Works                           bool
 	First, PerYear, Present, Yearly float64
-	ColdShare, ColdDays             float64 // of the days aboard, 0 to 1; a year
+	ColdShare                       float64 // of the days aboard, 0 to 1
+	ColdDays                        float64 // a year
 }
 
 // futureStream keeps the weather of futures apart from that of the typical years.
@@ -67,7 +69,7 @@ func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
 		return Trial{}, err
 	}
 	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present,
-		Yearly: o.Yearly, ColdShare: o.Year.coldShare, ColdDays: o.ColdDays}, nil
+		Yearly: o.Yearly, ColdShare: o.year.coldShare, ColdDays: o.ColdDays}, nil
 }
 
 // trialGround holds a few futures, their air and what the boat does there
@@ -102,7 +104,8 @@ func (g *trialGround) run(p *proposal, from, to int) ([]Trial, error) {
 
 // share runs a job for 0 to n-1 on all the machine's cores. Each core has a
 // job of its own, made by start, whose scratch space no other sees; who does
-// what cannot change a result. It gives the first error of the lowest core.
+// what cannot change a result. A core stops at its first error, and the error
+// given joins those of all cores. A panic comes out where share was called.
 func share(n int, start func() func(int) error) error {
 	workers := min(runtime.GOMAXPROCS(0), n)
 	errs, faults := make([]error, workers), make([]any, workers)

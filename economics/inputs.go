@@ -16,12 +16,13 @@ type Input struct {
 	Label   string         // in plain words
 	Unit    string         // of Typical; "" when only the factor means something
 	Typical float64        // value at factor 1, in Unit
-	Factor  quantity.Range // low and high are 10th and 90th percentiles
+	Factor  quantity.Range // low and high are 10th and 90th percentiles; K for the cabin
 	Taste   bool           // the owner's to decide, never to be measured
 	at      func(*Future) *float64
 }
 
-// Value gives the figure itself at a factor.
+// Value gives the figure itself, in Unit, at a factor (for the cabin, at a
+// difference in K).
 func (in Input) Value(factor float64) float64 {
 	if in.Name == "cabin" {
 		return in.Typical + factor

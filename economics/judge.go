@@ -9,20 +9,25 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// FuturesFigures is what the futures say of the whole decision.
+// FuturesFigures is what the futures say of the whole decision. A loss is a
+// present cost less what the option's cold days are worth, where the owner
+// told that worth; money is the owner's, in today's prices.
 type FuturesFigures struct {
-	Count            int
+	Count            int // of futures
 	Seed             uint64
-	NoneWorksOf100   int
+	NoneWorksOf100   int // of 100 futures, in how many no option works
 	RefrigerateOf100 int // of 100 futures, in how many a unit is best
-	// Preferred has the lowest expected loss, Runner the next; the verdict goes
-	// by counts and can differ.
+	// Preferred has the lowest expected loss, Runner the next, or Preferred
+	// again when nothing else ever works. The verdict goes by counts and can
+	// differ.
 	Preferred, Runner OptionID
-	// EVPI is what knowing everything before deciding would save on average,
-	// as a present cost, with its standard error.
+	// EVPI is the loss that knowing everything before deciding would save on
+	// average, with its standard error.
 	EVPI, EVPIError float64
-	Inputs          []InputFigures // in the order of inputs
-	// Paid gives, for each fitted option, what has been paid by each year's end.
+	Inputs          []InputFigures // in a fixed order
+	// Paid gives, for each fitted option in the order of Options, what has been
+	// paid in all by each year's end, today's outlay first: the 10th, 50th and
+	// 90th percentile.
 	Paid [4][]quantity.Range
 }
 
@@ -30,18 +35,18 @@ type FuturesFigures struct {
 type InputFigures struct {
 	Input
 	Low, High float64 // the figure's own 10th and 90th percentiles
-	// EVPPI is what knowing this figure alone would save on average; 0 for a
-	// matter of taste, which is not a thing to measure.
+	// EVPPI is the loss that knowing this figure alone would save on average;
+	// 0 for a matter of taste, which is not a thing to measure.
 	EVPPI float64
-	// SwitchAt is its value at which another option becomes preferred, with
-	// the chance of lying beyond; SwitchKnown when there is one.
+	// SwitchAt is the figure at which another option becomes preferred; it
+	// counts only when SwitchKnown.
 	SwitchAt     float64
-	SwitchAbove  bool
-	SwitchTo     OptionID // the option that most often is best beyond it
-	ChanceBeyond float64
+	SwitchAbove  bool     // the other option lies above SwitchAt, else below
+	SwitchTo     OptionID // best most often beyond it, the preferred one apart
+	ChanceBeyond float64  // of lying beyond, 0 to 1
 	SwitchKnown  bool
-	// SwingLow and -High are the mean present cost of the preferred option
-	// less the runner-up's where the input lies in its lowest and highest fifth.
+	// SwingLow and SwingHigh are the mean loss of the preferred option less the
+	// runner-up's where the figure lies in its lowest and highest fifth.
 	SwingLow, SwingHigh float64
 }
 
@@ -130,7 +135,7 @@ func winners(b *Boat, futures []Future, fitted [][]Trial, first []quantity.Money
 }
 
 // mostBeyond gives the option, the preferred one apart, that wins most of the
-// futures beyond a switching value.
+// futures beyond a switching value; the preferred one where no other wins any.
 func mostBeyond(winners []int, values []float64, s chance.Switch, preferred int) OptionID {
 	var wins [4]int
 	for k, winner := range winners {
@@ -150,6 +155,7 @@ func mostBeyond(winners []int, values []float64, s chance.Switch, preferred int)
 	return Options[most]
 }
 
+// bands reads what trials cost.
 func bands(trials []Trial) Bands {
 	of := func(figure func(*Trial) float64) quantity.Range {
 		values := make([]float64, len(trials))
@@ -173,7 +179,8 @@ func marks(sorted []float64) quantity.Range {
 	return quantity.Range{Low: sorted[int(0.1*n)], Typical: sorted[int(0.5*n)], High: sorted[int(0.9*n)]}
 }
 
-// runnerUp gives the option of least expected regret beside the preferred one.
+// runnerUp gives the option of least expected regret beside the preferred one,
+// which it gives itself when nothing else ever works.
 func runnerUp(j *chance.Judgement) int {
 	runner := -1
 	for i, regret := range j.ExpectedRegret {

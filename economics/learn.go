@@ -55,8 +55,8 @@ type Log struct {
 // Lesson is what a log teaches of a box.
 type Lesson struct {
 	Fit    heat.Fit
-	Record heat.Learnt // the part worth keeping
-	Items  []LessonItem
+	Record heat.Learnt  // the part worth keeping
+	Items  []LessonItem // in the order of the log
 	// TooLong counts stays of ice left out because no trip is that long: the
 	// ice went home, or overboard. Blurred counts those left out for surer
 	// ones: the first ice of a trip, which cools a warm box as well, and ice

@@ -8,7 +8,8 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// CostLine is one line of an option's cost table, in the owner's money.
+// CostLine is one line of an option's cost table. Money is the owner's, in
+// today's prices; a line without a kind of payment has 0 there.
 type CostLine struct {
 	ID     string  // of the price-book line, or of the model's own
 	Label  string  // as printed
@@ -18,8 +19,8 @@ type CostLine struct {
 	Used   float64 // years of the first life that are over
 	Renew  float64 // paid at each renewal
 	AtSale float64 // seen again at sale
-	Unit   string  // of Count, as the price book has it; "" when it is not counted
-	Count  float64 // units bought or used a year
+	Unit   string  // of Count, as the price book has it
+	Count  float64 // units bought, or used a year
 }
 
 // Lines that the models bill themselves, from the owner's answers.
@@ -92,7 +93,7 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 	}
 	for i := range p.book.Prices {
 		line := &p.book.Prices[i]
-		if line.Quantity == nil || line.Billing == PerDay || !slices.Contains(line.Options, p.option) {
+		if line.Quantity == nil || line.Billing == Rate || !slices.Contains(line.Options, p.option) {
 			continue
 		}
 		count, err := line.Quantity.Number(facts)
@@ -107,6 +108,7 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 	return lines, nil
 }
 
+// bookLine bills so many units of a price-book line.
 func (p *proposal) bookLine(line *PriceLine, count float64, f *Future) CostLine {
 	factor := f.factor(line.ID)
 	if line.Work && p.boat.Money.FittedBy == Yard {
@@ -132,7 +134,7 @@ func (p *proposal) bookLine(line *PriceLine, count float64, f *Future) CostLine 
 	return out
 }
 
-// rate looks up a rate of the price book.
+// rate looks up a rate of the price book, with a figure for a book without it.
 func (p *proposal) rate(id string, otherwise float64) float64 {
 	if line, ok := p.book.Price(id); ok {
 		return line.Price.Typical

@@ -11,7 +11,8 @@ import (
 	"coldreckon/economics/season"
 )
 
-// Outcome is what a proposal came to in one future, in the owner's money.
+// Outcome is what a proposal came to in one future. Money is the owner's, in
+// today's prices.
 type Outcome struct {
 	Facts    Facts
 	Failing  []Criterion // why it does not work; empty when it does
@@ -20,16 +21,17 @@ type Outcome struct {
 	First    float64    // paid today
 	PerYear  float64    // paid in a usual year, renewals left out
 	Present  float64    // life-cycle cost: all years, brought back to today
-	Yearly   float64    // its yearly equivalent
-	ColdDays float64    // a year
-	Year     aYear
+	Yearly   float64    // the same as an even sum at each year's end
+	ColdDays float64    // a year, of those that pass the cold-day exam
+
+	year aYear
 }
 
 // Works reports whether no criterion failed.
 func (o *Outcome) Works() bool { return len(o.Failing) == 0 }
 
 // PerColdDay gives the yearly equivalent over the year's cold days; ok is
-// false when there are none.
+// false when there are none, which is fewer than half a day a year.
 func (o *Outcome) PerColdDay() (money float64, ok bool) {
 	if o.ColdDays < 0.5 {
 		return 0, false
@@ -126,7 +128,7 @@ func (m *idle) of(p *proposal, s *season.Setup, a *air) *season.Tally {
 // dryYear leaves of a season without cooling only what dry stores promise:
 // no cold days, and nothing aboard that could go warm.
 func dryYear(y aYear) aYear {
-	y.coldDays, y.coldShare, y.warmDays, y.hoursOver5, y.longestOff, y.worstRun = 0, 0, 0, 0, 0, 0
+	y.coldDays, y.coldShare, y.warmDays, y.hoursOver5, y.longestOff = 0, 0, 0, 0, 0
 	return y
 }
 
@@ -153,7 +155,7 @@ func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
 		return Outcome{}, err
 	}
 	d.lines = lines
-	o := Outcome{Facts: d.facts, Lines: lines, Year: y, First: firstCost(lines), PerYear: perYear(lines), ColdDays: y.coldDays * f.Nights}
+	o := Outcome{Facts: d.facts, Lines: lines, year: y, First: firstCost(lines), PerYear: perYear(lines), ColdDays: y.coldDays * f.Nights}
 	d.facts["first_cost"] = o.First
 	years, rate := int(p.boat.Money.Years), cost.Rate(p.boat.Money.Discount)
 	d.ledger = ledger(lines, d.ledger[:0])

@@ -264,7 +264,7 @@ func TestCurrencyDoesNotMatter(t *testing.T) {
 			u.Price, u.Fitting, u.Upkeep = u.Price*rate, u.Fitting*rate, u.Upkeep*rate
 		}
 		for i := range book.Prices {
-			if book.Prices[i].Billing != economics.PerDay {
+			if book.Prices[i].Billing != economics.Rate {
 				book.Prices[i].Price = book.Prices[i].Price.Scale(rate)
 			}
 		}

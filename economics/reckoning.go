@@ -9,17 +9,19 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Reckoning is all that is worked out for one boat.
+// Reckoning is all that is worked out for one boat. Money is the owner's, in
+// today's prices.
 type Reckoning struct {
 	Boat   Boat
 	Ground climate.Ground
 	Box    BoxFigures
-	Months []MonthFigures // those with nights aboard
+	Months []MonthFigures // those with nights aboard, January first
 	// Options holds the four in the order of Options.
 	Options [4]OptionFigures
 	// Units are the small and the larger one, as told.
 	Units [2]UnitFigures
-	// BreakEven gives the nights a year at which a unit costs the same as ice.
+	// BreakEven gives the nights a year at which the small and the larger unit
+	// cost the same as ice.
 	BreakEven [2]BreakEven
 	Verdict   Verdict
 	// RepairWorth is the most that repairing a dead or doubtful unit may cost to
@@ -33,53 +35,54 @@ type Reckoning struct {
 
 // BoxFigures is the box as it stands.
 type BoxFigures struct {
-	Volume   quantity.Litre
-	Drawn    heat.Conductance // from the drawing alone
-	Leak     quantity.WattPerKelvin
+	Volume   quantity.Litre         // inside
+	Drawn    heat.Conductance       // from the drawing alone
+	Leak     quantity.WattPerKelvin // from drawing and evidence together, the median
 	LeakLow  quantity.WattPerKelvin // 10th percentile
-	LeakHigh quantity.WattPerKelvin
-	Evidence heat.Combined
-	IceKg    float64 // what it can hold
+	LeakHigh quantity.WattPerKelvin // 90th percentile
+	Evidence heat.Combined          // how Leak was come by
+	IceKg    float64                // most ice it can hold in the share given to ice
 }
 
 // MonthFigures is a mean day of a month with nights aboard, box at its target.
 type MonthFigures struct {
-	Month                         int // 1 to 12
-	Nights                        int
-	CabinC, SeaC                  float64
-	LeakW, OpeningsW, GoodsW      float64
-	HeatGainW                     float64
-	IceKgPerDay                   float64
-	SunKWhM2Day                   float64
-	SolarWhPerDay                 float64
-	HouseWhPerDay                 float64
-	SmallWhPerDay, LargerWhPerDay float64
-	SmallRunShare, LargerRunShare float64
-	SmallHeldC, LargerHeldC       float64
+	Month                         int     // 1 to 12
+	Nights                        int     // aboard
+	CabinC, SeaC                  float64 // means
+	LeakW, OpeningsW, GoodsW      float64 // heat through the walls, by lid openings, from food brought aboard
+	HeatGainW                     float64 // the three together
+	IceKgPerDay                   float64 // melted by it
+	SunKWhM2Day                   float64 // on level ground
+	SolarWhPerDay                 float64 // from the panel as told, into the battery
+	HouseWhPerDay                 float64 // other loads
+	SmallWhPerDay, LargerWhPerDay float64 // taken by a unit
+	SmallRunShare, LargerRunShare float64 // of the time; over 1 it cannot hold the target
+	SmallHeldC, LargerHeldC       float64 // temperature really held
 }
 
 // OptionFigures is one option as told and fitted. The fitted case is the
 // as-told one when no work is needed or none is possible.
 type OptionFigures struct {
 	ID     OptionID
-	AsTold Outcome // at typical inputs, over typicalYears of weather
-	Fitted Outcome
+	AsTold Outcome // at typical inputs, over twenty years of weather
+	Fitted Outcome // the same with its fit-out
 	Fit    Fit
-	// Counts are over all futures, of the fitted case; those as told over
-	// AsToldFutures.
-	AsToldFutures    int
-	AsToldWorksOf100 int
-	WorkableOf100    int
-	CheapestOf100    int // of those that work, by yearly cost
-	BestOf100        int // by net worth when a cold day's worth was told, else as cheapest
-	// Bands are over the same futures.
+	// The next three are of 100 of all futures, and of the fitted case: it
+	// works, it has the least present cost of those that work, it has the least
+	// loss of those that work (see FuturesFigures).
+	WorkableOf100, CheapestOf100, BestOf100 int
+	// AsToldWorksOf100 is the like for the case as told, over AsToldFutures.
+	AsToldFutures, AsToldWorksOf100 int
+	// Bands are over the futures of the counts.
 	FittedBands, AsToldBands Bands
-	ExpectedRegret           float64
-	Fortnight                Fortnight // the worst of the fitted case
+	// ExpectedRegret is how much more the fitted case loses than the best
+	// option of each future, on average.
+	ExpectedRegret float64
+	Fortnight      Fortnight // the worst of the fitted case
 }
 
 // Bands are the 10th and 90th percentiles, as Low and High, of what an option
-// costs over futures; Typical is the median.
+// costs over futures, by the names of Outcome; Typical is the median.
 type Bands struct {
 	First, PerYear, Present, Yearly quantity.Range
 }
@@ -87,10 +90,11 @@ type Bands struct {
 // Fit is the work found for an option.
 type Fit struct {
 	Out     FitOut
-	Reached bool // whether the option works with it in nine of ten futures
-	Items   []FitItem
+	Reached bool      // whether the option works with it in nine of ten futures
+	Items   []FitItem // the pieces of Out, in the order a yard would try them
 	// SearchFutures is how many futures the result was judged by, fewer where
-	// nothing reached, and SearchWorks the share of them in which it works.
+	// nothing reached, and SearchWorks the share of them, 0 to 1, in which it
+	// works.
 	SearchFutures int
 	SearchWorks   float64
 }
@@ -99,9 +103,10 @@ type Fit struct {
 type FitItem struct {
 	Piece Piece
 	Size  float64 // mm of foam, W of panel, Ah of battery; 1 for the others
-	// WithoutWorksOf100 is in how many futures the option would work without it.
+	// WithoutWorksOf100 is in how many of 100 futures the option would work
+	// without it.
 	WithoutWorksOf100 int
-	// WithoutPresent is how much the present cost would rise without it;
+	// WithoutPresent is how much the mean present cost would rise without it;
 	// negative when the piece costs more than it saves.
 	WithoutPresent float64
 }
@@ -118,8 +123,8 @@ func (r *Reckoning) Of(id OptionID) *OptionFigures {
 
 // Settings are the choices of a reckoning that are not the boat's.
 type Settings struct {
-	Futures int // 20 or more; 2,000 is usual
-	Seed    uint64
+	Futures int    // 20 or more; 2,000 is usual
+	Seed    uint64 // of weather and futures; the same seed gives the same reckoning
 }
 
 // DefaultSettings are those of a report.
@@ -259,6 +264,7 @@ func (p *proposal) typical(a *air, idle *idle) (Outcome, error) {
 	return p.desk().outcome(&Typical, p.live(&Typical, a, idle, nil))
 }
 
+// worksOf100 gives in how many of 100 trials the proposal works.
 func worksOf100(trials []Trial) int {
 	n := 0
 	for i := range trials {

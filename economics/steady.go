@@ -15,7 +15,6 @@ type steady struct {
 	iceCapacityKg float64
 	runShare      float64 // of a unit, in that month
 	unitWhPerDay  float64
-	heldC         float64
 	plateC        float64
 	runningA      float64 // current while the unit runs
 }
@@ -33,7 +32,6 @@ func (p *proposal) steady() *steady {
 	duty := s.Duty(month, r, s.TargetC)
 	out.runShare = duty.RunShare
 	out.unitWhPerDay = float64(duty.DayWh())
-	out.heldC = float64(duty.Held)
 	out.plateC = float64(duty.Working.Te)
 	bank := energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}
 	out.runningA = float64(r.Cycle.PowerW(duty.Working)) / float64(bank.MeanVolts())

@@ -9,41 +9,43 @@ import (
 // the hottest month aboard.
 type UnitFigures struct {
 	ID            OptionID
-	VolumeL       float64
-	LeakWPerK     float64
-	RatedW        float64 // cooling at -10/45 °C reckoned with
-	Eta           float64
-	CapacityW     float64
-	COP           float64
+	VolumeL       float64 // of the box, or of a free-standing unit's own chest
+	LeakWPerK     float64 // of the same
+	RatedW        float64 // cooling reckoned with, at -10 °C plate and 45 °C condenser
+	Eta           float64 // share of the ideal efficiency, 0 to 1
+	CapacityW     float64 // cooling while it runs
+	COP           float64 // heat moved for each unit of electricity
 	PlateC        float64
 	CondenserC    float64
 	RunningA      float64 // current while it runs
-	RunShare      float64
+	RunShare      float64 // of the time; over 1 it cannot hold the target
 	HeldC         float64 // box temperature really held
 	WhPerDay      float64
 	AhPerDay      float64
-	PullDownHours float64 // from a warm box; PullDownReached is false when it never gets there
-	PullDownWh    float64
+	PullDownHours float64 // from a box as warm as the cabin to the target
+	PullDownWh    float64 // electricity for it
 	// PullDownReached is false when the unit cannot bring the box down at all.
 	PullDownReached bool
-	HoldOverHours   float64 // of a cold-storing plate, unit off; 0 for a thin one
-	SetPoints       []energy.SetPoint
+	HoldOverHours   float64           // of a cold-storing plate, unit off; 0 for a thin one
+	SetPoints       []energy.SetPoint // what other box temperatures would cost
 	// Rating is what the maker's average current and box size mean; nil when
 	// they were not told.
 	Rating *energy.Meaning
 	Cable  CableFigures
 }
 
-// CableFigures is the run from battery to unit.
+// CableFigures is the cable from battery to unit. Without a run all but CutOutV
+// are 0; SizeMm2, DropShare and LeastV are 0 unless the size was told.
 type CableFigures struct {
-	Known     bool // run and size were told
-	RunM      float64
+	Known     bool    // whether the size was told
+	RunM      float64 // one way
 	SizeMm2   float64
-	DropShare float64
+	DropShare float64 // of the system's voltage lost while the unit runs, 0 to 1
 	LeastV    float64 // at the unit, bank at the bottom of its usable share
 	CutOutV   float64 // at which a unit usually switches itself off
 	// NeedMm2 keeps the drop to 3 % over RunM; MetricMm2 and AWG are the next
-	// sizes sold, with the largest fuse that protects the gauge.
+	// sizes sold, FuseA the largest fuse that protects the gauge. 0 or "" where
+	// none is large enough.
 	NeedMm2   float64
 	MetricMm2 float64
 	AWG       string

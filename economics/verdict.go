@@ -3,27 +3,30 @@ package economics
 // Verdict is what to do, in two steps: refrigerate or not, then which way.
 // The report words it; here it is figures.
 type Verdict struct {
-	// Refrigerate, Option: the answer by the fitted options. Where Sure is
-	// false the counts do not carry it: the options are too close to call.
+	// Refrigerate is the first step's answer, Option the second's, both by the
+	// options with their fit-out.
 	Refrigerate bool
 	Option      OptionID
 	// Works is false when nothing works in enough futures; Option then is what
 	// fails by least.
 	Works bool
-	// AsToldWorks tells whether the option already works without any work.
+	// AsToldWorks tells whether Option works without any work, in nine of ten
+	// futures.
 	AsToldWorks bool
 	// StepOf100 is in how many of 100 futures the first step's side is best,
-	// WayOf100 in how many the option itself is.
+	// WayOf100 in how many Option is.
 	StepOf100, WayOf100 int
-	SureOfStep          bool
-	SureOfWay           bool
-	Runner              OptionID
-	HasRunner           bool
+	// SureOfStep and SureOfWay tell whether these counts name a winner, with 60
+	// or more; else it is too close to call.
+	SureOfStep, SureOfWay bool
+	Runner                OptionID // best next most often; counts only when HasRunner
+	HasRunner             bool
 	// ByWorth tells that the worth of a cold day was told and decided; else
 	// the money alone did.
 	ByWorth bool
-	// Turn is the worth of a cold day at which the money-only answer turns
-	// from the cheapest way to another; TurnKnown when there is one.
+	// TurnWorth is the worth of a cold day, in money, at which the answer by
+	// typical money alone turns from the cheapest way to TurnTo, which has more
+	// cold days; they count only when TurnKnown.
 	TurnWorth float64
 	TurnTo    OptionID
 	TurnKnown bool

@@ -36,12 +36,13 @@ func newWorld(b *Boat, ground climate.Ground) world {
 	return w
 }
 
-// OwnGround is the id of a ground that the owner describes.
+// OwnGround is the Cruising.Ground of an owner who describes a ground of their
+// own by latitude and air temperatures.
 const OwnGround = "own"
 
 // Ground finds or builds the boat's cruising ground, with the owner's own
-// temperatures where told. It fails when no ground has the id, or latitude and
-// temperatures of the owner's own are out of range (climate.Estimated).
+// temperatures where told. It fails when no ground has the id, or when latitude
+// and temperatures that the owner gives are out of range (climate.Estimated).
 func (b Boat) Ground() (climate.Ground, error) {
 	var g climate.Ground
 	var err error

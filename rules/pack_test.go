@@ -183,7 +183,7 @@ func TestPricesSpanWhatWasRead(t *testing.T) {
 func TestPriceLinesThatModelsNeed(t *testing.T) {
 	book := load(t).Book
 	for billing, ids := range map[economics.Billing]string{
-		economics.PerDay: "ice_block ice_cubes ice_crushed ice_errand small_unit small_unit_free_standing larger_unit " +
+		economics.Rate: "ice_block ice_cubes ice_crushed ice_errand small_unit small_unit_free_standing larger_unit " +
 			"small_fitting_self small_fitting_yard larger_fitting_self larger_fitting_yard small_life larger_life chest_life " +
 			"small_upkeep larger_upkeep yard_factor food_value seen_at_sale",
 		economics.Once:    "seal drain_trap lid_foam foam cover vent_duct cable_fuse haul_out seacock",
@@ -198,7 +198,7 @@ func TestPriceLinesThatModelsNeed(t *testing.T) {
 			if work := slices.Contains(strings.Fields("seal drain_trap lid_foam foam vent_duct cable_fuse"), id); line.Work != work {
 				t.Errorf("%s: work %v; expected %v", id, line.Work, work)
 			}
-			if (line.Quantity == nil) != (billing == economics.PerDay) {
+			if (line.Quantity == nil) != (billing == economics.Rate) {
 				t.Errorf("%s: quantity %v with billing %q", id, line.Quantity, billing)
 			}
 		}

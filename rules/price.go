@@ -51,7 +51,7 @@ func (p *Pack) readPrices(r *reader, root *yaml.Node) {
 			Label:   r.text(rec, "label"),
 			Unit:    r.text(rec, "unit"),
 			Price:   r.priceRange(rec),
-			Billing: economics.Billing(r.oneOf(rec, "billing", string(economics.Once), string(economics.Renewed), string(economics.Yearly), string(economics.PerDay))),
+			Billing: economics.Billing(r.oneOf(rec, "billing", string(economics.Once), string(economics.Renewed), string(economics.Yearly), string(economics.Rate))),
 			Options: r.options(rec),
 			Grade:   r.oneOf(rec, "grade", "a", "b", "c"),
 			Source:  r.text(rec, "source"),
@@ -103,7 +103,7 @@ func (r *reader) life(rec record, billing economics.Billing) quantity.Range {
 
 // readQuantity reads how many units a billed line counts; a rate has none.
 func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
-	if line.Billing == economics.PerDay {
+	if line.Billing == economics.Rate {
 		for _, key := range []string{"quantity", "when", "examples"} {
 			if n := rec.fields[key]; n != nil {
 				r.fault(n, rec.rule, key, "a value on a rate", "none: a rate is looked up, not billed")
