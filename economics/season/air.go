@@ -16,15 +16,17 @@ type Air struct {
 // hourAir is the world in one hour.
 type hourAir struct {
 	cabinC   float64
-	openKJ   float64 // enthalpy of cabin air, kJ per kg dry air; in opening hours
+	openKJ   float64 // enthalpy of cabin air, kJ per kg dry air; 0 outside opening hours
 	density  float64 // kg dry air per m³ of cabin air; 0 outside opening hours
 	wPerWp   float64 // yield of one watt of panel
-	motoring bool
+	motoring bool    // for any part of the hour
 }
 
-// Breathe fills the air of a year's weather. The cabin is warmer than outdoor
-// air by the offset; the panel's own yield is that of one watt of it. It
-// allocates only when the air is too small.
+// Breathe works out the air of every hour of the plan, from the weather w that
+// Draw made for it. The cabin is warmer than outdoor air by the offset; the
+// engine runs engineHours a day, 0 or more, from 9 h. The panel counts by its
+// yield per watt, so that one air serves panels of any size. It allocates only
+// when the air is too small.
 func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.Kelvin, panel energy.Chain, engineHours float64) {
 	n := 24 * len(p.Nights)
 	if cap(air.hours) < n {
@@ -50,7 +52,8 @@ func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.
 	}
 }
 
-// cabin fills in the air of clock hour h in a cabin at cabinC.
+// cabin fills in the air of clock hour h in a cabin at cabinC. Only the lid
+// asks for its moisture, so that it is worked out in opening hours alone.
 func (m *Month) cabin(a *hourAir, h int, cabinC, engineHours float64) {
 	a.cabinC, a.openKJ, a.density = cabinC, 0, 0
 	a.motoring = h >= engineFromH && float64(h) < engineFromH+engineHours

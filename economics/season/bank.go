@@ -2,14 +2,15 @@ package season
 
 import "math"
 
-// bank is the battery during a trip.
+// bank is the battery during a trip. The lower fields repeat the setup's, as
+// floats at hand for the hours.
 type bank struct {
 	wh  float64 // above the unit's cut-off
 	off bool    // the unit is cut off until wh reaches the restart level
 
 	fullWh, restartWh float64
-	yield, perYield   float64 // of a charge, and what one stored Wh takes
-	storedWh          float64 // wh when the books were last closed
+	yield, perYield   float64 // share of a charge that is stored, and its inverse
+	storedWh          float64 // wh when closeDay was last called
 }
 
 // fullBank gives the battery full, as a trip starts.
@@ -19,7 +20,7 @@ func (p *Power) fullBank() bank {
 }
 
 // supply is what the boat's own sources give in one hour, before any unit. It
-// has four fields because the compiler keeps no larger struct in registers.
+// has four fields, as the compiler keeps no larger struct in registers.
 type supply struct {
 	sunW, engineW float64
 	surplusW      float64 // sun and engine beyond house loads; negative when short
@@ -123,8 +124,9 @@ func (b *bank) closeDay(houseW, unitWh float64, t *Tally) {
 	b.storedWh = b.wh
 }
 
-// Stores runs the season without any cooling: house loads alone, the base
-// against which a unit's shore power, engine charge and battery wear count.
+// Stores runs the season without any cooling and adds it to t: house loads
+// alone, the base against which a unit's shore power, engine charge and battery
+// wear count. Food is not reckoned, so the tally gains no hours and no cold days.
 func (s *Setup) Stores(air *Air, t *Tally) {
 	t.begin(s)
 	s.eachTrip(air, func(tr *tripRun) {
@@ -146,9 +148,9 @@ type tripRun struct {
 	s      *Setup
 	hours  []hourAir
 	index  int // of the trip
-	first  int // night
+	first  int // index of its first night in the plan
 	nights int
-	stops  int // in the trips before, each trip's first left out
+	stops  int // shop days of the trips before, each trip's first left out
 }
 
 // eachTrip calls f for each trip in order.

@@ -1,9 +1,35 @@
-// Package season runs a boat's nights aboard hour by hour.
+// Package season runs a boat's nights aboard, hour by hour, for one year.
 //
-// One set of hours serves every option: the weather of each day, the heat
-// that reaches the box, the boat's sun, battery and loads. A unit, a load of
-// ice or plain stores is then put against it, and a Tally says how cold the
-// food stayed and what that took.
+// It answers: with this box, this climate and these habits, how cold does the
+// food stay, and what does that take in ice or electricity? A year's totals
+// could not tell: a box is warmed by its owner's days and a battery lasts or
+// fails by the hour, in the dull week and not in the mean one.
+//
+// One set of hours serves every way of cooling: the weather of each day, the
+// heat that reaches the box, the boat's sun, battery and loads. A compressor
+// unit (Unit), loads of ice (Ice) or nothing at all (Stores) is put against it,
+// and a Tally says what came of it. In every hour three balances hold:
+//
+//	food      heat capacity · its rise = heat in - heat taken out
+//	ice       mass melted · heat to melt = heat taken out
+//	battery   its rise = charge efficiency · surplus, or - shortfall
+//
+// To use it: NewPlan lays out the nights, Plan.Draw their weather, Plan.Breathe
+// the air of their hours; a Setup with that plan then runs Unit, Ice or Stores
+// as often as there are proposals to try.
+//
+//	plan.go       nights, trips and their weather (Plan, Weather)
+//	air.go        what each hour brings whatever stands in the box (Air)
+//	setup.go      the boat (Setup) and the fixed hours of its day
+//	bank.go       the battery's hour, and the walk through trips and days
+//	unit.go       a season on a compressor unit
+//	ice.go        a season on ice
+//	mean.go       a month's mean day, without weather
+//	tally.go      what a season came to (Tally), and its hours one by one (Trace)
+//
+// Left out: clouds within a day, the heat of people in the cabin, layers of warm
+// and cold inside the box, frost on the plate, a battery that charges more
+// slowly when nearly full, and months without nights aboard.
 //
 // # Calendar
 //

@@ -7,11 +7,12 @@ import (
 	"coldreckon/economics/climate"
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
-	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 )
 
-// Three weeks of July in trips of a week, with a small unit on 200 W of sun.
+// Three weeks of July on the coast of Maine, in trips of a week, with a small
+// unit on 200 W of solar panel: lay out the nights, draw their weather, work out
+// the air of their hours, run them.
 func ExampleSetup_Unit() {
 	ground, err := climate.Find("maine-coast")
 	if err != nil {
@@ -32,10 +33,8 @@ func ExampleSetup_Unit() {
 
 	var weather season.Weather
 	plan.Draw(&weather, sky, rand.New(rand.NewPCG(1, 2)), 1)
-	one := panel
-	one.Wp = 1
 	var air season.Air
-	plan.Breathe(&air, &weather, &months, quantity.Kelvin(2), one, 1)
+	plan.Breathe(&air, &weather, &months, setup.CabinOffset, panel, setup.Power.EngineHours)
 	var tally season.Tally
 	setup.Unit(&air, unit, &tally, nil)
 	fmt.Printf("%d nights in %d trips, cold on %.0f %% of days, %.0f Wh a day\n", tally.Nights, len(plan.Trips), 100*tally.ColdShare(), tally.UnitWh/float64(tally.Nights))

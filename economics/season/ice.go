@@ -10,25 +10,26 @@ import (
 // Icing is how ice is bought and what it does in the box.
 type Icing struct {
 	Surface    heat.Surface // of a full load, and how it shrinks
-	PortionKg  float64      // one bag or block; purchases are whole ones
+	PortionKg  float64      // one bag or block, over 0; purchases are whole ones
 	CarryKg    float64      // most that can be fetched at one stop
-	CarryLoss  float64      // share melted on the way
-	FoundShare float64      // of stops that sell it
+	CarryLoss  float64      // share melted on the way, 0 or more and under 1
+	FoundShare float64      // share of stops that sell it, 0 to 1
 	FromHome   bool         // a trip's first load is frozen at home, at -18 °C, and not billed
 	WaterKept  bool         // meltwater stays and warms with the food; else it leaves at 2 °C
 	// ColdStart has the first load put in the day before: the box is at its
 	// target when the trip starts, and the ice has paid for it.
 	ColdStart  bool
-	MeltKgADay [12]float64 // what the owner reckons with, by month
-	FloorKg    [12]float64 // least ice that still holds the exam's limit, by month
-	PullDownKg [12]float64 // what a warm box melts at a trip's start
+	MeltKgADay [12]float64 // what the owner reckons with, by month, January first
+	FloorKg    [12]float64 // least ice that still holds the exam's limit, likewise
+	PullDownKg [12]float64 // what a warm box melts at a trip's start, likewise
 }
 
 // purchaseMargin is what an owner buys over what the gap is reckoned to melt.
 // Engineering judgement, from memory.
 const purchaseMargin = 1.2
 
-// Ice runs the season on ice.
+// Ice runs the season on ice, adds it to t, and writes its hours to trace
+// unless that is nil.
 //
 // Ice cools by its surface's conductance times the food's temperature, so food
 // warms as the ice shrinks. Gain, ice and what the contents store balance in

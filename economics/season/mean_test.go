@@ -12,8 +12,9 @@ import (
 // gain and the same sun, and nearly the electricity of the unit's steady duty,
 // which knows the day's mean temperatures only.
 //
-// Guards the hours of the goods and the sums in Mean (without "/ 24" each fails), meanAir and SunWh, and
-// that Duty takes the sea's temperature for a sea-cooled unit.
+// Guards the hours of the goods and the sums in Mean (without "/ 24" each
+// fails), meanAir and SunWh, and that Duty takes the sea's temperature for a
+// sea-cooled unit.
 func TestMeanDay(t *testing.T) {
 	for _, id := range []string{"maine-coast", "canary-islands"} {
 		for _, cooledBy := range []energy.Condenser{energy.Fan, energy.Seawater} {

@@ -7,27 +7,30 @@ import (
 	"coldreckon/economics/climate"
 )
 
-// Night is one noon-to-noon day aboard.
+// Night is one day aboard, from noon to noon.
 type Night struct {
-	Month int // 0 to 11
+	Month int // 0 for January
 	Day   int // of the year, 1 to 365, of the noon it starts at
 }
 
 // Trip is a run of nights between leaving home and coming back.
 type Trip struct {
-	First  int // index of its first night
-	Nights int
+	First  int // index of its first night in Plan.Nights
+	Nights int // at least 1
 }
 
-// Plan is the calendar of a year aboard.
+// Plan is the calendar of a year aboard. Only NewPlan makes one; from then on
+// it is only read, and may be shared.
 type Plan struct {
-	Nights []Night
-	Trips  []Trip
+	Nights []Night // in the order they are spent
+	Trips  []Trip  // every night belongs to one
 	byMon  [12]int
 }
 
-// NewPlan lays out whole nights by month (January first) in trips of
-// tripNights, at least one. Fractions of a night are rounded.
+// NewPlan lays out the nights aboard of each month, January first, in trips of
+// tripNights; see Calendar in the package comment. Fractions of a night are
+// rounded. A month holds no fewer than 0 nights and no more than its days; a
+// trip has at least one.
 func NewPlan(nights [12]float64, tripNights float64) *Plan {
 	p := &Plan{}
 	first := 0
@@ -41,7 +44,7 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 		m := (first + i) % 12
 		n := max(0, min(int(math.Round(nights[m])), climate.DaysIn(m+1)))
 		p.byMon[m] = n
-		start := climate.MidMonthDay(m+1) - 14 + (climate.DaysIn(m+1)-n)/2
+		start := climate.FirstDay(m+1) + (climate.DaysIn(m+1)-n)/2
 		for d := range n {
 			p.Nights = append(p.Nights, Night{Month: m, Day: start + d})
 		}
@@ -62,7 +65,7 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 func (p *Plan) NightsIn(month int) int { return p.byMon[month] }
 
 // Weather holds the days of one simulated year, each trip's nights + 1 days
-// after one another.
+// after one another. The zero value is ready for Draw.
 type Weather struct {
 	SunKWh []float64 // irradiation on the flat, kWh/m² a day
 	AirK   []float64 // offset of the day's air from its month, K

@@ -18,8 +18,8 @@ import (
 // Guards in NewPlan: the rounding of nights and of trips (Floor in place of
 // Round fails), the middle of the month (without "/ 2" fails), the first month
 // (January always fails the southern season), the most nights of a month
-// (without "min(" fails), the cut into trips, and their end where a month without nights follows
-// (without "> 1" fails).
+// (without "min(" fails), the cut into trips, and their end where a month
+// without nights follows (without "> 1" fails).
 func TestPlan(t *testing.T) {
 	full := [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 	for _, row := range []struct {

@@ -79,9 +79,7 @@ func (c scene) at(g climate.Ground) *aboard {
 // breathe fills the air anew, after the weather or the setup was changed.
 func (b *aboard) breathe() {
 	s := &b.setup
-	one := s.Power.Panel
-	one.Wp = 1
-	s.Plan.Breathe(&b.air, b.weather, s.Months, s.CabinOffset, one, s.Power.EngineHours)
+	s.Plan.Breathe(&b.air, b.weather, s.Months, s.CabinOffset, s.Power.Panel, s.Power.EngineHours)
 }
 
 func (b *aboard) runUnit(r season.Refrigerator) (*season.Tally, []season.Hour) {

@@ -11,14 +11,15 @@ import (
 
 // Month is a month's climate as the hours use it.
 type Month struct {
-	OutdoorC [24]float64 // at half past each hour, before the day's offset
+	OutdoorC [24]float64 // at half past each hour, °C, before the day's offset
 	SunShare [24]float64 // of the day's irradiation in each hour; sums to 1
-	SeaC     float64
-	Water    float64 // kg of water per kg of dry outdoor air
-	SunKWh   float64 // mean irradiation of a day, kWh/m²
+	SeaC     float64     // °C
+	Water    float64     // kg of water per kg of dry outdoor air
+	SunKWh   float64     // mean irradiation of a day, kWh/m²
 }
 
-// NewMonths prepares a ground's year.
+// NewMonths prepares a ground's year, January first. sky must be that of the
+// ground. The day is warmest at 15 h.
 func NewMonths(g climate.Ground, sky *climate.Sky) [12]Month {
 	var out [12]Month
 	for m := range out {
@@ -38,9 +39,9 @@ func NewMonths(g climate.Ground, sky *climate.Sky) [12]Month {
 // Box is the cold space as the hours use it.
 type Box struct {
 	Leak        heat.Conductance
-	OpensPerDay float64
+	OpensPerDay float64 // of the lid or door, 0 or more
 	SwappedL    float64 // air exchanged at one opening, L
-	HeatKJPerK  float64 // liner, inner foam and the mean of the goods aboard
+	HeatKJPerK  float64 // liner, inner foam and the mean of the goods aboard, kJ/K, over 0; see HeatCapacityKJPerK
 }
 
 // Goods is the food that goes into the cold space.
@@ -53,39 +54,45 @@ type Goods struct {
 type Power struct {
 	Panel       energy.Chain
 	Bank        energy.Store
-	HouseW      float64
+	HouseW      float64 // of all loads but the unit, day and night
 	EngineW     float64 // into the bank while the engine runs
 	EngineHours float64 // a day, from 9 h
-	ShoreShare  float64 // of nights
+	ShoreShare  float64 // of nights, 0 to 1
 }
 
-// Setup is everything a season needs besides its air and its way of cooling.
+// Setup is everything a season needs besides its air and its way of cooling. A
+// run only reads it, so that one setup may run in several goroutines at once.
 type Setup struct {
 	Plan        *Plan
 	Months      *[12]Month
 	Box         Box
-	CabinOffset quantity.Kelvin // cabin over outdoor air
+	CabinOffset quantity.Kelvin // cabin over outdoor air, as given to Breathe
 	Goods       Goods
-	TargetC     float64
-	LimitC      float64 // of the cold-day exam
+	TargetC     float64 // at which a unit holds the box, °C
+	LimitC      float64 // of the cold-day exam, °C; see ExamLimitC
 	Power       Power
 }
 
-// ExamLimitC gives the food temperature that a cold day may pass for no more
-// than two hours: the higher of 5 °C and the target + 1 K.
-func ExamLimitC(target quantity.Celsius) float64 { return max(5, float64(target)+1) }
+// ExamLimitC gives the food temperature, °C, that a cold day may pass for no
+// more than two hours: the higher of 5 °C and the target + 1 K.
+func ExamLimitC(target quantity.Celsius) float64 { return max(safetyLimitC, float64(target)+1) }
 
+// The cold-day exam.
 const (
-	examToleranceK = 0.01
-	examHours      = 2 // of a day that may be above the limit
-	safetyLimitC   = 5 // cautions judge by this whatever the target
-	noon           = 12
-	stowHours      = 6 // goods give up their heat over these
-	openFromH      = 7
-	openToH        = 21
-	engineFromH    = 9
-	shoreFromH     = 18
-	shoreToH       = 6
+	safetyLimitC   = 5    // whatever the target: US FDA Food Code 3-501.16, 41 °F
+	examHours      = 2    // of a day that may be above the limit: common practice, no source
+	examToleranceK = 0.01 // so that rounding decides no exam
+)
+
+// The hours of every boat's day. Engineering judgement, from memory.
+const (
+	noon        = 12 // a trip starts, and goods are stowed
+	stowHours   = 6  // over which goods give up their heat
+	openFromH   = 7  // the lid is opened from here
+	openToH     = 21 // to here
+	engineFromH = 9
+	shoreFromH  = 18
+	shoreToH    = 6
 )
 
 // shoreNight spreads nights on shore power evenly over the year.

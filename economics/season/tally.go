@@ -1,14 +1,14 @@
 package season
 
-// Tally is what one or more simulated years aboard came to. The zero value is ready for use;
-// Reset makes one ready again without allocating.
+// Tally is what one or more simulated years aboard came to. The zero value is
+// ready for use; runs add to it. What ends in By is by month, January first.
 type Tally struct {
-	Years                int // simulated into this tally
-	Nights, ColdDays     int
-	NightsBy, ColdDaysBy [12]int
-	Hours, HoursOver5    int
-	HoursOff, LongestOff int // hours without any cooling, and the longest run of them
-	WorstRun             int // longest run of days that fail the exam
+	Years                int     // simulated into this tally
+	Nights, ColdDays     int     // nights spent, and days of them that passed the exam
+	NightsBy, ColdDaysBy [12]int // the same
+	Hours, HoursOver5    int     // hours reckoned, and hours with food over 5 °C
+	HoursOff, LongestOff int     // hours without any cooling, and the longest run of them
+	WorstRun             int     // longest run of days that fail the exam
 	GainWhBy             [12]float64
 	UnitWhBy             [12]float64 // electricity taken by the unit
 	RunHoursBy           [12]float64 // hours the unit ran
@@ -18,24 +18,29 @@ type Tally struct {
 	IceLostKg            float64 // left at trips' ends or melted on the way
 	ChilledKg            float64 // melted the day before a trip, beside MeltKgBy
 	Errands              int     // purchases of ice
-	SunWh, SpillWh       float64
+	SunWh, SpillWh       float64 // what the panel gave, and what of it found no place
 	ShoreWh, EngineWh    float64 // into bank and loads
 	DrawnWh              float64 // out of the bank
-	HouseUnmetWh         float64
+	HouseUnmetWh         float64 // called for when the bank was empty
 	LowestWh             float64 // least charge above the cut-off
-	PullDownShoreWh      float64 // shore electricity that pre-cooled the box
+	PullDownShoreWh      float64 // shore electricity that pre-cooled the box, beside ShoreWh and UnitWh
 
-	// The heat balance: gained = cooled + stored, kJ.
+	// The heat balance: gained = cooled + stored, kJ. Stored is what the box
+	// and its contents have warmed by.
 	GainKJ, CooledKJ, StoredKJ float64
-	// The energy balance: in = used + lost + stored, Wh.
+	// The energy balance: sun + engine + shore + unmet = unit + house + lost +
+	// stored + spilled, Wh. Lost is what charging costs, stored what the bank
+	// holds more at trips' ends than at their starts.
 	UnitWh, HouseWh, LostWh, StoredWh float64
 
-	food      [foodBins]uint32 // hours by food temperature, first day of each trip left out
-	off       int
-	warmRun   int
-	overInDay int
+	food      [foodBins]uint32 // hours by food temperature, first day of each longer trip left out
+	off       int              // hours without cooling up to now
+	warmRun   int              // days failed up to now
+	overInDay int              // hours of this day above the limit
 }
 
+// Food temperatures are counted in bins from -10 to 55 °C; colder and warmer
+// hours count in the outermost.
 const (
 	foodBins   = 260
 	foodBinK   = 0.25
@@ -60,7 +65,7 @@ func (t *Tally) ColdShare() float64 {
 
 // WarmestC gives the food temperature passed in a share of the hours aboard,
 // the first day of each trip left out where trips are longer. It reads the
-// upper edge of a 0.25 K bin; NaN never leaves: without hours it gives ok false.
+// upper edge of a bin of 0.25 K. share is 0 to under 1; without hours ok is false.
 func (t *Tally) WarmestC(share float64) (c float64, ok bool) {
 	var total uint64
 	for _, n := range t.food {
@@ -127,10 +132,10 @@ func (t *Tally) endTrip() { t.off, t.warmRun = 0, 0 }
 type Hour struct {
 	Trip, Hour                  int     // index of the trip, and of the hour in it from its first noon
 	Clock, Month                int     // hour of the day, 0 to 23; 0 for January
-	CabinC, FoodC               float64 // mean of the hour; at its end
+	CabinC, FoodC               float64 // at half past; at the hour's end
 	GainW, CooledW              float64 // heat into the box, and taken out of it
-	EvaporatorC, CapacityW, COP float64 // a unit's; zero for ice
-	SunW, UnitW, ShoreW         float64
+	EvaporatorC, CapacityW, COP float64 // how a unit would work in this hour (energy.Work); zero for ice
+	SunW, UnitW, ShoreW         float64 // from the panel, into the unit, from shore
 	ChargeWh                    float64 // above the cut-off, at the hour's end
 	IceKg                       float64 // at the hour's end
 }

@@ -9,11 +9,12 @@ import (
 // Start is the state of the box when a trip starts.
 type Start int
 
-// The states.
+// The states of a box at a trip's start. A box that is at its target or colder
+// by itself starts as it is, whatever the state says.
 const (
 	StartWarm     Start = iota // at cabin temperature
-	StartOnShore               // pulled down on shore power, which is billed
-	StartOnOwnSun              // left running; see Unit
+	StartOnShore               // pulled down on shore power, which is billed (Tally.PullDownShoreWh)
+	StartOnOwnSun              // left running between trips; see Unit
 )
 
 // Refrigerator is a unit in the season.
@@ -21,10 +22,11 @@ type Refrigerator struct {
 	Cycle     energy.Cycle
 	SeaCooled bool // the condenser breathes sea water, not cabin air
 	Start     Start
-	StoreKJ   float64 // of an eutectic plate; 0 for a thin one
+	StoreKJ   float64 // heat that an eutectic plate can take up; 0 for a thin one
 }
 
-// Unit runs the season with a compressor unit, whose food is as warm as the box.
+// Unit runs the season with a compressor unit, whose food is as warm as the
+// box, adds it to t, and writes its hours to trace unless that is nil.
 //
 // Each hour it needs what would bring the box back to its target, gets no
 // more than its capacity nor than the electricity at hand allows, and the box
@@ -175,7 +177,7 @@ func (s *Setup) meanAir(month int) hourAir {
 	return hourAir{cabinC: mean + float64(s.CabinOffset)}
 }
 
-// SunWh gives the panel's yield on a mean day of a month, 0 for January.
+// SunWh gives the panel's yield, Wh, on a mean day of a month, 0 for January.
 func (s *Setup) SunWh(month int) float64 {
 	m := &s.Months[month]
 	var wh float64
@@ -185,8 +187,8 @@ func (s *Setup) SunWh(month int) float64 {
 	return wh
 }
 
-// HeatCapacityKJPerK gives the heat capacity of a box in use and of the goods
-// aboard.
+// HeatCapacityKJPerK gives the heat capacity, kJ/K, of a box in use of a given
+// inside volume and of the goods aboard, as Box.HeatKJPerK wants it.
 func HeatCapacityKJPerK(volume quantity.Litre, goods quantity.Kilogram) float64 {
 	return float64(heat.StowedKJPerK(volume)) + heat.GoodsKJPerKgK*float64(goods)
 }
