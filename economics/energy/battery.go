@@ -7,7 +7,7 @@ type Bank struct {
 	Nominal   quantity.AmpHour // as sold
 	Volts     quantity.Volt    // of the system: 12 or 24
 	Chemistry Chemistry        // anything unknown counts as Lead
-	Age       quantity.Year
+	Age       quantity.Year    // 0 for new
 }
 
 // MeanVolts is the bank's mean voltage while it is drawn down.
@@ -42,7 +42,7 @@ func (b Bank) Store() Store {
 // Store is a bank as numbers, ready for use hour after hour. Energies are
 // counted from the cut-off up.
 type Store struct {
-	FullWh           quantity.WattHour
+	FullWh           quantity.WattHour // 0 or more
 	RestartWh        quantity.WattHour // what must be in it before a unit that was cut off starts again
-	ChargeEfficiency quantity.Fraction // of what is put in
+	ChargeEfficiency quantity.Fraction // of what is put in, the share that can be drawn; over 0
 }

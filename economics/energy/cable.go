@@ -8,10 +8,6 @@ const (
 	copperMils   = 10.75  // Ω·circular mil/ft, US marine practice, from memory
 	feetPerMetre = 1 / 0.3048
 
-	// EngineSpaceDerating is the share of its ampacity that a conductor keeps
-	// in an engine space: 33 CFR 183.425, insulation for 105 °C.
-	EngineSpaceDerating quantity.Fraction = 0.85
-
 	// CompressorDrop is the share of the system's voltage that a unit's cable
 	// may lose. ISO 10133 clause 4 allows 10 % to ordinary circuits and 3 % to
 	// vital ones; a compressor is given 3 % because its motor starts at twice
@@ -27,7 +23,8 @@ type Cable struct {
 	Size quantity.SquareMillimetre // of each conductor, above 0
 }
 
-// Drop gives the voltage lost out and back: 0.0164 · I · L / S, L both ways.
+// Drop gives the voltage lost out and back at a current: 0.0164 · I · L / S, L
+// both ways (ISO 10133).
 func (c Cable) Drop(current quantity.Ampere) quantity.Volt {
 	return quantity.Volt(copperMetric * float64(current) * 2 * float64(c.Run) / float64(c.Size))
 }
@@ -37,8 +34,9 @@ func (c Cable) DropShare(current quantity.Ampere, system quantity.Volt) quantity
 	return quantity.Fraction(c.Drop(current) / system)
 }
 
-// LeastVolts gives the lowest voltage at the unit: the bank under load at the
-// bottom of its usable share, less the drop. Compare with CutOut.
+// LeastVolts gives the lowest voltage at a unit that draws a current through c:
+// the bank under load at the bottom of its usable share, less the drop. Compare
+// with CutOut.
 func (b Bank) LeastVolts(c Cable, current quantity.Ampere) quantity.Volt {
 	return b.Volts/nominalVolts*quantity.Volt(LowVolts(b.Chemistry).Typical) - c.Drop(current)
 }
@@ -49,18 +47,21 @@ func CutOut(system quantity.Volt) quantity.Volt {
 	return system / nominalVolts * quantity.Volt(CutOutVolts().Typical)
 }
 
-// SizeFor gives the smallest conductor that loses no more than a share of the
-// system's voltage. It is a figure for a drawing, not yet a size that is sold.
+// SizeFor gives the smallest conductor that loses no more than a share, over 0,
+// of the system's voltage, over a run told one way. It is a figure for a
+// drawing, not yet a size that is sold: see NextMetric.
 func SizeFor(current quantity.Ampere, run quantity.Metre, system quantity.Volt, share quantity.Fraction) quantity.SquareMillimetre {
 	return quantity.SquareMillimetre(copperMetric * float64(current) * 2 * float64(run) / (float64(system) * float64(share)))
 }
 
-// CircularMilsFor is SizeFor by the US rule, CM = 10.75 · I · L / E.
+// CircularMilsFor is SizeFor by the US rule, CM = 10.75 · I · L / E, with L both
+// ways in feet and E the volts lost. The result is in circular mils, for
+// NextGauge.
 func CircularMilsFor(current quantity.Ampere, run quantity.Metre, system quantity.Volt, share quantity.Fraction) float64 {
 	return copperMils * float64(current) * 2 * float64(run) * feetPerMetre / (float64(system) * float64(share))
 }
 
-// Conductor is a size that is sold.
+// Conductor is a size that is sold, in one of the two ways of naming it.
 type Conductor struct {
 	Size quantity.SquareMillimetre // 0 for a gauge
 	AWG  string                    // as printed, "" for a metric size
@@ -118,7 +119,8 @@ const squareMillimetrePerMil = 5.067075e-4
 // Ampacity gives what a conductor may carry in free air outside an engine
 // space, by 33 CFR 183.425 table 5. A metric size counts as the largest gauge
 // that it covers; it is false for one that covers none (1 mm² and less).
-// A figure for planning: a boat's own standard decides.
+// In an engine space it may carry only 0.85 of that (the same section,
+// insulation for 105 °C). A figure for planning: a boat's own standard decides.
 func (c Conductor) Ampacity() (quantity.Ampere, bool) {
 	var most quantity.Ampere
 	for _, gauge := range gauges {
@@ -130,8 +132,9 @@ func (c Conductor) Ampacity() (quantity.Ampere, bool) {
 }
 
 // LargestFuse gives the highest rating that may protect a conductor: 150 % of
-// its ampacity (33 CFR 183.455). The fuse chosen is the smaller of this and
-// the figure of the unit's maker, and sits at the battery end.
+// its ampacity (33 CFR 183.455); false where Ampacity is. The fuse chosen is the
+// smaller of this and the figure of the unit's maker, and sits at the battery
+// end.
 func (c Conductor) LargestFuse() (quantity.Ampere, bool) {
 	ampacity, ok := c.Ampacity()
 	return maxFuseShare * ampacity, ok

@@ -95,9 +95,6 @@ func TestAmpacityAndFuse(t *testing.T) {
 			t.Errorf("%v mm²: %v A (%v), want %v", size, got, ok, want)
 		}
 	}
-	if EngineSpaceDerating != 0.85 {
-		t.Error("33 CFR 183.425 note 1: 0.85 for 105 °C")
-	}
 }
 
 // Guards "- c.Drop(current)" and the scaling to 24 V in LeastVolts and CutOut.

@@ -6,7 +6,7 @@ import "coldreckon/economics/quantity"
 // its unit, and where it comes from. Ranges run from the 10th to the 90th
 // percentile.
 type Figure struct {
-	Key   string // its name in lists of assumptions
+	Key   string // its name in lists of assumptions; one for all variants of a figure
 	Label string // in plain words
 	Unit  string
 	quantity.Range
@@ -17,22 +17,18 @@ type Figure struct {
 const judged = "engineering judgement, from memory"
 
 // The unit. Figures that enter every hour are constants of their own, so that
-// the compiler can fold them; their ranges are below.
+// the compiler can fold them; their ranges are below. Ceiling and floor leave at
+// least 25 K between plate and condenser, so that the efficiency stays finite.
 const (
-	plateCeilingC    = 5.0   // the compressor's controls and motor limit the suction pressure; judged
-	condenserFloorC  = 30.0  // head pressure that a capillary needs to feed the plate; judged
-	ratingPlateC     = -10.0 // EN 12900 medium rating point, from memory
-	ratingCondenserC = 45.0  // the same
-	capacityGrowth   = 0.045 // per kelvin of plate temperature
-	capacityFall     = 0.008 // per kelvin of condensing temperature
-	eutecticC        = -10.0 // freezing point of the plate's solution
-	kelvinAt0C       = 273.15
+	plateCeilingC    = 5.0    // the compressor's controls and motor limit the suction pressure; judged
+	condenserFloorC  = 30.0   // head pressure that a capillary needs to feed the plate; judged
+	ratingPlateC     = -10.0  // EN 12900 medium rating point, from memory
+	ratingCondenserC = 45.0   // the same
+	capacityGrowth   = 0.045  // per kelvin of plate temperature
+	capacityFall     = 0.008  // per kelvin of condensing temperature
+	eutecticC        = -10.0  // freezing point of the plate's solution
+	kelvinAt0C       = 273.15 // by definition of the Celsius scale
 )
-
-// MinimumLift is the smallest lift a cycle works with. It needs no rule of its
-// own: the highest plate temperature and the lowest condensing temperature
-// leave exactly this much between them.
-const MinimumLift quantity.Kelvin = condenserFloorC - plateCeilingC
 
 // Eta is the share of Carnot's efficiency that a small direct-current unit
 // reaches between its saturation temperatures, motor and electronics included.

@@ -6,11 +6,12 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Gain is heat that flows into a box, straight in the box's temperature.
+// Gain is the heat that flows into a box, as a straight line in the box's
+// temperature.
 type Gain struct {
 	Leak quantity.WattPerKelvin // above 0
 	Out  quantity.Celsius       // mean temperature round the box
-	Use  quantity.Watt          // openings and goods
+	Use  quantity.Watt          // openings and goods, whatever the temperature
 }
 
 // At gives the heat flowing in at a box temperature; negative when the box is
@@ -24,7 +25,7 @@ func (g Gain) rest() float64 { return float64(g.Out) + float64(g.Use)/float64(g.
 
 // Duty is a unit's steady day in a box.
 type Duty struct {
-	RunShare float64          // share of the day it would have to run; over 1 it cannot hold the box
+	RunShare float64          // share of the day it would have to run, 0 or more; over 1 it cannot hold the box
 	Mean     quantity.Watt    // mean electrical power, fan and standby included
 	Held     quantity.Celsius // the box temperature really held
 	Working  Work             // while running
@@ -123,7 +124,7 @@ func simpson(i, intervals int) float64 {
 	return 2.0 / 3
 }
 
-// ColdStore is the solution frozen in a plate.
+// ColdStore is the solution frozen in a cold-storing (eutectic) plate.
 type ColdStore struct {
 	Mass     quantity.Kilogram
 	Latent   float64                // kJ/kg, see EutecticLatent
@@ -133,7 +134,7 @@ type ColdStore struct {
 }
 
 // HoldOver gives for how many hours the melting solution keeps a box at a
-// temperature with the unit off: usable · mass · latent / gain. It is false
+// temperature with the unit off: usable · mass · latent / gain. ok is false
 // when the plate cannot pass the heat at that temperature: film · area ·
 // (box - freezing point) must be at least the gain. Without a gain the hours
 // are infinite.

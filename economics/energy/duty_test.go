@@ -8,7 +8,7 @@ import (
 )
 
 // Guards the three cases of Duty: the sign of "heat > float64(working.CapacityW)",
-// "quantity.Watt(share)*c.PowerW" and the eutectic's "heat > ...CapacityW".
+// there and for the eutectic, and "quantity.Watt(share)*c.PowerW".
 func TestHotterNeverCostsLess(t *testing.T) {
 	for _, rated := range []quantity.Watt{25, 40, 80, 120} {
 		for _, cooledBy := range []Condenser{Fins, Fan, Seawater} {
@@ -30,7 +30,8 @@ func TestHotterNeverCostsLess(t *testing.T) {
 }
 
 // Guards "rest - c.capacity(te, tc)/leak" and the series conductance in
-// FloatingBox: the plain plate conductance in its place fails.
+// FloatingBox (the plain plate conductance in its place fails), and
+// "min(plateCeilingC" in evaporating.
 func TestFloatingBoxBalances(t *testing.T) {
 	for _, rated := range []quantity.Watt{10, 25, 40, 80} {
 		for _, leak := range []quantity.WattPerKelvin{0.2, 1, 3, 8} {
@@ -88,7 +89,7 @@ func TestDutyWithoutNeed(t *testing.T) {
 // more than it can take out there, the plate warms until it can, without a
 // step in the energy.
 //
-// Guards "ratingPlateC+math.Log(...)" in Duty.
+// Guards "ratingPlateC+math.Log(heat" in Duty.
 func TestStoringDuty(t *testing.T) {
 	c := typicalUnit(30, Fan, Eutectic).Cycle()
 	storing := float64(c.Storing(25).CapacityW)
@@ -107,7 +108,7 @@ func TestStoringDuty(t *testing.T) {
 // the pull-down has a closed form: C/leak · ln((net at start)/(net at end)).
 //
 // Guards "scale := float64(capacity) / 3.6", simpson's weights and the sign
-// of "w.CapacityW - gain(box)".
+// of "working.CapacityW - gain(box)".
 func TestPullDownAgainstClosedForm(t *testing.T) {
 	c := typicalUnit(25, Fan, Thin).Cycle()
 	g := Gain{Leak: 1.5, Out: 30}

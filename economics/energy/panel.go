@@ -19,12 +19,13 @@ func (p Panel) Chain() Chain {
 	}
 }
 
-// Chain is a panel's yield as numbers, ready for use hour after hour.
+// Chain is a panel's yield as numbers, ready for use hour after hour: every
+// step from the sun to the battery's terminals.
 type Chain struct {
-	Wp       quantity.Watt
+	Wp       quantity.Watt     // at standard test conditions: 1,000 W/m², cells at 25 °C
 	Passed   quantity.Fraction // what shade, controller, soil and wire leave
-	NOCT     quantity.Celsius  // cells at 800 W/m² in air of 20 °C
-	CellLoss float64           // per kelvin over 25 °C
+	NOCT     quantity.Celsius  // nominal operating cell temperature: of cells at 800 W/m² in air of 20 °C
+	CellLoss float64           // of power, per kelvin of cells over 25 °C
 }
 
 // PowerW gives the power that reaches the battery's terminals under a global

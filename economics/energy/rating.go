@@ -9,12 +9,12 @@ import (
 // RatingPlate is what a maker prints or says of a unit. A zero means that it
 // is not told, except for the box temperature.
 type RatingPlate struct {
-	Amps     quantity.Ampere // average over a day, running and resting
-	Volts    quantity.Volt   // at which Amps is stated
-	BoxUpTo  quantity.Litre  // the largest box it is sold for
-	Cooling  quantity.Watt   // at -10/45 °C
-	Box      quantity.Celsius
-	Ambient  quantity.Range // °C round box and condenser, for Amps; above Box, see MakerAmbient
+	Amps     quantity.Ampere  // average over a day, running and resting
+	Volts    quantity.Volt    // at which Amps is stated
+	BoxUpTo  quantity.Litre   // the largest box it is sold for, 10 to 500 L
+	Cooling  quantity.Watt    // at -10/45 °C
+	Box      quantity.Celsius // temperature of the box, for Amps; see MakerBox
+	Ambient  quantity.Range   // °C round box and condenser, for Amps; above Box, see MakerAmbient
 	CooledBy Condenser
 	Plate    Plate
 }
@@ -131,7 +131,8 @@ func (p RatingPlate) leakFor(x []float64) float64 {
 // (CECOMAF and ASHRAE, trade summary).
 const toldSpread = 1.2
 
-// MakerBox is the box temperature behind a maker's average current.
+// MakerBox is the box temperature behind a maker's average current. Common
+// practice, no source: makers state it for 5 to 6 °C.
 const MakerBox quantity.Celsius = 5.5
 
 // MakerAmbient is the air behind a maker's average current.
@@ -139,7 +140,7 @@ func MakerAmbient() Figure {
 	return Figure{"maker_ambient", "air behind a maker's average current", "°C", quantity.Range{Low: 18, Typical: 21, High: 25}, judged}
 }
 
-// MakerFoam is the dry foam round a maker's box.
+// MakerFoam is the thickness of the dry foam round a maker's box.
 func MakerFoam() Figure {
 	return Figure{"maker_foam", "foam round a maker's test box", "m", quantity.Range{Low: 0.06, Typical: 0.08, High: 0.12}, judged}
 }
@@ -149,7 +150,8 @@ func MakerHot() Figure {
 	return Figure{"maker_hot", "air in which the largest box is still held", "°C", quantity.Range{Low: 27, Typical: 32, High: 38}, judged}
 }
 
-// MakerRunShare is the share of the day it then runs.
+// MakerRunShare is the share of the day that a unit runs in the largest box it
+// is sold for, in MakerHot air.
 func MakerRunShare() Figure {
 	return Figure{"maker_run_share", "run share allowed in the largest box", "", quantity.Range{Low: 0.3, Typical: 0.5, High: 0.8}, judged}
 }

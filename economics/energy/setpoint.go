@@ -14,12 +14,12 @@ const chilledLimit quantity.Celsius = 5
 type SetPoint struct {
 	Box         quantity.Celsius
 	Duty        Duty
-	Growth      float64 // of listeria, against 5 °C; see ListeriaGrowth
+	Growth      float64 // of listeria, as a multiple of that at 5 °C; see ListeriaGrowth
 	Perishables bool    // whether chilled food may be kept there
 }
 
-// SetPoints gives the steady day at 3, 4, 5, 7 and 10 °C. The use in the gain
-// is taken as the same at each.
+// SetPoints gives the steady day at 3, 4, 5, 7 and 10 °C, in this order. The use
+// in the gain is taken as the same at each.
 func (c Cycle) SetPoints(g Gain, coolant quantity.Celsius) [len(setPoints)]SetPoint {
 	var trade [len(setPoints)]SetPoint
 	for i, box := range setPoints {

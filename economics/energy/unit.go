@@ -8,7 +8,7 @@ import (
 
 // Unit is a compressor unit as an owner knows it.
 type Unit struct {
-	RatedW   quantity.Watt // cooling at -10/45 °C; 10 to 500 W
+	RatedW   quantity.Watt // cooling at the rating point, -10/45 °C; 10 to 500 W
 	Eta      float64       // share of Carnot's efficiency, see Eta; 0.15 to 0.6
 	CooledBy Condenser     // anything unknown counts as Fins
 	Plate    Plate         // anything unknown counts as Thin
@@ -62,13 +62,14 @@ func (c Cycle) Working(box, coolant quantity.Celsius) Work {
 	return r.Working(box, coolant)
 }
 
-// Ready is a cycle prepared for hourly loops; make one with Cycle.Ready.
+// Ready is a cycle with the logarithm of its plate worked out, for loops over
+// hours; make one with Cycle.Ready. A change to its Cycle spoils it.
 type Ready struct {
 	Cycle
 	lnK float64 // logarithm of growth · rated / conductance
 }
 
-// Ready prepares the cycle.
+// Ready prepares the cycle for hourly loops.
 func (c Cycle) Ready() Ready { return Ready{c, c.lnK(float64(c.Plate))} }
 
 // Working is Cycle.Working.
@@ -103,8 +104,9 @@ func (c Cycle) PowerW(w Work) quantity.Watt {
 	return w.CapacityW/quantity.Watt(w.COP) + c.Condenser
 }
 
-// Carnot is the highest possible efficiency of a refrigerator between two
-// temperatures, te below tc: te / (tc - te), te in kelvin.
+// Carnot is the highest possible efficiency of a refrigerator between an
+// evaporating and a condensing temperature, te below tc: te / (tc - te), with te
+// in kelvin.
 func Carnot(te, tc quantity.Celsius) float64 {
 	return (float64(te) + kelvinAt0C) / float64(tc-te)
 }
@@ -121,7 +123,7 @@ func (c *Cycle) capacity(te, tc float64) float64 {
 // growth is what a plate at te cools over one at the rating's temperature.
 func growth(te float64) float64 { return math.Exp(capacityGrowth * (te - ratingPlateC)) }
 
-// Plates stand at these two for hours.
+// Worked out once, because plates stand at these two temperatures for hours.
 var growthAtCeiling, growthAtEutectic = growth(plateCeilingC), growth(eutecticC)
 
 func (c *Cycle) atRatedPlate(tc float64) float64 {
@@ -145,7 +147,8 @@ func (c *Cycle) lnK(conductanceWPerK float64) float64 {
 	return math.Log(capacityGrowth * float64(c.Rated) / conductanceWPerK)
 }
 
-// evaporating solves te = min(5, source - capacity(te)/conductance).
+// evaporating solves te = min(5, source - capacity(te)/conductance), source
+// being the temperature that feeds the plate through the conductance.
 func (c *Cycle) evaporating(source, conductanceWPerK, tc float64) float64 {
 	w := omega(c.lnK(conductanceWPerK) + lnFall(tc) + capacityGrowth*(source-ratingPlateC))
 	return min(plateCeilingC, source-w/capacityGrowth)

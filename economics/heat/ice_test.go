@@ -110,7 +110,7 @@ func TestSurface(t *testing.T) {
 }
 
 // The surface's table against the exact power. Guards both slopes in
-// twoThirds and its lower limit: 0.2 as 0.02 fails.
+// surfaceTable and the lower limit in twoThirds: 0.02 in place of an eighth fails.
 func TestSurfaceTable(t *testing.T) {
 	for x := 1e-6; x <= 1; x += 0.000317 {
 		if got, want := twoThirds(x), math.Pow(x, 2.0/3); math.Abs(got-want) > 1e-8*want {
