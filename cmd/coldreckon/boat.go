@@ -41,8 +41,8 @@ func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
 	r.settings = economics.DefaultSettings
 	flags := cmd.Flags()
 	flags.StringVar(&r.prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
-	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "how many futures to draw")
-	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "where the drawing of futures starts")
+	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "reckon `NUMBER` futures: ways that prices, weather and habits may turn out")
+	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "draw other futures for another `NUMBER`")
 }
 
 // A finding is one boat reckoned, with the rules it was judged by and the
