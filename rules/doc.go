@@ -1,15 +1,25 @@
 // Package rules holds what the program knows as text rather than as code: the
-// criteria that make an option unworkable, the cautions, and the price book.
+// criteria that make an option unworkable, the cautions, the prices, and the
+// foods that keep without cooling.
 //
-// Three embedded packs (packs/criteria.yaml, packs/cautions.yaml,
-// packs/prices.yaml) are read once by Load, which checks every line of them. A
-// rule asks about named facts, one set for each option; economics.Vocabulary
+// Four files in packs are part of the program. Load reads criteria, cautions
+// and prices into a Pack and checks every line of them; LoadFoods reads the
+// foods. A Pack's Book goes into economics.Reckon; the facts that come out go
+// into Pack.Judge, which gives the cautions that hold. An owner's or a club's
+// own prices are laid over the book with Pack.WithPrices.
+//
+// A rule asks about named facts, one set for each option; economics.Vocabulary
 // lists them with their units. An expression over facts is made of
 // comparisons, && || ! + - * / and brackets, nothing else: a rule file can
-// compute over the facts it is given and do nothing more.
+// compute over the facts it is given and do nothing more. Beside every rule
+// stand examples of facts and of what it makes of them, which RunExamples runs.
 //
-// An owner's or a club's own prices are laid over the book with
-// Pack.WithPrices.
+// A mistake in a file is a Fault with its line; a reading gathers all of them.
+//
+//	files          pack.go, load.go, price.go, ownprices.go, foods.go
+//	YAML           node.go, fault.go
+//	expressions    grammar.go, expr.go, vocabulary.go, example.go
+//	what comes out judge.go, fill.go, listing.go
 //
 // The package is a fence round two old libraries. Only expr.go imports
 // govaluate; only node.go and the readers beside it import yaml.v3.

@@ -23,7 +23,7 @@ type example struct {
 }
 
 // RunExamples runs every example of the pack and gives those that do not come
-// out as written.
+// out as written, nil when all do.
 func (p Pack) RunExamples() Faults {
 	var failures Faults
 	for _, e := range p.examples {

@@ -4,8 +4,37 @@ import (
 	"fmt"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 	"coldreckon/rules"
 )
+
+// A club lays its own price of ice over the embedded book.
+func ExamplePack_WithPrices() {
+	pack, err := rules.Load()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	own, err := pack.WithPrices("club.yaml", []byte(`kind: own-prices
+prices:
+  - {id: ice_cubes, unit: lb, low: 0.40, typical: 0.60, high: 0.90, source: "fuel dock, this spring"}
+`))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	line, _ := own.Book.Price("ice_cubes")
+	fmt.Printf("%s: %.2f to %.2f a %s (%s)\n", line.Label, line.Price.Low, line.Price.High, line.Unit, line.Source)
+	// Output: Bagged cube ice: 0.88 to 1.98 a kg (fuel dock, this spring)
+}
+
+// A reason is filled for an owner who reads US units.
+func ExampleFill() {
+	text, err := rules.Fill("The ice leaves {room_for_food_l} for food. The food between two stops needs {food_to_keep_l}.",
+		economics.Facts{"room_for_food_l": 20.0, "food_to_keep_l": 34.0}, quantity.US, "$")
+	fmt.Println(text, err)
+	// Output: The ice leaves 0.71 cu ft for food. The food between two stops needs 1.2 cu ft. <nil>
+}
 
 // A file with one caution, judged over the facts of a boat on ice.
 func ExamplePack_Judge() {

@@ -261,6 +261,7 @@ func clip(text string) string {
 	return strings.ToValidUTF8(text[:most], "") + "..."
 }
 
+// describe names a kind in the words of an error.
 func describe(kind economics.Kind) string {
 	switch kind {
 	case economics.Number:

@@ -11,7 +11,7 @@ type Fault struct {
 	Line, Column int    // from 1; 0 when the whole file is meant
 	Rule         string // id of the rule, "" outside any
 	Key          string // "" when the record itself is meant
-	Found, Want  string
+	Found, Want  string // in words, each to follow "found" and "expected"
 }
 
 // Error gives "file:line:column: rule: key: found X; expected Y".

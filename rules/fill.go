@@ -46,10 +46,11 @@ var usUnits = map[string]usUnit{
 	"°C":     {"°F", 1.8, 32},
 }
 
-// Fill puts facts into the {fact} places of a text, in the owner's unit
-// system and currency. Figures are rounded to two significant digits; where
-// that would print two different figures of one unit alike, up to five are
-// tried to tell them apart. It fails on a missing or impossible fact.
+// Fill puts facts into the {fact} places of a text, such as the Reason of an
+// economics.Criterion, in the owner's unit system and currency. Figures are
+// rounded to two significant digits; where that would print two different
+// figures of one unit alike, up to five are tried to tell them apart. It fails
+// on a name that is no fact's and on a missing or impossible fact.
 func Fill(text string, facts economics.Facts, system quantity.System, currency string) (string, error) {
 	pieces := splitPlaces(text)
 	for _, p := range pieces {

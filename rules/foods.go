@@ -85,7 +85,7 @@ type CannotDo struct {
 	Grade, Source string // as in Keeping
 }
 
-// Foods is what is known of eating well without cooling.
+// Foods is what is known of eating well without cooling; LoadFoods fills it.
 type Foods struct {
 	foods  []food
 	cannot []CannotDo
@@ -93,7 +93,7 @@ type Foods struct {
 
 // Keeping is how one food does in a locker of some temperature.
 type Keeping struct {
-	ID, Name string
+	ID, Name string // Name as printed
 	Band     Band
 	// Judged tells that the band at this temperature is judgement, not the source's.
 	Judged bool
@@ -156,6 +156,7 @@ func readFoods(file string, data []byte) (Foods, error) {
 	return f, nil
 }
 
+// read takes the rows of a document; faults stay with the reader.
 func (f *Foods) read(r *reader, root *yaml.Node) {
 	top, _ := r.mapping(root, "", "kind", "foods", "cannot")
 	seen := map[string]bool{}

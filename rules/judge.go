@@ -9,10 +9,10 @@ import (
 
 // Finding is a caution that fired.
 type Finding struct {
-	ID      string
+	ID      string // of the caution
 	Grade   Grade
 	Options []economics.OptionID // for which it fired, in printing order
-	Text    string
+	Text    string               // as in Caution
 	Source  string
 }
 

@@ -9,7 +9,7 @@ import (
 	"coldreckon/economics"
 )
 
-// Grade ranks a caution.
+// Grade tells how grave a caution is.
 type Grade string
 
 // The grades, from the gravest.
@@ -28,10 +28,10 @@ type Caution struct {
 	Grade   Grade
 	Options []economics.OptionID // which it can concern; empty means all
 	When    economics.Condition
-	Text    string
-	Source  string
+	Text    string // plain words for the owner, without places for facts
+	Source  string // where the advice is from
 	// Of the cautions with one Group that hold for an option, only the one of
-	// the highest Rank is printed. Without a group Rank is 0.
+	// the highest Rank, 1 to 9, is printed. Without a group Rank is 0.
 	Group string
 	Rank  int
 }
@@ -45,7 +45,7 @@ func (c Caution) concerns(option economics.OptionID) bool {
 type Pack struct {
 	Book     economics.Book
 	Cautions []Caution
-	Guidance string // printed in every report: what kind of advice it is
+	Guidance string // printed in every report: what kind of advice it is; "" when the file has none
 	examples []example
 }
 
@@ -55,8 +55,8 @@ var embedded embed.FS
 // packNames lists the embedded files in the order they are read.
 var packNames = []string{"criteria.yaml", "cautions.yaml", "prices.yaml"}
 
-// Load reads the embedded packs. An error is a Faults; in a tested build there
-// is none.
+// Load reads the embedded criteria, cautions and prices. An error is a Faults;
+// in a tested build there is none.
 func Load() (Pack, error) {
 	var pack Pack
 	var faults Faults
@@ -79,8 +79,9 @@ func Load() (Pack, error) {
 	return pack, nil
 }
 
-// Read reads one rule file: criteria, cautions or prices become a pack of their
-// own; own prices are laid over the embedded book. The error is a Faults.
+// Read reads the text of one rule file, whose name stands in its faults:
+// criteria, cautions or prices become a pack of their own; own prices are laid
+// over the embedded book. The error is a Faults.
 func Read(file string, data []byte) (Pack, error) {
 	r := &reader{file: file}
 	root, kind := r.open(data, kindCriteria, kindCautions, kindPrices, kindOwnPrices)
