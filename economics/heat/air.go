@@ -34,7 +34,7 @@ func HumidityRatio(t quantity.Celsius, rh quantity.Fraction) float64 {
 	return 0.621945 * vapour / (seaLevelKPa - vapour)
 }
 
-// SaturatedHumidityRatio gives HumidityRatio of air that holds all it can.
+// SaturatedHumidityRatio gives HumidityRatio of air that holds all the water it can.
 func SaturatedHumidityRatio(t quantity.Celsius) float64 { return HumidityRatio(t, 1) }
 
 // EnthalpyKJ gives the heat in moist air, kJ per kilogram of dry air, at
@@ -49,9 +49,9 @@ func SpecificVolume(t quantity.Celsius, w float64) float64 {
 	return 0.287042 * (float64(t) + 273.15) * (1 + 1.607858*w) / seaLevelKPa
 }
 
-// SaturatedEnthalpyKJ gives EnthalpyKJ of saturated air. Between -20 and 50 °C
-// it is read from a table and within 0.01 kJ/kg of the formula; outside it is
-// the formula itself. It is meant for hourly loops.
+// SaturatedEnthalpyKJ gives EnthalpyKJ of saturated air, for hourly loops.
+// Between -20 and 50 °C it is read from a table, within 0.01 kJ/kg of the
+// formula; outside it is the formula itself.
 func SaturatedEnthalpyKJ(t quantity.Celsius) float64 {
 	at := (float64(t) - saturatedFromC) * saturatedPerK
 	if !(at >= 0 && at < saturatedSteps) {

@@ -65,8 +65,8 @@ func TestSaturatedEnthalpyTable(t *testing.T) {
 	}
 }
 
-// Guards OpeningHeatKJ: leaving out the moisture halves it, swap counted twice
-// fails the second row.
+// Guards the air of an opening as OpeningHeatKJ puts it together: leaving out the
+// moisture halves it, swap counted twice fails the second row.
 func TestOpening(t *testing.T) {
 	humid := HumidityRatio(30, 0.7)
 	all := float64(OpeningHeatKJ(80, 1, 30, humid, 4))

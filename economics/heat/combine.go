@@ -11,14 +11,14 @@ import (
 // Combined is what all the estimates of a box's leak come to.
 type Combined struct {
 	UA       quantity.WattPerKelvin // median
-	LogSD    float64                // of ln UA
+	LogSD    float64                // standard deviation of ln UA
 	Used     []Estimate
-	Dropped  []Estimate
-	Disagree bool   // two of the estimates differ by more than a factor of 2
-	Why      string // how it was done, in plain words
+	Dropped  []Estimate // the drawing, where it contradicts the tests
+	Disagree bool       // two of the estimates differ by more than a factor of 2
+	Why      string     // how it was done, in plain words
 }
 
-// Range gives the combined leak with its 10th and 90th percentiles, W/K.
+// Range gives the combined leak, W/K: its median, 10th and 90th percentiles.
 func (c Combined) Range() quantity.Range { return logRange(c.UA, c.LogSD) }
 
 // disagreement is the ratio over which two estimates cannot both be right.

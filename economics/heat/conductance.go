@@ -25,7 +25,7 @@ const (
 // Conductance is the heat that leaks into a box per kelvin, by what lies
 // outside. All are >= 0.
 type Conductance struct {
-	Cabin, Sea, Engine, Deck quantity.WattPerKelvin
+	Cabin, Sea, Engine, Deck quantity.WattPerKelvin // see Neighbour
 
 	Parts []Part   // the same total by its ways in: six faces in the order of Sides, then the rest
 	Notes []string // doubts about the reckoning, in plain words
@@ -259,7 +259,7 @@ func (c Conductance) Scale(factor float64) Conductance {
 	return c
 }
 
-// GainW gives the heat through the walls at steady temperatures; it is
+// GainW gives the heat through the walls, W, at steady temperatures; it is
 // negative where the box is the warmer side. The engine space counts 8 K over
 // the cabin while motoring, the deck 3 K over it always, as a mean over the day.
 func (c Conductance) GainW(box, cabin, sea quantity.Celsius, motoring bool) quantity.Watt {

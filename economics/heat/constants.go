@@ -8,12 +8,13 @@ import (
 
 // Water and ice.
 const (
-	// FusionKJPerKg melts ice at 0 °C. From memory; textbooks print 333.4 to 335.
+	// FusionKJPerKg is the heat that melts ice at 0 °C. From memory; textbooks
+	// print 333.4 to 335.
 	FusionKJPerKg = 333.6
-	// IceKJPerKgK warms ice. From memory; Earle, appendix 7, has 2.05; it is
-	// 2.12 at 0 °C and 1.98 at -18 °C.
+	// IceKJPerKgK is the heat capacity of ice. From memory; Earle, appendix 7,
+	// has 2.05; it is 2.12 at 0 °C and 1.98 at -18 °C.
 	IceKJPerKgK = 2.1
-	// WaterKJPerKgK warms water. Earle, appendix 7.
+	// WaterKJPerKgK is the heat capacity of water. Earle, appendix 7.
 	WaterKJPerKgK = 4.19
 	// DrainCelsius is the temperature at which meltwater leaves a drained box.
 	// Engineering judgement, from memory.
@@ -32,7 +33,7 @@ const (
 	// for 10 L: liner, inner foam and what always stands in it (water, drinks,
 	// jars) beside the food of the shop days. Engineering judgement, from memory.
 	StowedKJPerKPerL = 1.2
-	// BareKJPerKPerL is that of an empty box: 3 mm of laminate (1,600 kg/m³,
+	// BareKJPerKPerL is the heat capacity per litre of an empty box: 3 mm of laminate (1,600 kg/m³,
 	// 1.2 kJ/kg·K) and the inner 15 mm of foam (35 kg/m³, 1.4 kJ/kg·K) on
 	// 0.15 m² of wall for 10 L come to 1 kJ/K; half as much again for lid, rim
 	// and shelf. Densities and heat capacities from memory.

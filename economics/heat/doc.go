@@ -4,12 +4,34 @@
 // heat that leaks in, so heat is reckoned here once and ice, watt-hours and
 // money follow from it elsewhere.
 //
-// The package holds five subjects: the walls (walls.go, conductance.go), the
-// air round and in the box (air.go), ice (ice.go), what the box has shown of
-// itself (evidence.go, estimate.go, combine.go), and what a kept log teaches
-// (log.go, learn.go). All of it is pure: same arguments, same answer. What an
-// hourly loop calls (Conductance.GainW, the functions of air.go, Surface)
-// allocates nothing.
+// A box leaks in proportion to how much colder it is than what lies around it.
+// The factor, its conductance UA in watts per kelvin, is the one figure that
+// matters most, and it is found in two ways: from the walls as told, and from
+// what the box has shown of itself, in a test or a log:
+//
+//	wall     heat = U · area · difference, with 1/U = 1/film + Σ thickness/conductivity + 1/film
+//	foam     conductivity = dry · e^(f · water by volume)
+//	lid      heat = dry air exchanged · (enthalpy outside - enthalpy inside)
+//	ice      mass melted = heat / (333.6 kJ/kg + 4.19 · °C at which its water leaves)
+//	test     UA = heat taken up / (hours · difference)
+//
+// Estimates that differ are weighed by how far each can be trusted (Combine);
+// a test that contradicts the walls outweighs them.
+//
+//	walls.go, conductance.go   a box's walls, and the leak they lead to
+//	air.go                     moist air
+//	ice.go                     ice: what it takes up, how cold it holds food
+//	evidence.go, estimate.go   tests of a box, and the leak each shows
+//	combine.go                 one leak from all of them
+//	log.go, stays.go, learn.go a kept log: read, paired, learnt from
+//	terms.go                   the owner's words
+//	constants.go               every figure, with its range and source
+//
+// Left out: draughts behind the liner, sun on the box itself (a deck over it
+// counts as warmer), heat stored deep in the foam, and heights above the sea.
+//
+// All of it is pure: same arguments, same answer. What an hourly loop calls
+// (Conductance.GainW, the functions of air.go, Surface) allocates nothing.
 //
 // Units, where the type does not say them:
 //

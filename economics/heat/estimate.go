@@ -27,7 +27,7 @@ type Estimate struct {
 	LogSD  float64                // standard deviation of ln UA, > 0
 }
 
-// Range gives the estimate with its 10th and 90th percentiles, W/K.
+// Range gives the estimate, W/K: its median, 10th and 90th percentiles.
 func (e Estimate) Range() quantity.Range { return logRange(e.UA, e.LogSD) }
 
 func logRange(ua quantity.WattPerKelvin, logSD float64) quantity.Range {
@@ -48,8 +48,9 @@ const (
 	logSDHistory        = 0.30
 )
 
-// Drawing gives the estimate that the walls lead to. known tells whether foam
-// and its state are the owner's word rather than an assumption.
+// Drawing gives the estimate that the walls lead to; c must leak. known tells
+// whether foam and its state are the owner's word rather than an assumption,
+// and halves the log-sd.
 func Drawing(c Conductance, known bool) Estimate {
 	sd := logSDDrawingUnknown
 	if known {
@@ -108,7 +109,8 @@ func (t IceTest) Estimate() (Estimate, error) {
 // to that air. Where it was not, the air is taken warmer than the water by what
 // the water's own heat needs to pass the film round the jugs, and the estimate
 // is wider. Outside air is taken as steady, so that the water nears it
-// exponentially and their mean difference is the logarithmic one.
+// exponentially and their mean difference is the logarithmic one. Figures that
+// cannot be are errors that say what to look at again.
 func (t JugTest) Estimate(liner quantity.KilojoulePerKelvin) (Estimate, error) {
 	if err := allFinite("jug test", float64(t.Water), t.Hours, float64(t.Start), float64(t.End), float64(t.Out), float64(t.BoxAir), float64(liner)); err != nil {
 		return Estimate{}, err
@@ -159,7 +161,8 @@ type Circumstances struct {
 }
 
 // Estimate gives the leak that a remembered spell shows: as an ice test in
-// which all the ice melted, less the modelled use.
+// which all the ice melted, less the modelled use. Figures that cannot be are
+// errors, as is a spell in which use alone would have melted the ice.
 func (h IceHistory) Estimate(c Circumstances) (Estimate, error) {
 	if err := allFinite("ice history", float64(h.Ice), h.Hours, float64(c.Out), float64(c.In), float64(c.IceStart), float64(c.Drain), float64(c.Use), float64(c.PullDown)); err != nil {
 		return Estimate{}, err

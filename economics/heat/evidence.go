@@ -12,8 +12,9 @@ type IceTest struct {
 	Water    quantity.Kilogram // meltwater that ended at WaterEnd
 	Out      quantity.Celsius  // mean air outside the box
 	In       quantity.Celsius  // mean air inside the box
-	FoodKJ   quantity.Kilojoule
-	LinerKJ  quantity.Kilojoule // zero when chilled first or the first hours were discarded
+	// Heat that warm food and the liner gave up to the ice. The liner's is zero
+	// when it was chilled first or the first hours were discarded.
+	FoodKJ, LinerKJ quantity.Kilojoule
 }
 
 // JugTest is a warming test with jugs of cold water and the lid closed.
@@ -29,7 +30,7 @@ type JugTest struct {
 // IceHistory is a remembered spell: "ten kilos lasted a day and a half in July, in use".
 type IceHistory struct {
 	Ice   quantity.Kilogram
-	Hours float64
-	Month int // 1 to 12
-	InUse bool
+	Hours float64 // until the last of it had melted
+	Month int     // 1 to 12
+	InUse bool    // the box was opened and food put in; else the lid stayed closed
 }

@@ -6,8 +6,8 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// MeltKgPerDay gives the ice that a steady heat gain melts in a day, its water
-// leaving at drain °C. A box that loses heat melts none.
+// MeltKgPerDay gives the ice at 0 °C that a steady heat gain melts in a day, its
+// water leaving at drain °C. A box that loses heat melts none.
 func MeltKgPerDay(gain quantity.Watt, drain quantity.Celsius) quantity.Kilogram {
 	return quantity.Kilogram(max(0, float64(gain)*86.4/MeltKJPerKg(drain)))
 }
@@ -18,8 +18,8 @@ func MeltKJPerKg(drain quantity.Celsius) float64 {
 	return FusionKJPerKg + WaterKJPerKgK*float64(drain)
 }
 
-// FreezerBonusKJ gives the heat that ice below 0 °C takes up until it starts
-// to melt.
+// FreezerBonusKJ gives the heat that ice colder than 0 °C takes up until it
+// starts to melt; none at 0 °C or above.
 func FreezerBonusKJ(ice quantity.Kilogram, start quantity.Celsius) quantity.Kilojoule {
 	return quantity.Kilojoule(float64(ice) * IceKJPerKgK * max(0, -float64(start)))
 }
@@ -42,8 +42,8 @@ func IceToChill(heat quantity.Kilojoule) quantity.Kilogram {
 	return quantity.Kilogram(max(0, float64(heat)/FusionKJPerKg))
 }
 
-// CapacityKg gives the ice that stows in the share of a box given to it. An
-// unknown kind is an error.
+// CapacityKg gives the ice that stows in the share of a box given to it, 0 to 1,
+// at the kind's typical BulkDensity. An unknown kind is an error.
 func CapacityKg(box quantity.Litre, share quantity.Fraction, kind IceKind) (quantity.Kilogram, error) {
 	density, err := BulkDensity(kind)
 	if err != nil {
@@ -71,8 +71,8 @@ func Hold(full quantity.Kilogram, gainAtHold quantity.Watt) Surface {
 }
 
 // WPerK gives the heat that ice of a mass takes up per kelvin of food over
-// 0 °C; more than a full load counts as full, less than nothing as none. To
-// 1e-8 of the exact power.
+// 0 °C, within 1e-8 of the exact power; more than a full load counts as full,
+// less than nothing as none.
 func (s Surface) WPerK(ice quantity.Kilogram) quantity.WattPerKelvin {
 	if !(ice > 0 && s.FullKg > 0) {
 		return 0

@@ -11,7 +11,7 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Spell is a stretch of days over which a known weight of ice melted.
+// Spell is a stretch of hours over which a known weight of ice melted.
 type Spell struct {
 	Hours      float64           // > 0
 	Melted     quantity.Kilogram // >= 0
@@ -28,14 +28,14 @@ type Reading struct {
 
 // Fit is what a log teaches by least squares.
 type Fit struct {
-	UA, UASE quantity.WattPerKelvin // leak and its standard error
+	UA, UASE quantity.WattPerKelvin // leak, over 0, and its standard error
 	// Use multiplies the heat of use that the model expects; it is 1 with
 	// standard error 0 where the log holds no use to learn from.
 	Use, UseSE float64
 	// Residuals are what the fit leaves unexplained, one per row of the log:
 	// kg of ice of a spell, K of box temperature of a reading.
 	Residuals  []float64
-	ResidualSD float64
+	ResidualSD float64 // their standard deviation, in the same unit
 	LogSD      float64 // of UA: its standard error and what no log can show
 	UseLogSD   float64 // of Use likewise; 0 where nothing was learned of it
 }

@@ -32,13 +32,15 @@ const maxLogBytes = 8 << 20
 
 // ParseLog reads a log as comma-, semicolon- or tab-separated text, its first
 // line naming the columns in any order: date, time or date-time; ice or weight;
-// left; shut (yes or no); box; cabin or air. A unit may stand in the heading ("box °F", "ice (lb)") or
-// in the cell ("40 F", "10 lb"); a bare figure under a bare heading takes the
-// owner's system. Dates are written 2025-07-14, with a time as 2025-07-14 15:30;
-// 14.07.2025 is read too. Columns of other names are left alone, empty lines
-// skipped, rows sorted by time.
+// left; shut (yes or no); box; cabin or air. A unit may stand in the heading
+// ("box °F", "ice (lb)") or in the cell ("40 F", "10 lb"); a bare figure under a
+// bare heading takes the owner's system. Dates are written 2025-07-14, with a
+// time as 2025-07-14 15:30; 14.07.2025 is read too. Columns of other names are
+// left alone, empty lines skipped, rows sorted by time.
 //
-// An error names line, field, what was found and what is expected.
+// Ice is from 0 to 1000 kg, temperatures from -60 to 60 °C, years from 1950 to
+// 2200, the whole log at most 8 MB. An error names line, field, what was found
+// and what is expected.
 func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 	text, err := io.ReadAll(io.LimitReader(r, maxLogBytes+1))
 	if err != nil {

@@ -7,7 +7,7 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Readings gives the rows that hold both box and cabin temperature.
+// Readings gives the rows that hold both box and cabin temperature, in order.
 func Readings(rows []LogRow) []Reading {
 	var out []Reading
 	for _, r := range rows {
@@ -24,8 +24,8 @@ type IceStay struct {
 	From, To time.Time // To is the next purchase or the next look at what is left
 	Ice      quantity.Kilogram
 	Left     quantity.Kilogram // at To; 0 where the log does not say
-	Shut     bool              // lid kept shut
-	Gone     bool              // the log says that none was left: it went at some time before To
+	Shut     bool              // the lid was kept shut
+	Gone     bool              // the log says that none was left: the last went at some time before To
 }
 
 // Melted gives the ice that melted, below 0 where more was left than there was.

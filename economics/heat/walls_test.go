@@ -217,8 +217,9 @@ func TestConductanceByHand(t *testing.T) {
 	within(t, "faces as printed above", faces, 0.467799, 1e-5)
 }
 
-// Guards share, towards and GainW: each neighbour gets its own face, half of that face's edges, a third of its
-// corners; the lid's seal goes where the lid is, the drain to the cabin.
+// Guards share, towards and GainW: each neighbour gets its own face, half of
+// that face's edges, a third of its corners; the lid's seal goes where the lid
+// is, the drain to the cabin.
 func TestNeighbours(t *testing.T) {
 	whole := conductance(t, plain())
 	s := plain()
