@@ -7,8 +7,8 @@ import (
 )
 
 // The Format functions print a quantity in the owner's system with no more
-// digits than an owner can use: one decimal below ten, none above. What they
-// print, the parser of the same name reads back.
+// digits than an owner can use: two significant ones below one, one decimal
+// below ten, none above, unless their comment says otherwise.
 
 // round2 prints v with one decimal below ten and none above; trailing ".0" is
 // dropped. What is not finite prints as "–".

@@ -17,7 +17,8 @@ const maxText = 200
 // maxDepth bounds the brackets and signs nested in one sum.
 const maxDepth = 16
 
-// Error says in two short phrases what stood in place of a quantity.
+// Error says in two short phrases what stood in place of a quantity. Every Parse
+// function of this package fails with one.
 type Error struct {
 	Found    string // what was read, quoted and shortened
 	Expected string // what was wanted, with an example

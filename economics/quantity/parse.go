@@ -5,12 +5,11 @@ import (
 	"unicode"
 )
 
-// The parsers below read a quantity as owners write it. They share these
-// manners: a decimal comma or point; spaces, thin spaces or separators
-// between thousands; fractions ("1 1/2"); sums ("2*5+3"); the unit after the
-// figure. A figure without a unit takes the unit named in the parser's
-// comment for the owner's system. A second unit, a unit of another dimension,
-// NaN, infinities and text of more than 200 bytes are errors of type *Error.
+// The parsers below share these manners: a decimal comma or point; spaces, thin
+// spaces or separators between thousands; fractions ("1 1/2"); sums ("2*5+3");
+// the unit after the figure. A second unit (but for the smaller one of a
+// compound, as in "2 ft 3 in"), a unit of another dimension, NaN, infinities and
+// text of more than 200 bytes are errors.
 
 // want describes what one parser accepts.
 type want struct {

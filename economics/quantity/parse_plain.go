@@ -7,8 +7,9 @@ import (
 	"strings"
 )
 
-// ParseNumber reads a plain number, and drops any of the given words after
-// it: ParseNumber("2 people", "people") is 2.
+// ParseNumber reads a plain number, and drops one of the given words, in lower
+// case, after it: ParseNumber("2 people", "people") is 2. Any other word is an
+// error.
 func ParseNumber(text string, words ...string) (float64, error) {
 	w := want{expected: "a number, such as 2"}
 	v, rest, err := w.leading(text, measured)
@@ -121,8 +122,9 @@ func unpriced(tidied, own, text, expected string) (string, error) {
 	return rest, nil
 }
 
-// ParseMoney reads an amount of money: "$1,200", "1 200", "1200 EUR". A
-// currency other than the owner's is an error.
+// ParseMoney reads an amount of money: "$1,200", "1 200", "1200 EUR". currency is
+// the owner's sign or code, such as "$" or "EUR"; another one is an error. A
+// comma before three digits parts thousands.
 func ParseMoney(text, currency string) (Money, error) {
 	expected := "an amount of money, such as " + FormatMoney(1200, currency)
 	tidied, err := tidy(text, expected)
@@ -151,8 +153,8 @@ func ParseMoney(text, currency string) (Money, error) {
 
 var perMass = regexp.MustCompile(`(?i)^(.*[^\s/])\s*(?:/|\bper\b|\ban?\b|\bfor\b)\s*([0-9.,]*)\s*([a-z#]+)\.?\s*(?:bags?|blocks?)?$`)
 
-// ParsePricePerMass reads a price per mass: "1.10 /kg", "$0.50/lb",
-// "$3.50 per 10 lb bag". Bare: per kg or per lb.
+// ParsePricePerMass reads a price per mass, its money as ParseMoney does:
+// "1.10 /kg", "$0.50/lb", "$3.50 per 10 lb bag". Bare: per kg or per lb.
 func ParsePricePerMass(text, currency string, sys System) (MoneyPerKg, error) {
 	expected := example(sys, "a price per mass", "1.10 /kg", "0.50 /lb")
 	tidied, err := tidy(text, expected)
@@ -181,9 +183,9 @@ func ParsePricePerMass(text, currency string, sys System) (MoneyPerKg, error) {
 
 var times = regexp.MustCompile(`(?i)\s*(?:×|\bby\b|\*|\bx\b|x)\s*`)
 
-// ParseDimensions reads inside measures, length × width × height:
-// "18 x 22 x 16 in", "450 × 400 × 500". One unit at the end serves all three.
-// Bare: mm or in.
+// ParseDimensions reads inside measures, length × width × height, each above
+// zero: "18 x 22 x 16 in", "450 × 400 × 500". One unit at the end serves all
+// three. Bare: mm or in.
 func ParseDimensions(text string, sys System) (Dimensions, error) {
 	sides, err := sidesOf(text, sys, 3, example(sys, "length × width × height", "450 x 400 x 500 mm", "18 x 22 x 16 in"))
 	if err != nil {
@@ -192,8 +194,8 @@ func ParseDimensions(text string, sys System) (Dimensions, error) {
 	return Dimensions{sides[0], sides[1], sides[2]}, nil
 }
 
-// ParseOpening reads the length and width of an opening: "12 x 18 in".
-// Height is left zero. Bare: mm or in.
+// ParseOpening reads the length and width of an opening, each above zero:
+// "12 x 18 in". Height is left zero. Bare: mm or in.
 func ParseOpening(text string, sys System) (Dimensions, error) {
 	sides, err := sidesOf(text, sys, 2, example(sys, "length × width", "300 x 450 mm", "12 x 18 in"))
 	if err != nil {
@@ -310,15 +312,15 @@ func ParseWireSize(text string, sys System) (SquareMillimetre, error) {
 		if gauge > 40 {
 			return 0, &Error{quoted(text), expected, ""}
 		}
-		return GaugeSection(gauge), nil
+		return gaugeSection(gauge), nil
 	}
 	v, err := want{section, expected, "mm2"}.figure(tidied)
 	return SquareMillimetre(v), err
 }
 
-// GaugeSection gives the section of an American Wire Gauge number; 1/0 is 0,
+// gaugeSection gives the section of an American Wire Gauge number; 1/0 is 0,
 // 2/0 is -1. Source: ASTM B258, diameter 0.127 mm × 92^((36-n)/39).
-func GaugeSection(gauge float64) SquareMillimetre {
+func gaugeSection(gauge float64) SquareMillimetre {
 	d := 0.127 * math.Pow(92, (36-gauge)/39)
 	return SquareMillimetre(math.Pi / 4 * d * d)
 }

@@ -7,57 +7,68 @@
 //
 // The package also reads and prints quantities as owners write them, in
 // either unit system. Every Parse function takes a figure with or without a
-// unit, a "bare" one in the unit its comment names, and gives a finite figure,
-// of any sign unless its comment bounds it; its error is an *Error. What a Format function prints, rounded,
-// the Parse function of its name reads again, where there is one.
+// unit, a bare one in the unit that its comment names after "Bare", and gives a
+// finite figure, of any sign unless its comment bounds it; its error is an
+// *Error. What a Format function prints, rounded, the Parse function of its
+// name reads again, where there is one.
+//
+//	quantity.go      the units, ranges and grades of knowledge that others share
+//	units.go         the table of units, by every name that owners use
+//	number.go        numbers and sums: 1 1/2, 2,5, 2*50+30
+//	parse.go         a figure with its unit
+//	parse_plain.go   shares, money, prices, measures, latitudes, wire sizes
+//	format.go        figures as printed
+//
+// Left out: arithmetic with units (multiplying two of these types gives one of
+// them, which is why formulas work in float64), and currencies' rates.
 package quantity
 
-// Celsius is a temperature on the Celsius scale.
+// Celsius is a temperature on the Celsius scale, °C.
 type Celsius float64
 
 // Kelvin is a temperature difference; 1 K = 1 °C of difference = 1.8 °F.
 type Kelvin float64
 
-// Watt is a power: heat flow or electrical.
+// Watt is a power, W: heat flow or electrical.
 type Watt float64
 
-// WattPerKelvin is a conductance, the heat that leaks per degree of difference.
+// WattPerKelvin is a conductance, W/K: the heat that leaks per kelvin of difference.
 type WattPerKelvin float64
 
-// Kilojoule is an amount of heat.
+// Kilojoule is an amount of heat, kJ; 1 Wh is 3.6 kJ.
 type Kilojoule float64
 
-// KilojoulePerKelvin is a heat capacity.
+// KilojoulePerKelvin is a heat capacity, kJ/K.
 type KilojoulePerKelvin float64
 
-// WattHour is an amount of electrical energy.
+// WattHour is an amount of electrical energy, Wh.
 type WattHour float64
 
-// AmpHour is a charge.
+// AmpHour is a charge, Ah; times a voltage it is an energy.
 type AmpHour float64
 
-// Volt is an electrical potential.
+// Volt is an electrical potential, V.
 type Volt float64
 
-// Ampere is a current.
+// Ampere is a current, A.
 type Ampere float64
 
-// Litre is a volume.
+// Litre is a volume, L.
 type Litre float64
 
-// Kilogram is a mass.
+// Kilogram is a mass, kg.
 type Kilogram float64
 
-// Metre is a length, wall thicknesses included.
+// Metre is a length, m, wall thicknesses included.
 type Metre float64
 
-// SquareMetre is an area.
+// SquareMetre is an area, m².
 type SquareMetre float64
 
-// SquareMillimetre is the section of a conductor.
+// SquareMillimetre is the section of a conductor, mm².
 type SquareMillimetre float64
 
-// Year is a span of years.
+// Year is a span of years, fractions allowed; a year has 365 days.
 type Year float64
 
 // Fraction is a share from 0 to 1.
@@ -69,13 +80,13 @@ type Money float64
 // MoneyPerKg is a price per kilogram in the owner's own currency.
 type MoneyPerKg float64
 
-// KWhPerM2Day is a daily irradiation on a horizontal surface.
+// KWhPerM2Day is a daily irradiation on a horizontal surface, kWh/m².
 type KWhPerM2Day float64
 
 // Dimensions are the inside length, width and height of a box.
 type Dimensions struct{ Length, Width, Height Metre }
 
-// Volume gives the volume enclosed.
+// Volume gives the volume enclosed, in litres; 0 for an opening.
 func (d Dimensions) Volume() Litre { return Litre(1000 * d.Length * d.Width * d.Height) }
 
 // Zero reports whether no dimension is given.

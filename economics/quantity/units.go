@@ -24,7 +24,7 @@ const (
 // figure × factor + offset.
 type unit struct {
 	dim     dimension
-	factor  float64
+	factor  float64 // 0 for a unit that is not linear
 	offset  float64
 	names   string // separated by |, lower case, without points
 	smaller string // the name of the unit that may follow in a compound, such as inches after feet
