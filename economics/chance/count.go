@@ -33,7 +33,7 @@ func shareOut(counts []int, total int, before func(a, b int) bool) []int {
 }
 
 // Mean is the average of one or more figures, and its standard error if they
-// are independent, s/sqrt(n); 0 for a single one.
+// are independent, s/sqrt(n) with s their standard deviation; 0 for a single one.
 func Mean[T ~float64](figures []T) (mean, standardError T) {
 	n := float64(len(figures))
 	sum := 0.0

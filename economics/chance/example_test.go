@@ -34,3 +34,38 @@ func ExampleOutcomes_Judge() {
 	fmt.Printf("best in %v of 100 futures; knowing is worth %.1f a year\n", j.BestOf100, j.EVPI)
 	// Output: best in [42 58] of 100 futures; knowing is worth 10.4 a year
 }
+
+// One in ten of the futures lies below the low mark of a range, however they
+// are drawn.
+func ExampleLatinHypercube() {
+	price := chance.Fit(quantity.Range{Low: 0.5, Typical: 1.1, High: 2})
+	futures := chance.LatinHypercube(1000, 1, 1)
+	cheap := 0
+	for future := range 1000 {
+		if price.Quantile(futures.U(future, 0)) < 0.5 {
+			cheap++
+		}
+	}
+	fmt.Println(cheap, "of 1000 futures have ice below its low price")
+	// Output: 100 of 1000 futures have ice below its low price
+}
+
+// A hundred kilograms of ice a year, or a unit for 140 a year: what it is worth
+// to know the price of ice before deciding, and at which price the choice turns.
+// By hand: at 1.40, and the mean of what is above it, of a log-normal price, 16.5.
+func ExampleJudgement_SwitchingValue() {
+	const futures, kgAYear = 1000, 100
+	price := chance.Fit(quantity.Range{Low: 0.5, Typical: 1.1, High: 2})
+	places := chance.LatinHypercube(futures, 1, 1)
+	table := chance.NewOutcomes(futures, []quantity.Money{0, 800})
+	prices := make([]float64, futures)
+	for f := range futures {
+		prices[f] = price.Quantile(places.U(f, 0))
+		table.Set(f, 0, chance.Outcome{Loss: quantity.Money(kgAYear * prices[f]), Works: true})
+		table.Set(f, 1, chance.Outcome{Loss: 140, Works: true})
+	}
+	j := table.Judge()
+	s, _ := j.SwitchingValue(prices)
+	fmt.Printf("knowing the price is worth %.0f a year; a unit pays above %.1f a kilogram\n", j.EVPPI(prices), s.At)
+	// Output: knowing the price is worth 16 a year; a unit pays above 1.4 a kilogram
+}

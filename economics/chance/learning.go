@@ -53,10 +53,10 @@ type Switch struct {
 	Beyond quantity.Fraction // share of futures on that side
 }
 
-// SwitchingValue is the value of one input at which another option becomes
-// preferred, on the same curves as EVPPI; where there are several, the one
-// nearest the input's median. There is none when fewer than one in a hundred
-// futures lie beyond.
+// SwitchingValue is the value of one input, given by future as for EVPPI, at
+// which another option becomes preferred, on the same curves; where there are
+// several, the one nearest the input's median. There is none when fewer than
+// one in a hundred futures lie beyond.
 func (j *Judgement) SwitchingValue(input []float64) (s Switch, ok bool) {
 	margin, order := j.margin(input)
 	nearest := math.Inf(1)

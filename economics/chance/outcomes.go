@@ -33,21 +33,24 @@ func NewOutcomes(futures int, firstCost []quantity.Money) *Outcomes {
 	return &Outcomes{firstCost: firstCost, cells: make([]Outcome, futures*len(firstCost))}
 }
 
-// Set enters one outcome. Different futures may be set at the same time.
+// Set enters one outcome of a future and an option, both counted from 0.
+// Different futures may be set at the same time.
 func (o *Outcomes) Set(future, option int, outcome Outcome) {
 	o.cells[future*len(o.firstCost)+option] = outcome
 }
 
-// Judgement is what a table of outcomes comes to.
+// Judgement is what a table of outcomes comes to. Its slices go by option, in
+// the order of the table.
 type Judgement struct {
-	// WorkableOf100 is in how many of 100 futures each option works.
+	// WorkableOf100 is in how many of 100 futures each option works, rounded so
+	// that it agrees with the counts below.
 	WorkableOf100 []int
 	// BestOf100 is in how many of 100 each option has the lowest loss of those
 	// that work. These counts and NoneWorksOf100 add up to 100.
 	BestOf100      []int
 	NoneWorksOf100 int
-	// Preferred is the option with the lowest expected loss; one that works in
-	// no future is not preferred while another works in some.
+	// Preferred is the number of the option with the lowest expected loss; one
+	// that works in no future is not preferred while another works in some.
 	Preferred int
 	// ExpectedRegret is, on average over the futures, how much more each
 	// option loses than the best does.
@@ -63,7 +66,7 @@ type Judgement struct {
 	rivals  [][]float64 // for each other option, its loss less the preferred's, by future
 }
 
-// Judge reckons the table up.
+// Judge reckons the table up, once every outcome has been set.
 //
 // An option that does not work in a future is not let off with its own loss:
 // there it is charged what it wasted and then the loss of the surest option,

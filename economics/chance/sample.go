@@ -9,12 +9,12 @@ type Samples struct {
 	places  []float64 // input by input
 }
 
-// LatinHypercube spreads n futures over a number of inputs so that each n-th
-// part of every input's distribution holds exactly one future, at a random
-// place within it, and the inputs are paired at random (McKay, Beckman and
-// Conover, Technometrics 21, 1979; from memory). The same arguments give the
-// same futures, and an input's places depend on its own number and the seed
-// only: more inputs do not move those before them.
+// LatinHypercube spreads n futures, 1 to 2^20, over a number of inputs so that
+// each n-th part of every input's distribution holds exactly one future, at a
+// random place within it, and the inputs are paired at random (McKay, Beckman
+// and Conover, Technometrics 21, 1979; from memory). The same arguments give
+// the same futures, and an input's places depend on its own number, n and the
+// seed only: more inputs do not move those before them.
 func LatinHypercube(n, inputs int, seed uint64) Samples {
 	s := Samples{futures: n, places: make([]float64, n*inputs)}
 	for input := range inputs {
@@ -34,5 +34,6 @@ func openUnit(random *rand.Rand) float64 {
 	return (float64(random.Uint32()) + 0.5) / (1 << 32)
 }
 
-// U is the place of a future in an input's distribution, above 0 and below 1.
+// U is the place of a future in an input's distribution, above 0 and below 1,
+// for Quantile. Futures and inputs count from 0.
 func (s Samples) U(future, input int) float64 { return s.places[input*s.futures+future] }

@@ -1,12 +1,9 @@
 package chance
 
 import (
-	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
-
-	"coldreckon/economics/quantity"
 )
 
 func TestLatinHypercubeFillsEveryStratumOnce(t *testing.T) {
@@ -94,19 +91,6 @@ func TestLatinHypercubeErrorOfASum(t *testing.T) {
 	}
 	near(t, "error at random", deviation(plain), 0.064550, 0.05*0.064550)
 	near(t, "error when spread", deviation(spread), 0.00064550, 0.05*0.00064550)
-}
-
-func ExampleLatinHypercube() {
-	price := Fit(quantity.Range{Low: 0.5, Typical: 1.1, High: 2})
-	futures := LatinHypercube(1000, 1, 1)
-	cheap := 0
-	for future := range 1000 {
-		if price.Quantile(futures.U(future, 0)) < 0.5 {
-			cheap++
-		}
-	}
-	fmt.Println(cheap, "of 1000 futures have ice below its low price")
-	// Output: 100 of 1000 futures have ice below its low price
 }
 
 func BenchmarkLatinHypercube(b *testing.B) {

@@ -6,6 +6,24 @@
 // turns a ground's monthly sun into the sun of each day of the year, dull or
 // clear; Days draws how one day follows another.
 //
+// The sun of a day is reckoned from above the atmosphere down:
+//
+//	above the air   from latitude and day of the year (FAO-56)
+//	clearness       the share that reaches the ground; a month's mean by table
+//	of one day      dull or clear by a normal score, drawn after the day before
+//	of one hour     the day's sun times that hour's share
+//
+//	ground.go, provenance.go   grounds, their months, where each figure is from
+//	load.go, alike.go          reading and checking the tables; mistyped ids
+//	estimate.go                a ground from its latitude and temperatures
+//	humidity.go, calendar.go   water in the air; days of the year
+//	sun.go, hours.go           the sun above the atmosphere, and by the hour
+//	clearness.go, scores.go    how daily sun scatters about its month's mean
+//	sky.go, weather.go         a ground's days: their sun (Sky), their run (Days)
+//
+// Left out: wind, rain and tides; years unlike the usual one, but for the sun
+// of a whole year (YearSunSD); sun and air that go together.
+//
 // Units: temperatures in °C, irradiation on a level surface in kWh/m² a day
 // at the borders and in MJ/m² a day inside the formulas, as in their source
 // (1 kWh = 3.6 MJ), humidity in kg of water per kg of dry air, angles in

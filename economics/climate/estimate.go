@@ -18,7 +18,7 @@ const (
 	islandLatitudeDeg = 30
 )
 
-// EstimatedID is the id of a ground described by its owner.
+// EstimatedID is the id of every ground that Estimated describes.
 const EstimatedID = "own"
 
 // Estimated describes a ground of which only a latitude of -66 to 66° and the

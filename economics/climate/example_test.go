@@ -29,6 +29,7 @@ func ExampleNewSky() {
 	// 7.6 kWh/m²
 }
 
+// A mistyped id is answered with the nearest known one.
 func ExampleFind() {
 	_, err := climate.Find("main-coast")
 	fmt.Println(err)

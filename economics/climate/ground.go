@@ -10,13 +10,14 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Ground is a cruising ground and its usual year.
+// Ground is a cruising ground, a stretch of coast or sea with one climate, and
+// its usual year.
 type Ground struct {
-	ID     string // lower-case words joined by hyphens; "own" when estimated
-	Name   string
-	LatDeg float64 // north positive
-	LonDeg float64 // east positive; 0 when estimated
-	Months [12]Month
+	ID     string    // lower-case words joined by hyphens; "own" when estimated
+	Name   string    // as printed
+	LatDeg float64   // north positive; -66 to 66
+	LonDeg float64   // east positive; 0 when estimated
+	Months [12]Month // January first
 }
 
 // Month holds the means of one month of a usual year.
@@ -44,7 +45,7 @@ type Provenance struct {
 	Air      string // of AirMean
 	AirRange string // of AirMax and AirMin
 	Sea      string
-	Sun      string
+	Sun      string // humidity has Month.HumidityRead instead
 }
 
 // The origins that need no further words.
@@ -88,7 +89,7 @@ func Find(id string) (Ground, error) {
 }
 
 // Clearness is the sun of a month, 1 to 12, as a share of the sun above the
-// atmosphere: 0.2 to 0.75 on the grounds known here.
+// atmosphere: 0.20 to 0.75 on the grounds known here.
 func (g Ground) Clearness(month int) float64 {
 	return float64(g.Months[month-1].Sun) * mjPerKWh / monthlyExtraterrestrialMJ(g.LatDeg, month)
 }

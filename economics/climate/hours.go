@@ -4,7 +4,8 @@ import "math"
 
 // HourShape gives the share of a day's sun that falls in each of its 24
 // hours of solar time, the first beginning at midnight, at a latitude and on a
-// day of the year. The shares add up to 1; on a day without sun all are 0.
+// day of the year, 1 to 365. The shares add up to 1; on a day without sun all
+// are 0.
 //
 // Each hour is taken at its middle. The formula's own shares add up to 0.99 to
 // 1.00 and are stretched to 1.

@@ -47,8 +47,8 @@ func sunsetAngle(latDeg float64, day int) float64 {
 }
 
 // ExtraterrestrialMJ is the irradiation of a level surface above the
-// atmosphere, MJ/m² on a day of the year, at a latitude of -90 to 90°, north
-// positive (FAO-56 eq. 21).
+// atmosphere, MJ/m² on a day of the year, 1 to 365, at a latitude of -90 to 90°,
+// north positive (FAO-56 eq. 21).
 func ExtraterrestrialMJ(latDeg float64, day int) float64 {
 	lat, decl, sunset := radians(latDeg), declination(day), sunsetAngle(latDeg, day)
 	height := sunset*math.Sin(lat)*math.Sin(decl) + math.Cos(lat)*math.Cos(decl)*math.Sin(sunset)

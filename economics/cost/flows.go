@@ -21,8 +21,8 @@ func (f Flows) PresentCost(d Rate) quantity.Money {
 }
 
 // YearlyEquivalent is the even payment at the end of each year of the horizon
-// that has the same present cost. Flows of year 0 alone have no year to spread
-// over; for them it is the present cost itself.
+// that has the same present cost at the rate d. Flows of year 0 alone have no
+// year to spread over; for them it is the present cost itself.
 func (f Flows) YearlyEquivalent(d Rate) quantity.Money {
 	years := len(f) - 1
 	if years < 1 {

@@ -14,7 +14,7 @@ type Line struct {
 	Life       quantity.Year  // from buying to wearing out, fractions allowed; 0 when it lasts
 	Used       quantity.Year  // of the first life, when the thing is there already; less than Life
 	Renewal    quantity.Money // paid at the end of each life
-	SeenAtSale quantity.Money // got back at the end of the horizon; 0 unless the owner will sell
+	SeenAtSale quantity.Money // got back at the end of the horizon, 0 or more; 0 unless the owner will sell
 }
 
 // Schedule lays the lines out over a horizon of 1 year or more and returns
