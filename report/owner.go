@@ -16,18 +16,18 @@ import (
 // Input is what a report is made of. The same input gives the same bytes.
 type Input struct {
 	Reckoning *economics.Reckoning
-	Pack      rules.Pack // rules and prices that the reckoning was made with
-	Answers   []Answer   // the boat as told, for the appendix
-	Version   string     // of the program
-	Date      time.Time  // printed as the day of making; required for print
-	Paper     sheet.Paper
+	Pack      rules.Pack  // rules and prices that the reckoning was made with
+	Answers   []Answer    // the boat as told, for the appendix, a group after the other
+	Version   string      // of the program
+	Date      time.Time   // printed as the day of making; required for print
+	Paper     sheet.Paper // required for print; text and Markdown do without
 }
 
 // Answer is one figure of the boat as it is printed in the appendix.
 type Answer struct {
 	Group string // what it belongs to: "The ice box"
-	Label string
-	Value string // with its unit
+	Label string // what it is: "Inside volume"
+	Value string // with its unit, as the owner would write it
 	How   quantity.How
 }
 
@@ -41,7 +41,8 @@ func Owner(in Input) ([]byte, error) {
 	return doc.PDF(sheet.Info{Author: "coldreckon " + in.Version, Lang: in.language(), Date: in.Date, Paper: in.Paper})
 }
 
-// OwnerText gives the owner's report as plain text, 80 columns wide.
+// OwnerText gives the owner's report as plain text, 80 columns wide. Errors: a
+// fact that a caution needs is missing.
 func OwnerText(in Input) (string, error) {
 	a, err := in.author()
 	if err != nil {
@@ -50,7 +51,8 @@ func OwnerText(in Input) (string, error) {
 	return a.document().Text(), nil
 }
 
-// OwnerMarkdown gives the owner's report as Markdown.
+// OwnerMarkdown gives the owner's report as Markdown. Errors: a fact that a
+// caution needs is missing.
 func OwnerMarkdown(in Input) (string, error) {
 	a, err := in.author()
 	if err != nil {
@@ -59,8 +61,8 @@ func OwnerMarkdown(in Input) (string, error) {
 	return a.document().Markdown(), nil
 }
 
-// Findings gives the cautions of a reckoning, for the four options as fitted,
-// stops first.
+// Findings gives the cautions that fire for a reckoning's four options as fitted,
+// stops first. Errors: a fact that a caution needs is missing.
 func Findings(r *economics.Reckoning, pack rules.Pack) ([]rules.Finding, error) {
 	var sets []economics.Facts
 	for i := range r.Options {
@@ -83,8 +85,8 @@ type author struct {
 	v        words.Voice
 	findings []rules.Finding
 	foods    rules.Foods
-	// front and body say how tightly page one and the other reader's pages
-	// are set, from 0, roomy, to tightest.
+	// frontTight and bodyTight say how tightly page one and the other reader's
+	// pages are set, from 0, roomy, to tightest and tightestBody.
 	frontTight, bodyTight int
 	// lastStretch and stretch make the figures of the last reader's page, and
 	// of those before it, taller; 0 is not at all.

@@ -18,7 +18,7 @@ const (
 	Assumed How = "assumed" // nobody's: a usual value taken
 )
 
-// Figure is one figure of a box as printed, with how it is known.
+// Figure is one figure of a box as printed, with its unit and how it is known.
 type Figure struct {
 	Value string
 	How   How
@@ -27,10 +27,11 @@ type Figure struct {
 // Box is the ice box as it stands.
 type Box struct {
 	Volume, Foam, State, Seal, Drain Figure
-	VolumeL                          float64
-	// Leak, W/K, has its 10th and 90th percentiles; it is Seen when the box
-	// was tested, else as well known as the foam it is worked out from.
-	Leak     quantity.Range
+	VolumeL                          float64 // inside, L
+	// Leak, W/K, has its 10th and 90th percentiles.
+	Leak quantity.Range
+	// LeakHow is Seen when the box was tested, else as well known as the foam
+	// and its state, from which the leak is worked out.
 	LeakHow  How
 	LeakFrom string // what it rests on: "drawing", "ice test"
 }

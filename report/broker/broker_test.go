@@ -24,11 +24,11 @@ func TestABadBoatDoesNotStopTheRest(t *testing.T) {
 	if bad.File != "nowhere.yaml" || bad.Name != "Nowhere" || !strings.Contains(bad.Error, "atlantis") {
 		t.Errorf("the bad boat's row is %q, %q, %q", bad.File, bad.Name, bad.Error)
 	}
-	if r := RowOf(Entry{File: "x.yaml", Err: errors.New("x.yaml:3: found a riddle")}, rulePack(t), few); r.Error != "x.yaml:3: found a riddle" || r.File != "x.yaml" {
+	if r := rowOf(Entry{File: "x.yaml", Err: errors.New("x.yaml:3: found a riddle")}, rulePack(t), few); r.Error != "x.yaml:3: found a riddle" || r.File != "x.yaml" {
 		t.Errorf("a file that cannot be read is %+v", r)
 	}
 	empty := economics.Boat{Name: "Empty", Cruising: economics.Cruising{Ground: "maine-coast"}}
-	if r := RowOf(Entry{File: "empty.yaml", Boat: empty}, rulePack(t), few); r.Error == "" {
+	if r := rowOf(Entry{File: "empty.yaml", Boat: empty}, rulePack(t), few); r.Error == "" {
 		t.Error("a boat without a box was reckoned")
 	}
 }
@@ -44,7 +44,7 @@ func TestAFaultIsTheBoatsError(t *testing.T) {
 	pack := rulePack(t)
 	pack.Book.Criteria = append(slices.Clone(pack.Book.Criteria),
 		economics.Criterion{ID: "broken", Options: []economics.OptionID{economics.IceOnly}, Fails: broken{}})
-	row := RowOf(entries()[0], pack, few)
+	row := rowOf(entries()[0], pack, few)
 	if !strings.Contains(row.Error, "fault in the program") || !strings.Contains(row.Error, "a riddle") {
 		t.Errorf("the row's error is %q", row.Error)
 	}
@@ -265,18 +265,18 @@ func TestTheBuyerBringsHisOwn(t *testing.T) {
 func TestHowTheBoxIsKnown(t *testing.T) {
 	b := drawn("Osprey", 80, 25, 30, heat.Damp, quantity.Metric, "$")
 	p := rulePack(t)
-	row := RowOf(Entry{Boat: b}, p, few)
+	row := rowOf(Entry{Boat: b}, p, few)
 	if row.Box.Volume != (Figure{"80 L", Told}) || row.Box.Foam != (Figure{"25 mm", Told}) || row.Box.State != (Figure{"damp", Assumed}) || row.Box.LeakHow != Assumed {
 		t.Errorf("the box: %+v", row.Box)
 	}
 	b.Evidence.JugTests = []heat.JugTest{{Water: 10, Hours: 8, Start: 4, End: 13, Out: 24, BoxAir: 12, BoxAirRead: true}}
-	if row = RowOf(Entry{Boat: b}, p, few); row.Box.LeakHow != Seen || !strings.Contains(row.Box.LeakFrom, "jug test") {
+	if row = rowOf(Entry{Boat: b}, p, few); row.Box.LeakHow != Seen || !strings.Contains(row.Box.LeakFrom, "jug test") {
 		t.Errorf("a tested box: %s from %s", row.Box.LeakHow, row.Box.LeakFrom)
 	}
 	for _, side := range heat.Sides {
 		b.Known["box.faces."+string(side)+".state"] = quantity.Told
 	}
-	if row = RowOf(Entry{Boat: b}, p, few); row.Box.State.How != Told {
+	if row = rowOf(Entry{Boat: b}, p, few); row.Box.State.How != Told {
 		t.Errorf("a state told face by face is %s", row.Box.State.How)
 	}
 }

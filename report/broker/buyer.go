@@ -9,14 +9,9 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Buyers are the answers that a buyer brings to every boat: what is his and
-// not hers. A name that ends in a point stands for all keys below it.
-//
-// Where and how he cruises and with whom (cruising.), what he eats (food.), his
-// money (money.), how ice is bought where he cruises (ice. but for
-// ice.share_of_box, which is the box's), the crew's habits that cautions ask
-// about, and the units and currency the comparison is printed in.
-var Buyers = []string{
+// his are the answers, by their keys, that a buyer brings to every boat. A name
+// that ends in a point stands for all keys below it.
+var his = []string{
 	"units", "currency", "cruising.", "food.", "money.",
 	"ice.kind", "ice.price", "ice.unit_size", "ice.found_at_stops", "ice.first_load", "ice.trip_cost", "ice.carry_limit", "ice.carry_loss",
 	"safety.children", "safety.dry_ice", "safety.fish", "safety.eggs", "safety.left_unattended",
@@ -24,7 +19,7 @@ var Buyers = []string{
 
 // buyers reports whether an answers key is the buyer's.
 func buyers(key string) bool {
-	return slices.ContainsFunc(Buyers, func(b string) bool {
+	return slices.ContainsFunc(his, func(b string) bool {
 		return key == b || strings.HasSuffix(b, ".") && strings.HasPrefix(key, b)
 	})
 }
@@ -35,7 +30,9 @@ var hers = []string{
 	"units_considered.larger.price", "units_considered.larger.fitting", "units_considered.larger.upkeep",
 }
 
-// ForBuyer puts the buyer's answers, those of Buyers, in place of the boat's.
+// ForBuyer puts the buyer's answers in place of the boat's: where and how he
+// cruises and with whom, what he eats, his money, how ice is bought where he
+// cruises, the crew's habits that cautions ask about, and units and currency.
 // Both are as told, before defaults are filled in: defaults that hang on the
 // buyer's answers then follow. It fails when prices of the boat were told in
 // another currency than the buyer's.
@@ -57,16 +54,16 @@ func ForBuyer(boat, buyer economics.Boat) (economics.Boat, error) {
 	out.Known = map[string]quantity.How{}
 	out.Assumptions = nil
 	for _, from := range []struct {
-		boat economics.Boat
-		his  bool
+		boat  economics.Boat
+		buyer bool
 	}{{boat, false}, {buyer, true}} {
 		for key, how := range from.boat.Known {
-			if buyers(key) == from.his {
+			if buyers(key) == from.buyer {
 				out.Known[key] = how
 			}
 		}
 		for _, a := range from.boat.Assumptions {
-			if buyers(a.Key) == from.his {
+			if buyers(a.Key) == from.buyer {
 				out.Assumptions = append(out.Assumptions, a)
 			}
 		}

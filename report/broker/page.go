@@ -14,7 +14,7 @@ import (
 	"coldreckon/report/words"
 )
 
-// Title names the comparison.
+// Title heads the comparison and names its file.
 const Title = "Boats compared: cold food aboard"
 
 // PatternOf says in a sentence for whom boats are compared.
@@ -32,7 +32,7 @@ func PatternOf(buyer economics.Boat, ground climate.Ground) string {
 		quantity.FormatNumber(buyer.Cruising.ShopEveryDays), quantity.FormatYears(buyer.Money.Years))
 }
 
-// PDF makes the file; title and subject of info are set here. Errors: what
+// PDF makes the file. Title and subject of info are replaced. Errors: what
 // page.Document.PDF gives.
 func (t *Table) PDF(info sheet.Info) ([]byte, error) { return t.Document().PDF(info) }
 

@@ -14,9 +14,9 @@ import (
 // Entry is one boat to compare: complete, every answer given or assumed, with
 // the buyer's answers in place; or the error that reading it met.
 type Entry struct {
-	File string
+	File string // as it is printed; may be empty
 	Boat economics.Boat
-	Err  error
+	Err  error // nil when the boat was read
 }
 
 // Row is what is kept of one boat.
@@ -44,7 +44,8 @@ type Row struct {
 	Stops   []Stop
 }
 
-// Of gives the row's figures of an option.
+// Of gives the row's figures of an option; nil for an option that is none of the
+// four, and in a row with an error.
 func (r *Row) Of(id economics.OptionID) *Option {
 	for i := range r.Options {
 		if r.Options[i].ID == id {
@@ -58,9 +59,9 @@ func (r *Row) Of(id economics.OptionID) *Option {
 type Option struct {
 	ID             economics.OptionID
 	AsTold, Fitted Case
-	Work           []string // pieces of work, in the order a yard would do them
-	WorkCost       quantity.Range
-	Best           int // of 100 futures, in how many it is best
+	Work           []string       // pieces of work, in the order a yard would do them
+	WorkCost       quantity.Range // at first, with all prices of the book low or all high
+	Best           int            // of 100 futures, in how many it is best
 }
 
 // Case is an option as the boat stands, or with the work.
@@ -80,9 +81,9 @@ type Stop struct {
 	Options []economics.OptionID // which it concerns; empty means all
 }
 
-// RowOf reckons one boat, with the same settings as all others. It never
+// rowOf reckons one boat, with the same settings as all others. It never
 // fails: what goes wrong is the row's Error.
-func RowOf(e Entry, pack rules.Pack, set economics.Settings) Row {
+func rowOf(e Entry, pack rules.Pack, set economics.Settings) Row {
 	row, err := reckon(e, pack, set)
 	if err != nil {
 		return Row{File: e.File, Name: e.Boat.Name, Error: err.Error()}
@@ -110,7 +111,7 @@ func Compare(entries iter.Seq[Entry], pack rules.Pack, set economics.Settings, p
 		}
 		row := make(chan Row, 1)
 		underWay = append(underWay, row)
-		go func() { row <- RowOf(e, pack, set) }()
+		go func() { row <- rowOf(e, pack, set) }()
 	}
 	for len(underWay) > 0 {
 		finish()

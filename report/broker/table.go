@@ -12,7 +12,7 @@ import (
 // Heading stands over every form of the comparison.
 const Heading = "This is not a survey or a valuation."
 
-// Table is the comparison.
+// Table is the comparison: a row for each boat, and what all rows share.
 type Table struct {
 	// Pattern says for whom, in one sentence; PatternOf makes it. Empty when
 	// each boat brings her own.
@@ -20,8 +20,8 @@ type Table struct {
 	Rows    []Row
 	Sorted  string // the key it was sorted by; empty in the order given
 
-	Seed    uint64
-	Futures int
+	Seed    uint64 // of the futures, the same for all boats
+	Futures int    // how many each boat was put to
 	Prices  string // identity of the price book
 	Version string // of the program
 }
@@ -57,10 +57,11 @@ func mostCold(r *Row) float64 {
 	return float64(most)
 }
 
-// SortKeys lists the names that Sort takes: name; yearly, first and work, the
-// costs of the row's way to cold food with the work, least first; cold, works most often as she
-// stands; leak, least first; volume, largest first; stops, the way's, fewest
-// first; ice, small and larger, the yearly cost of that way.
+// SortKeys lists the names that Sort takes, by the alphabet: name; yearly, first
+// and work, the costs of the row's way to cold food with the work, least first;
+// cold, works most often as she stands; leak, least first; volume, largest
+// first; stops, those of the row's way, fewest first; ice, small and larger, the
+// yearly cost of that way, least first.
 func SortKeys() []string {
 	keys := make([]string, 0, len(order))
 	for key := range order {

@@ -11,16 +11,16 @@ import (
 type Boundary struct {
 	Head
 	Across, Up Axis
-	Lines      []Edge // at most four
-	Regions    []Place
+	Lines      []Edge  // at most four
+	Regions    []Place // their names, each at a point inside
 	Boat       Place
 }
 
-// Axis is one of the plane's two quantities. Low < High.
+// Axis is one of the plane's two quantities.
 type Axis struct {
-	Label     string
-	Low, High float64
-	Say       func(float64) string // nil prints a Number
+	Label     string               // with the unit
+	Low, High float64              // the ends; Low < High
+	Say       func(float64) string // prints a value; nil prints a Number
 }
 
 // Edge is a line on which the answer turns, by its points in the plane. Parts
@@ -66,8 +66,8 @@ func (c Boundary) check() error {
 	return nil
 }
 
-// Draw draws the chart in r. Errors: an axis without extent, the boat's point
-// off the plane, a value that is not finite, too small a rectangle.
+// Draw draws the chart in r. Errors: an axis without extent, the boat or a
+// region's name off the plane, more than four lines.
 func (c Boundary) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Boundary) draw(s sheet.Sheet, r sheet.Rect) error {

@@ -42,8 +42,8 @@ func (c Hundred) check() error {
 	return nil
 }
 
-// Draw draws the chart in r. Errors: counts that do not add up to 100, too
-// small a rectangle.
+// Draw draws the chart in r. Errors: more than six groups, a count missing or
+// below zero, counts that do not add up to 100.
 func (c Hundred) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Hundred) draw(s sheet.Sheet, r sheet.Rect) error {

@@ -11,8 +11,8 @@ import (
 // by month, on one axis from zero.
 type Months struct {
 	Head
-	Bars  []ByMonth
-	Lines []ByMonth
+	Bars  []ByMonth // at most three
+	Lines []ByMonth // at most two
 	// Say prints a value; nil prints a Number.
 	Say func(float64) string
 }
@@ -49,7 +49,7 @@ func (m Months) all() ([]float64, error) {
 }
 
 // Draw draws the chart in r. Errors: more bars or lines than can be told
-// apart, a value that is not finite, too small a rectangle.
+// apart, a month that is not 1 to 12.
 func (m Months) Draw(s sheet.Sheet, r sheet.Rect) error { return m.end(s, m.draw(s, r)) }
 
 func (m Months) draw(s sheet.Sheet, r sheet.Rect) error {

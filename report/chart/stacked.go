@@ -39,8 +39,8 @@ func (c Stacked) check() error {
 	return nil
 }
 
-// Draw draws the chart in r. Errors: rows that do not match the parts, a
-// value that is not finite, too small a rectangle.
+// Draw draws the chart in r. Errors: more than eight parts, rows that do not
+// match the parts.
 func (c Stacked) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Stacked) draw(s sheet.Sheet, r sheet.Rect) error {

@@ -16,14 +16,14 @@ type Strips struct {
 	Day func(day int) string
 }
 
-// Strip is one quantity. Its traces have a value for each hour, the first at
-// midnight.
+// Strip is one quantity. Its traces have a value for each hour; every 24 from
+// the first on are a day.
 type Strip struct {
-	Label  string // the quantity with its unit
-	Traces []Trace
-	Limit  *Limit
-	Zero   bool // the axis starts at zero
-	Filled bool // the first trace is an area from zero; implies Zero
+	Label  string  // the quantity with its unit
+	Traces []Trace // one to three
+	Limit  *Limit  // nil draws none
+	Zero   bool    // the axis starts at zero
+	Filled bool    // the first trace is an area from zero; implies Zero
 }
 
 // Trace is one course of a strip's quantity. Its label may be empty if the
@@ -67,8 +67,8 @@ func (c Strips) hours() (int, error) {
 	return n, nil
 }
 
-// Draw draws the chart in r. Errors: traces of unlike length, a value that is
-// not finite, too small a rectangle.
+// Draw draws the chart in r. Errors: a strip without traces or with more than
+// three, traces of unlike length.
 func (c Strips) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Strips) draw(s sheet.Sheet, r sheet.Rect) error {

@@ -12,8 +12,8 @@ import (
 // options when it alone moves from its low to its high end, widest first.
 type Swing struct {
 	Head
-	Base float64 // the difference with every figure at its middle
-	Rows []SwingRow
+	Base float64    // the difference with every figure at its middle
+	Rows []SwingRow // in any order
 	// Left and Right say what a difference below and above zero means.
 	Left, Right string
 	// Say prints a difference; nil prints a Number.
@@ -28,8 +28,7 @@ type SwingRow struct {
 	Low, High     string
 }
 
-// Draw draws the chart in r. Errors: a value that is not finite, too many
-// rows for the rectangle.
+// Draw draws the chart in r. Errors: too many rows for the rectangle.
 func (c Swing) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Swing) draw(s sheet.Sheet, r sheet.Rect) error {

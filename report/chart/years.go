@@ -53,8 +53,8 @@ func (c Years) check() ([]float64, error) {
 	return all, nil
 }
 
-// Draw draws the chart in r. Errors: lines of unlike length, a value that is
-// not finite, too small a rectangle.
+// Draw draws the chart in r. Errors: more than four lines, lines of unlike
+// length, a range that is not as long as its line.
 func (c Years) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {

@@ -10,7 +10,7 @@ import (
 type Source struct {
 	Name  string  // in plain words
 	Leak  float64 // W/K; 0 for openings and goods
-	HeatW float64
+	HeatW float64 // W, mean of the day; below 0 when heat goes out
 }
 
 // HeatBySource parts the heat gain of the hottest month aboard by its ways in,

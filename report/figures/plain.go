@@ -10,8 +10,8 @@ import (
 	"coldreckon/report/words"
 )
 
-// Plain gives the chief figures for a terminal: 80 columns, in the owner's
-// units and currency.
+// Plain gives the chief figures for a terminal: plain text of at most 80
+// columns, in the owner's units and currency.
 func Plain(in Input) string {
 	r := in.Reckoning
 	v := words.Of(r, in.Book)

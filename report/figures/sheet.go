@@ -4,7 +4,7 @@ import "coldreckon/economics"
 
 // Sheet is the whole of the figures.
 type Sheet struct {
-	Schema    int    `json:"schema"`
+	Schema    int    `json:"schema"` // the constant Schema
 	Version   string `json:"version"`
 	RulesBook string `json:"rules_and_prices"` // identity of the rule and price files
 	Boat      string `json:"boat"`
@@ -58,13 +58,13 @@ type Provenance struct {
 type Box struct {
 	VolumeL   Number     `json:"volume_l"`
 	UA        Number     `json:"ua_w_per_k"`
-	UALow     Number     `json:"ua_low_w_per_k"`  // 10th percentile
-	UAHigh    Number     `json:"ua_high_w_per_k"` // 90th percentile
-	UADrawn   Number     `json:"ua_drawn_w_per_k"`
-	UALogSD   Number     `json:"ua_log_sd"`
+	UALow     Number     `json:"ua_low_w_per_k"`   // 10th percentile
+	UAHigh    Number     `json:"ua_high_w_per_k"`  // 90th percentile
+	UADrawn   Number     `json:"ua_drawn_w_per_k"` // from the walls alone
+	UALogSD   Number     `json:"ua_log_sd"`        // of its natural logarithm
 	IceKg     Number     `json:"ice_capacity_kg"`
 	Evidence  []Estimate `json:"evidence"`
-	Disagree  bool       `json:"evidence_disagrees"`
+	Disagree  bool       `json:"evidence_disagrees"` // views of the leak that cannot all be right
 	Why       string     `json:"evidence_in_words"`
 	Parts     []Part     `json:"heat_by_source"`
 	PartsOf   int        `json:"heat_by_source_month"` // 0 when there are no nights aboard
@@ -72,13 +72,13 @@ type Box struct {
 	HeatGainW Number     `json:"heat_gain_w"` // of that month
 }
 
-// Estimate is one view of the leak.
+// Estimate is one view of the leak, with its 10th and 90th percentiles.
 type Estimate struct {
 	Source string `json:"source"`
 	UA     Number `json:"ua_w_per_k"`
 	Low    Number `json:"ua_low_w_per_k"`
 	High   Number `json:"ua_high_w_per_k"`
-	Used   bool   `json:"used"`
+	Used   bool   `json:"used"` // false when it was left out
 }
 
 // Part is one way for heat into the box.
@@ -172,17 +172,17 @@ type Fitted struct {
 
 // Season is what a mean year aboard takes and gives.
 type Season struct {
-	WarmestC       Number `json:"warmest_food_c"`
+	WarmestC       Number `json:"warmest_food_c"` // this and the next two: null for dry stores
 	HoursOver5C    Number `json:"hours_over_5c_per_year"`
 	LongestOffH    Number `json:"longest_off_h"`
 	RoomL          Number `json:"room_for_food_l"`
 	NeedL          Number `json:"food_to_keep_l"`
 	BoxL           Number `json:"box_volume_l"`
 	LeakWPerK      Number `json:"ua_w_per_k"`
-	IceKgPerDay    Number `json:"ice_hottest_kg_per_day"` // null but for ice
+	IceKgPerDay    Number `json:"ice_hottest_kg_per_day"` // this and the next two: null but for ice
 	IceKgPerYear   Number `json:"ice_bought_kg_per_year"`
 	IceErrands     Number `json:"ice_errands_per_year"`
-	UnitWhPerDay   Number `json:"unit_hottest_wh_per_day"` // null but for units
+	UnitWhPerDay   Number `json:"unit_hottest_wh_per_day"` // this and the next two: null but for units
 	UnitRunShare   Number `json:"unit_hottest_run_share"`
 	PlateC         Number `json:"plate_c"`
 	LowestCharge   Number `json:"battery_lowest_share"`
@@ -205,7 +205,9 @@ type CostLine struct {
 	AtSale Number `json:"at_sale"`
 }
 
-// AgainstIce sets an option beside ice as told, or ice as fitted.
+// AgainstIce sets an option as told beside ice as told, or as fitted beside ice
+// as fitted (ASTM E1074, E1057 and E1121). Null stands where a measure has no
+// value, such as a ratio of savings to no investment.
 type AgainstIce struct {
 	NetSavings Number `json:"net_savings"`
 	Ratio      Number `json:"savings_to_investment"`
@@ -213,7 +215,7 @@ type AgainstIce struct {
 	PaybackY   Number `json:"discounted_payback_years"`
 }
 
-// FitItem is one piece of the work.
+// FitItem is one piece of the work, with what the option would be without it.
 type FitItem struct {
 	Piece          string `json:"piece"`
 	What           string `json:"what"`

@@ -24,9 +24,9 @@ type Unit struct {
 	HeldC      Number     `json:"held_c"`
 	WhPerDay   Number     `json:"wh_per_day"`
 	AhPerDay   Number     `json:"ah_per_day"`
-	PullDownH  Number     `json:"pull_down_h"` // null when it never gets there
-	PullDownWh Number     `json:"pull_down_wh"`
-	HoldOverH  Number     `json:"hold_over_h"` // null for a thin plate
+	PullDownH  Number     `json:"pull_down_h"`  // null when it never gets there
+	PullDownWh Number     `json:"pull_down_wh"` // likewise
+	HoldOverH  Number     `json:"hold_over_h"`  // null for a thin plate
 	SetPoints  []SetPoint `json:"set_points"`
 	Rating     *Rating    `json:"rating_plate"` // null when nothing was told of it
 	Cable      Cable      `json:"cable"`
@@ -41,13 +41,14 @@ type SetPoint struct {
 	Perishables bool   `json:"perishables"`
 }
 
-// Rating is what the maker's plate means.
+// Rating is what the maker's plate means: the cooling and efficiency behind it,
+// and the box in which its average current comes true.
 type Rating struct {
 	CoolingW    Range `json:"cooling_w"`
 	Eta         Range `json:"eta"`
 	ImpliedUA   Range `json:"implied_ua_w_per_k"`
 	ImpliedBoxL Range `json:"implied_box_l"`
-	Fits        bool  `json:"fits"`
+	Fits        bool  `json:"fits"` // whether its current and its largest box go together
 }
 
 // Range is a figure with its 10th and 90th percentiles.
@@ -57,7 +58,8 @@ type Range struct {
 	High    Number `json:"high"`
 }
 
-// Cable is the run from battery to unit.
+// Cable is the run from battery to unit. Drop and least voltage are null when
+// the run or the size is not known, sizes and fuse when there is none to give.
 type Cable struct {
 	Known     bool   `json:"known"`
 	RunM      Number `json:"run_m"`

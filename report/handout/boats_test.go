@@ -87,7 +87,7 @@ func plausibleBoat(r *rand.Rand, ground string, sys quantity.System, season []in
 		Chemistry: pick(r, energy.Lead, energy.Lead, energy.Lithium), SolarWp: quantity.Watt(step(between(r, 0, 320), 10)), Mounting: pick(r, energy.Arch, energy.Bimini, energy.OnDeck),
 		Controller: pick(r, energy.Tracking, energy.Plain), OtherLoads: quantity.AmpHour(step(between(r, 6, 25), 1)), EngineHoursPerDay: pick(r, 0.0, 0.5, 1, 1.5),
 		EngineAmps: quantity.Ampere(pick(r, 20.0, 30, 40)), MaxPanelWp: 400}
-	b.Money = economics.Money{Years: quantity.Year(pick(r, 5.0, 8, 10, 10, 12, 15)), Discount: Rate, FittedBy: economics.Self, WillSell: quantity.No}
+	b.Money = economics.Money{Years: quantity.Year(pick(r, 5.0, 8, 10, 10, 12, 15)), Discount: rate, FittedBy: economics.Self, WillSell: quantity.No}
 	price := step(between(r, 500, 1700), 50)
 	b.Small = economics.Unit{Form: economics.BuiltIn, Price: quantity.Money(price), Fitting: quantity.Money(step(between(r, 50, 800), 10)),
 		RatedCooling: quantity.Watt(step(between(r, 35, 70), 5)), CooledBy: pick(r, energy.Fins, energy.Fins, energy.Fan, energy.Fan, energy.Seawater), Plate: energy.Thin,

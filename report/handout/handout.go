@@ -31,9 +31,9 @@ type Handout struct {
 	factors [][]float64
 }
 
-// New works the tables out. The pack gives prices and cautions. Errors: a
-// unit system that is not known, a price line that the worksheet needs and the
-// book does not have.
+// New works the tables out. The pack gives prices and cautions, foods those that
+// keep. Errors: a unit system that is not known, a price line or a caution that
+// the worksheet needs and the pack does not have.
 func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rules.Foods) (*Handout, error) {
 	if sys != quantity.Metric && sys != quantity.US {
 		return nil, fmt.Errorf("unit system %q is not known; want metric or us", sys)
@@ -50,7 +50,7 @@ func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rule
 	return h, errors.Join(faults[:]...)
 }
 
-// Title names the sheets.
+// Title names the file and heads its pages: a question, and the ground.
 func (h *Handout) Title() string { return "Ice, dry stores or a fridge? " + h.ground.Name }
 
 // Draw sets the two sheets. foot stands at the foot of each, such as a program
@@ -64,7 +64,7 @@ func (h *Handout) Draw(s sheet.Sheet, foot string) error {
 	return doc.Draw(s)
 }
 
-// PDF makes the file; title and subject of info are set here. Errors: what
+// PDF makes the file. Title and subject of info are replaced. Errors: what
 // sheet.NewPDF and Draw give.
 func (h *Handout) PDF(info sheet.Info, foot string) ([]byte, error) {
 	info.Title, info.Subject = h.Title(), "A worksheet for pencil, with its tables"

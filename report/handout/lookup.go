@@ -62,7 +62,7 @@ func (h *Handout) foamTable(width float64) layout.Block {
 
 func (h *Handout) moneyTable(width float64) layout.Block {
 	t := pencil.Ready{Width: width, First: 14, Mark: "E", Title: "Of each 1.00 spent, a year",
-		Note:  fmt.Sprintf("Across: years you keep it up. Down: its life. Real rate %s %% a year.", short(100*Rate, 2)),
+		Note:  fmt.Sprintf("Across: years you keep it up. Down: its life. Real rate %s %% a year.", short(100*rate, 2)),
 		Heads: []string{"years"}}
 	for _, years := range horizons {
 		t.Heads = append(t.Heads, strconv.Itoa(years))

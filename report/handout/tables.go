@@ -11,9 +11,9 @@ import (
 	"coldreckon/economics/season"
 )
 
-// Rate is the real discount rate of the cost factors, a year: that of NIST
+// rate is the real discount rate of the cost factors, a year: that of NIST
 // Handbook 135 and 10 CFR 436 (the floor of 436.14).
-const Rate = 0.03
+const rate = 0.03
 
 // What the tables take where a line of the worksheet does not ask.
 const (
@@ -269,7 +269,7 @@ func factors() [][]float64 {
 		var row []float64
 		for _, years := range horizons {
 			line := cost.Line{First: 100, Life: quantity.Year(life), Renewal: 100}
-			row = append(row, float64(cost.Schedule([]cost.Line{line}, years, nil).YearlyEquivalent(Rate)))
+			row = append(row, float64(cost.Schedule([]cost.Line{line}, years, nil).YearlyEquivalent(rate)))
 		}
 		out = append(out, row)
 	}

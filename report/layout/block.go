@@ -30,7 +30,8 @@ func keeps(b Block) bool {
 	return ok && k.keepsWithNext()
 }
 
-// Stack sets blocks below one another.
+// Stack sets blocks below one another. A page may end between any two of them,
+// and inside those that can be broken.
 type Stack []Block
 
 func (s Stack) gap(i int) float64 {
@@ -98,7 +99,8 @@ func (s Stack) split(w, room, page float64) (head, rest Block) {
 	return s, Stack(nil)
 }
 
-// Together keeps blocks on one page, unless a page is too small for them.
+// Together keeps blocks on one page, below one another, unless a page is too
+// small for them.
 func Together(blocks ...Block) Block { return together{blocks} }
 
 type together struct{ Stack }
@@ -110,12 +112,13 @@ func (t together) split(w, room, page float64) (head, rest Block) {
 	return t.Stack.split(w, room, page)
 }
 
-// Figure is a drawing of fixed height. Name says which in errors; a drawing
-// that names itself needs none.
+// Figure is a drawing of fixed height, as wide as its column. A page never ends
+// inside it.
 type Figure struct {
-	Name   string
-	Height float64 // mm, > 0
-	Draw   func(s sheet.Sheet, r sheet.Rect) error
+	Name   string  // for errors; a drawing that names itself needs none
+	Height float64 // mm, > 0, and no more than the frame's
+	// Draw draws within r, which is as high as the figure.
+	Draw func(s sheet.Sheet, r sheet.Rect) error
 }
 
 func (f Figure) height(float64) float64 { return f.Height }
@@ -160,13 +163,13 @@ func (n Note) split(w, room, page float64) (head, rest Block) {
 	return Note{n.Weight, Stack{a}}, Note{n.Weight, Stack{z}}
 }
 
-// Columns sets blocks side by side, each as wide as its share.
+// Columns sets blocks side by side, 8 mm apart, each as wide as its share.
 type Columns struct {
-	Shares []float64 // of the width without the gaps; nil is equal parts
-	Blocks []Block
+	Shares []float64 // one for each block, > 0, in any measure; nil is equal parts
+	Blocks []Block   // from left to right
 }
 
-const columnGap = 8.0
+const columnGap = 8.0 // mm
 
 // places gives each block's x offset and width.
 func (c Columns) places(w float64) (xs, ws []float64) {

@@ -1,8 +1,9 @@
 // Package layout flows text, tables and figures over the pages of a Sheet.
 //
-// A Document is a list of blocks. Draw lays them out first and draws them
-// afterwards, so that every page knows how many there are. The engine's
-// promises, which its tests hold it to:
+// A Document is a list of blocks: Heading, Text, List, Table, Figure and Rows,
+// and those that hold others, Stack, Together, Columns and Note. Draw finds out
+// first what stands on which page and draws afterwards, so that every page
+// knows how many there are. The promises, which the tests hold it to:
 //
 //   - nothing leaves the margins, nothing lies over anything else;
 //   - a heading is never the last thing on a page;

@@ -15,7 +15,8 @@ const (
 	runBottom    = 12.0 // baseline of the foot above the paper's edge
 )
 
-// Document is a text to be printed.
+// Document is a text to be printed. The zero Document is empty and ready to
+// be added to.
 type Document struct {
 	// Running is the head of every page but the first; it is shortened if
 	// it is too long.
@@ -27,7 +28,7 @@ type Document struct {
 	parts []Stack // each starts on a new page
 }
 
-// Add appends blocks to the text.
+// Add appends blocks below those already there.
 func (d *Document) Add(blocks ...Block) {
 	if len(d.parts) == 0 {
 		d.parts = []Stack{nil}
@@ -36,14 +37,16 @@ func (d *Document) Add(blocks ...Block) {
 	*last = append(*last, blocks...)
 }
 
-// Break starts a new page. It does nothing on an empty one.
+// Break starts a new page with what is added next. It does nothing where no
+// block was added since the last one.
 func (d *Document) Break() {
 	if n := len(d.parts); n > 0 && len(d.parts[n-1]) > 0 {
 		d.parts = append(d.parts, nil)
 	}
 }
 
-// Frame is the part of a page that blocks are set in.
+// Frame is the part of a page that blocks are set in, mm: the paper within its
+// margins.
 func Frame(s sheet.Sheet) sheet.Rect {
 	w, h := s.Paper()
 	return sheet.Rect{W: w, H: h}.Inset(marginSide, marginTop, marginSide, marginBottom)

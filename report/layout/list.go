@@ -6,7 +6,7 @@ import (
 	"coldreckon/report/sheet"
 )
 
-// Mark is what stands before the items of a list.
+// Mark is what stands before each item of a list. Any other value is a dash.
 type Mark string
 
 // The marks.
@@ -16,7 +16,8 @@ const (
 	Tick   Mark = "tick" // an open square for a pencil
 )
 
-// List sets items below one another, each behind its mark.
+// List sets items below one another, each behind its mark. Numbers count from
+// 1.
 func List(m Mark, items ...Block) Block {
 	s := make(Stack, len(items))
 	for i, b := range items {

@@ -1,7 +1,7 @@
 package layout
 
 // Rows sets figures below one another without air, as the rows of a form that
-// may go on over the page. It breaks between figures, never inside one.
+// may go on over the page.
 func Rows(figures ...Figure) Block {
 	s := make(Stack, len(figures))
 	for i, f := range figures {

@@ -2,7 +2,8 @@ package layout
 
 import "coldreckon/report/sheet"
 
-// The type in use: one family, few sizes.
+// The type in use: one family, few sizes, in points. They are not to be
+// written to.
 var (
 	Body  = sheet.Type{Size: 10}
 	Lede  = sheet.Type{Size: 13}                    // the sentence a page opens with

@@ -4,10 +4,12 @@ import "coldreckon/report/sheet"
 
 // Column is a column of a table.
 type Column struct {
-	Head  string
+	Head  string // may be empty
 	Align sheet.Align
-	Share float64 // of the table's width; 0 lets the content decide
-	Quiet bool    // set in grey
+	// Share is the column's part of the table's width without the gaps, up to
+	// 1 over all columns; 0 lets the content decide.
+	Share float64
+	Quiet bool // set in grey
 }
 
 // Table sets rows of cells. Hairlines part the rows, nothing parts the

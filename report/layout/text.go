@@ -24,7 +24,7 @@ func Strong(s string) Words { return Words{{s, sheet.Bold}} }
 // Quiet is text in the italic face.
 func Quiet(s string) Words { return Words{{s, sheet.Italic}} }
 
-// Join sets texts one after the other, with no space between.
+// Join puts texts one after the other, with no space between.
 func Join(parts ...Words) Words {
 	var w Words
 	for _, p := range parts {
@@ -161,7 +161,8 @@ func drawLines(s sheet.Sheet, lines []line, t sheet.Type, x, y, w float64) {
 	}
 }
 
-// Text is a paragraph.
+// Text is a paragraph. Broken over a page it leaves two lines at least on
+// either side.
 type Text struct {
 	Words Words
 	Type  sheet.Type // the faces come from the words
@@ -206,8 +207,9 @@ func (p Text) split(w, room, page float64) (head, rest Block) {
 	return a, z
 }
 
-// Heading opens a part and enters the outline. Levels are 0 for a title, 1
-// and 2; the outline must not skip one.
+// Heading opens a part, enters the outline and stays with what follows. Levels
+// are 0 for a title, 1 and 2; a document that skips one on the way down cannot
+// be drawn.
 type Heading struct {
 	Level int
 	Text  string

@@ -1,20 +1,21 @@
 // Package page is what a printed thing says, before it is set: headings,
 // paragraphs, lists, tables and charts in reading order.
 //
-// One Document is rendered three ways: Draw sets it on a sheet, Text and
-// Markdown write it out for e-mail and for people who cannot use a PDF. Every
-// chart carries a finding and a table of the same figures, so that nothing is
-// said by a drawing alone.
+// One Document comes out three ways: Draw sets it on a sheet (PDF makes the
+// file), Text and Markdown write it out for e-mail and for people who cannot
+// use a PDF. Every chart carries a finding and a table of the same figures, so
+// that nothing is said by a drawing alone.
 package page
 
 import "coldreckon/report/sheet"
 
-// Document is a whole printed thing.
+// Document is a whole printed thing. The zero Document is empty and ready to
+// be added to.
 type Document struct {
-	Title   string // of the file; also the running head
-	Subject string
-	Foot    string // at the left of every foot
-	Parts   [][]Block
+	Title   string    // of the file; also the running head from page two on
+	Subject string    // of the file: what it is about, one sentence
+	Foot    string    // at the left of every foot
+	Parts   [][]Block // each starts on a new page
 }
 
 // Part starts a new page with these blocks.
@@ -33,7 +34,8 @@ func (d *Document) Add(blocks ...Block) {
 // Side or Kept.
 type Block interface{ isBlock() }
 
-// Heading opens a section. Levels are 0 for the title, 1 and 2.
+// Heading opens a section. Levels are 0 for the title, 1 and 2; none may be
+// skipped on the way down.
 type Heading struct {
 	Level int
 	Text  string
@@ -72,9 +74,9 @@ const (
 // Source, if any, small after it.
 type Item struct{ Lead, Text, Source string }
 
-// List is a list.
+// List sets items below one another, each behind its mark.
 type List struct {
-	Mark  Mark
+	Mark  Mark // the zero Mark is a dash
 	Items []Item
 	Fine  bool // set smaller, for what is looked up
 }
@@ -87,40 +89,42 @@ type Column struct {
 	Quiet bool    // names of rows, set in grey
 }
 
-// Table is a table. Rows have a cell for each column.
+// Table is a table. A row has a cell for each column; missing ones stay empty.
+// A line break in a cell is kept in print.
 type Table struct {
 	Columns []Column
 	Rows    [][]string
 	Fine    bool // set smaller, for what is looked up
-	// Sum draws a line above the last row.
-	Sum bool
+	Sum     bool // a line above the last row
 }
 
 // Chart is a drawing with its words.
 type Chart struct {
-	Finding string // what it shows, one sentence
-	Caption string // what is drawn, with its unit
-	Height  float64
-	Draw    func(s sheet.Sheet, r sheet.Rect) error
+	Finding string  // what it shows, one sentence
+	Caption string  // what is drawn, with its unit
+	Height  float64 // of the drawing with its words, mm, > 0
+	// Draw draws the figure within r, with the finding as its first line.
+	Draw func(s sheet.Sheet, r sheet.Rect) error
 	// Table holds the drawn figures. Shown sets it under the drawing too, from
 	// where it may go on over the page; text and Markdown always have it.
 	Table Table
 	Shown bool
 }
 
-// Note is text set apart; Heavy for weightier notes.
+// Note is text set apart by a rule at its left; Heavy for weightier notes.
 type Note struct {
 	Heavy  bool
 	Blocks []Block
 }
 
-// Side sets columns of blocks side by side, each as wide as its share.
+// Side sets columns of blocks side by side, each as wide as its share, in any
+// measure; nil Shares are equal parts. In text the columns follow one another.
 type Side struct {
 	Shares  []float64
-	Columns [][]Block
+	Columns [][]Block // from left to right
 }
 
-// Kept holds blocks together on one page.
+// Kept holds blocks together on one page, unless a page is too small for them.
 type Kept []Block
 
 func (Heading) isBlock() {}

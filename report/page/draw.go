@@ -15,7 +15,8 @@ func (d Document) Draw(s sheet.Sheet) error {
 	return out.Draw(s)
 }
 
-// PDF makes the file. Errors: what sheet.NewPDF and Draw give.
+// PDF makes the file. Title and subject of info are replaced by the document's.
+// Errors: what sheet.NewPDF and Draw give.
 func (d Document) PDF(info sheet.Info) ([]byte, error) {
 	info.Title, info.Subject = d.Title, d.Subject
 	p, err := sheet.NewPDF(info)

@@ -5,13 +5,14 @@ import (
 	"coldreckon/report/sheet"
 )
 
-// Check is a thing to see to before anything else.
+// Check is a thing to see to before anything else. Topic, if any, stands before
+// the text with a colon.
 type Check struct{ Topic, Text string }
 
 // Checks is a close-set list of checks, each with a square to tick.
 type Checks struct {
-	Width float64
-	Title string // may be empty
+	Width float64 // of the column it stands in, mm, > 0
+	Title string  // may be empty
 	Items []Check
 }
 

@@ -18,15 +18,14 @@ type Line struct {
 	Head bool
 }
 
-// Form is a run of lines below one another. Width is that of the column it
-// stands in, > 0.
+// Form is a run of lines below one another.
 type Form struct {
-	Width float64
+	Width float64 // of the column it stands in, mm, > 0
 	Lines []Line
 	// Type is the size of the text; the zero Type is that of table cells.
 	Type sheet.Type
-	// BoxWidth is the room for writing and for the unit; ExampleWidth that for
-	// the examples, 0 when there are none.
+	// BoxWidth is the room for writing and for the unit, mm; ExampleWidth that
+	// for the examples, 0 when there are none.
 	BoxWidth, ExampleWidth float64
 	// ExampleHead stands over the examples.
 	ExampleHead string

@@ -7,14 +7,14 @@ import (
 
 // Grid is an empty table with a head, for readings.
 type Grid struct {
-	Width float64
-	Heads []string
+	Width float64  // of the column it stands in, mm, > 0
+	Heads []string // one for each column; all are alike in width
 	// Rows names the rows in the first column; an empty name leaves the cell
 	// to the pencil.
 	Rows []string
 }
 
-const gridRow = 5.8
+const gridRow = 5.8 // height of a row: enough for a pencilled figure
 
 // Block gives the grid as a figure of the text's flow.
 func (g Grid) Block() layout.Block {

@@ -8,7 +8,8 @@ import (
 )
 
 // Listing sets lines of a file as they are, leading spaces included. A run of
-// underscores stands for what the reader writes in. Each line must fit.
+// underscores stands for what the reader writes in. Lines are not broken: each
+// must fit the column.
 type Listing struct {
 	Lines []string
 }

@@ -8,8 +8,8 @@ import (
 // Ready is a close-set table to look figures up in. The first column names
 // the rows, the others hold figures.
 type Ready struct {
-	Width float64
-	Mark  string // by which a form calls it, such as "B"
+	Width float64 // of the column it stands in, mm, > 0
+	Mark  string  // by which a form calls it, such as "B"
 	Title string
 	Entry string // in the outline, at level 1; may be empty
 	// Note stands under the title, small; it may be empty.

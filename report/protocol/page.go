@@ -10,18 +10,18 @@ import (
 	"coldreckon/report/sheet"
 )
 
-// Title names the page.
+// Title heads the page and names the file.
 const Title = "How much does the box leak?"
 
-// Draw sets the page. foot stands at its foot, such as a program and version.
-// Errors: what layout.Document.Draw gives.
+// Draw sets the page in the units of sys. foot stands at its foot, such as a
+// program and version. Errors: what layout.Document.Draw gives.
 func Draw(s sheet.Sheet, sys quantity.System, foot string) error {
 	doc := layout.Document{Running: Title, Foot: foot}
-	doc.Add(Blocks(layout.Frame(s).W, sys)...)
+	doc.Add(blocks(layout.Frame(s).W, sys)...)
 	return doc.Draw(s)
 }
 
-// PDF makes the one-page file; title and subject of info are set here.
+// PDF makes the one-page file. Title and subject of info are replaced.
 // Errors: what sheet.NewPDF and Draw give.
 func PDF(info sheet.Info, sys quantity.System, foot string) ([]byte, error) {
 	info.Title, info.Subject = Title, "Two tests of an ice box, with blanks to fill in"
@@ -62,9 +62,8 @@ func namesOf(sys quantity.System) names {
 // gutter is the air between the two tests, that of layout.Columns.
 const gutter = 8.0
 
-// Blocks gives the page's text for a frame of the given width, so that other
-// printed things can carry it.
-func Blocks(width float64, sys quantity.System) []layout.Block {
+// blocks gives the page's text for a frame of the given width, mm.
+func blocks(width float64, sys quantity.System) []layout.Block {
 	column := (width - gutter) / 2
 	ice, jug := trust()
 	small := func(s string) layout.Block {
@@ -85,8 +84,8 @@ func Blocks(width float64, sys quantity.System) []layout.Block {
 }
 
 func iceColumn(w float64, sys quantity.System) []layout.Block {
-	n, f, x := namesOf(sys), FactorsOf(sys), iceExample[sys]
-	taken, leak := IceLeak(sys, x)
+	n, f, x := namesOf(sys), factorsOf(sys), iceExample[sys]
+	taken, leak := iceLeak(sys, x)
 	return []layout.Block{
 		layout.Heading{Level: 1, Text: "The ice test"},
 		steps(
@@ -113,8 +112,8 @@ func iceColumn(w float64, sys quantity.System) []layout.Block {
 }
 
 func jugColumn(w float64, sys quantity.System) []layout.Block {
-	n, f, x := namesOf(sys), FactorsOf(sys), jugExample[sys]
-	perDegree, leak := JugLeak(sys, x)
+	n, f, x := namesOf(sys), factorsOf(sys), jugExample[sys]
+	perDegree, leak := jugLeak(sys, x)
 	return []layout.Block{
 		layout.Heading{Level: 1, Text: "The water-jug test"},
 		steps(

@@ -126,7 +126,7 @@ func read(t *testing.T, text, expression string) []float64 {
 	return out
 }
 
-// Guards every factor of FactorsOf and both formulas of the page.
+// Guards every factor of factorsOf and both formulas of the page.
 func TestFactorsOnThePage(t *testing.T) {
 	cases := []struct {
 		sys        quantity.System
@@ -154,12 +154,12 @@ func TestFactorsOnThePage(t *testing.T) {
 // from the page, and through the heat ledger. Readings invented.
 func TestPencilAgreesWithTheLedger(t *testing.T) {
 	const lb, cuFt, wPerKPerBtuhF = 0.45359237, 28.316846592, 0.52752792631
-	ice := []IceReadings{
+	ice := []iceReadings{
 		{Before: 12, After: 4.2, Hours: 24, Water: 7.5, WaterTemp: 3, Outside: 24.5, Inside: 3.5},
 		{Before: 9, After: 5.5, Hours: 20, Water: 0, WaterTemp: 0, Outside: 31, Inside: 5},
 		{Before: 20, After: 2, Hours: 30, Water: 18, WaterTemp: 9, Outside: 19, Inside: 6},
 	}
-	jugs := []JugReadings{
+	jugs := []jugReadings{
 		{Water: 10, Box: 100, Start: 4, End: 13, Hours: 8, Outside: 24, BoxAir: 12},
 		{Water: 6, Box: 240, Start: 5, End: 12, Hours: 5, Outside: 29, BoxAir: 14},
 		{Water: 30, Box: 40, Start: 2, End: 6, Hours: 18, Outside: 22, BoxAir: 8},
@@ -186,9 +186,9 @@ func TestPencilAgreesWithTheLedger(t *testing.T) {
 		a, b, e := r.Before/lb, r.After/lb, r.Water/lb
 		ft, out, in := r.WaterTemp*1.8+32, r.Outside*1.8+32, r.Inside*1.8+32
 		near("ice, us", wPerKPerBtuhF*(f[0]*(a-b)+f[1]*e*(ft-32))/(r.Hours*(out-in)), want, err)
-		_, printed := IceLeak(quantity.US, IceReadings{Before: a, After: b, Hours: r.Hours, Water: e, WaterTemp: ft, Outside: out, Inside: in})
+		_, printed := iceLeak(quantity.US, iceReadings{Before: a, After: b, Hours: r.Hours, Water: e, WaterTemp: ft, Outside: out, Inside: in})
 		near("ice, us, as the example is worked", printed*wPerKPerBtuhF, want, err)
-		_, printed = IceLeak(quantity.Metric, r)
+		_, printed = iceLeak(quantity.Metric, r)
 		near("ice, metric, as the example is worked", printed, want, err)
 	}
 	for _, r := range jugs {
@@ -197,10 +197,10 @@ func TestPencilAgreesWithTheLedger(t *testing.T) {
 		near("jug, metric", (f[0]*r.Water+f[1]*r.Box)*(r.End-r.Start)/(r.Hours*(r.Outside-r.BoxAir)), want, err)
 		f = jugUS
 		near("jug, us", wPerKPerBtuhF*(f[0]*r.Water/lb+f[1]*r.Box/cuFt)*1.8*(r.End-r.Start)/(r.Hours*1.8*(r.Outside-r.BoxAir)), want, err)
-		_, printed := JugLeak(quantity.US, JugReadings{Water: r.Water / lb, Box: r.Box / cuFt, Start: r.Start*1.8 + 32, End: r.End*1.8 + 32,
+		_, printed := jugLeak(quantity.US, jugReadings{Water: r.Water / lb, Box: r.Box / cuFt, Start: r.Start*1.8 + 32, End: r.End*1.8 + 32,
 			Hours: r.Hours, Outside: r.Outside*1.8 + 32, BoxAir: r.BoxAir*1.8 + 32})
 		near("jug, us, as the example is worked", printed*wPerKPerBtuhF, want, err)
-		_, printed = JugLeak(quantity.Metric, r)
+		_, printed = jugLeak(quantity.Metric, r)
 		near("jug, metric, as the example is worked", printed, want, err)
 	}
 }
@@ -209,8 +209,8 @@ func TestPencilAgreesWithTheLedger(t *testing.T) {
 // and the ledger must accept the readings.
 func TestExamplesAreOneBox(t *testing.T) {
 	for _, sys := range systems {
-		_, ice := IceLeak(sys, iceExample[sys])
-		_, jug := JugLeak(sys, jugExample[sys])
+		_, ice := iceLeak(sys, iceExample[sys])
+		_, jug := jugLeak(sys, jugExample[sys])
 		if math.Abs(ice/jug-1) > 0.02 {
 			t.Errorf("%s: the ice test comes to %g, the jug test to %g", sys, ice, jug)
 		}

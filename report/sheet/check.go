@@ -14,9 +14,14 @@ type guard struct {
 	err    error
 }
 
+// Figure implements Sheet.
 func (g *guard) Figure(name string) { g.figure = name }
-func (g *guard) Page() int          { return g.page }
-func (g *guard) Err() error         { return g.err }
+
+// Page implements Sheet.
+func (g *guard) Page() int { return g.page }
+
+// Err implements Sheet.
+func (g *guard) Err() error { return g.err }
 
 // fail keeps the first fault.
 func (g *guard) fail(format string, args ...any) {

@@ -1,11 +1,13 @@
-// Package sheet is the drawing seam of the printed report.
+// Package sheet is the paper that everything printed is drawn on.
 //
-// Everything that draws is written against Sheet: points, lines, greys,
-// hatches and text on paper measured in millimetres from the top left corner.
-// Two implementations exist. PDF writes the file; it is the only code that
-// knows the PDF library. Recording keeps what was drawn, so that a test can
-// say "all text lies inside the margins and none over other text" without
-// comparing pictures.
+// Whoever draws is given a Sheet and knows no more of it: lines, areas, greys,
+// hatches and text on a page measured in millimetres from its top left corner.
+// There are two sheets. PDF becomes a file, and is the only code that knows the
+// PDF library. Recording keeps what was drawn, so that a test can say "all text
+// lies inside the margins and none over other text" without comparing pictures.
+//
+// Drawing calls return no error. A sheet keeps the first fault it meets, draws
+// nothing after it, and tells it when asked at the end.
 //
 // Text is measured by Width, from the embedded faces themselves, so a layout
 // is the same on both.

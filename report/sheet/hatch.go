@@ -22,8 +22,6 @@ func hatchLines(pts []Point, t Texture) [][2]Point {
 		return append(scan(pts, math.Pi/4), scan(pts, -math.Pi/4)...)
 	case Level:
 		return scan(pts, 0)
-	case Upright:
-		return scan(pts, math.Pi/2)
 	}
 	return nil
 }

@@ -75,7 +75,8 @@ func drawable(r rune) bool {
 	return ok
 }
 
-// Width is the length of a line of text, mm, as every Sheet sets it.
+// Width is the length of a line of text, mm, as every Sheet sets it: cleaned as
+// Clean says, without kerning.
 func Width(s string, t Type) float64 {
 	a := metrics()[t.Face]
 	var sum float64

@@ -10,17 +10,18 @@ import (
 	"github.com/jung-kurt/gofpdf"
 )
 
-// Info describes a document to the programs that open it.
+// Info describes a document to the programs that open it. Title, Author and
+// Subject may be empty; they are cleaned as Clean says.
 type Info struct {
-	Title   string
+	Title   string // what viewers show in place of the file's name
 	Author  string
-	Subject string
+	Subject string // what the document is about, one sentence
 	// Lang is the language of the text as a BCP 47 tag, such as en-GB.
 	Lang string
-	// Date is printed as the day of making. It is written in UTC: the format
-	// of the library has no room for a zone.
+	// Date is the day of making, required. It is written in UTC: the library
+	// has no room for a zone.
 	Date  time.Time
-	Paper Paper
+	Paper Paper // of every page
 }
 
 // PDF is a Sheet that becomes a PDF file: real text in embedded subsets of
@@ -214,7 +215,7 @@ func (p *PDF) Bookmark(title string, level int, y float64) {
 	p.do(func() { p.doc.Bookmark(Clean(title), level, y) })
 }
 
-// Bytes closes the document and gives the file. It is called once, last.
+// Bytes closes the document and gives the file. Call it once, last.
 // Errors: the first fault of the drawing, or of the library.
 func (p *PDF) Bytes() ([]byte, error) {
 	if p.page == 0 {

@@ -17,18 +17,18 @@ const (
 	BookmarkOp Kind = "bookmark"
 )
 
-// Op is one thing drawn.
+// Op is one thing drawn. What its kind has no use for is zero.
 type Op struct {
 	Kind   Kind
-	Page   int
-	Figure string // the name in force
-	Box    Rect   // what it covers; text from its ascent to its descent
-	Points []Point
-	Text   string
-	Type   Type
-	Pen    Pen
-	Fill   Fill
-	Level  int // of a bookmark
+	Page   int     // 1 for the first
+	Figure string  // the name in force
+	Box    Rect    // what it covers, mm; text from its ascent to its descent, a bookmark its Y only
+	Points []Point // of a line or an area, mm
+	Text   string  // as drawn, cleaned; the title of a bookmark
+	Type   Type    // of text
+	Pen    Pen     // of a line, and of an area's outline
+	Fill   Fill    // of an area
+	Level  int     // of a bookmark
 }
 
 // Recording is a Sheet that keeps what is drawn on it. It refuses what PDF
@@ -39,7 +39,7 @@ type Recording struct {
 	Ops   []Op // in the order drawn
 }
 
-// NewRecording starts an empty recording on known paper.
+// NewRecording starts an empty recording. Errors: a paper that is not known.
 func NewRecording(p Paper) (*Recording, error) {
 	if _, _, ok := p.Size(); !ok {
 		return nil, fmt.Errorf("paper %q is not known; it is %q or %q", p, A4, Letter)
@@ -116,7 +116,8 @@ func around(pts []Point) Rect {
 	return Rect{lo.X, lo.Y, hi.X - lo.X, hi.Y - lo.Y}
 }
 
-// Outside gives what was drawn beyond r on any page.
+// Outside gives what reaches beyond a rectangle, on any page, in the order
+// drawn.
 func (r *Recording) Outside(within Rect) []Op {
 	var out []Op
 	for _, o := range r.Ops {
@@ -127,7 +128,7 @@ func (r *Recording) Outside(within Rect) []Op {
 	return out
 }
 
-// Collisions gives the pairs of texts that lie over one another.
+// Collisions gives the pairs of texts on one page that lie over one another.
 func (r *Recording) Collisions() [][2]Op {
 	var out [][2]Op
 	for i, a := range r.Ops {

@@ -1,9 +1,9 @@
 package sheet
 
 // Sheet is paper to draw on. Lengths are millimetres, x to the right and y
-// downwards from the top left corner of the page. Methods report no error;
-// the first fault is kept, later calls do nothing, and Err tells it.
-// Coordinates must be finite: a sheet refuses others, naming the figure.
+// downwards from the top left corner of the page. The first fault is kept,
+// later calls draw nothing, and Err tells it. Coordinates must be finite: a
+// sheet refuses others, naming the figure.
 type Sheet interface {
 	// Paper gives the width and height of the page.
 	Paper() (w, h float64)
@@ -98,16 +98,15 @@ const (
 	Falling Texture = "falling" // lines from upper left to lower right
 	Crossed Texture = "crossed" // both
 	Level   Texture = "level"   // horizontal lines
-	Upright Texture = "upright" // vertical lines
 )
 
 // Fill is how an area is filled. The zero Fill leaves it open.
 type Fill struct {
 	Texture Texture
-	Grey    Grey
+	Grey    Grey // of an even fill, or of the hatch lines
 }
 
-// Shade is an even fill.
+// Shade fills evenly with one grey.
 func Shade(g Grey) Fill { return Fill{Solid, g} }
 
 // Align says which point of a line of text its x gives.
@@ -133,7 +132,7 @@ const (
 // Faces lists the embedded faces.
 var Faces = [3]Face{Regular, Bold, Italic}
 
-// Type is how text is set.
+// Type is how text is set: by default regular, black, from its left end.
 type Type struct {
 	Face  Face
 	Size  float64 // points, 1/72 inch; must be > 0
@@ -144,7 +143,7 @@ type Type struct {
 // In gives the same type in another face.
 func (t Type) In(f Face) Type { t.Face = f; return t }
 
-// To gives the same type aligned otherwise.
+// To gives the same type with another alignment.
 func (t Type) To(a Align) Type { t.Align = a; return t }
 
 // MMPerPoint converts type sizes to lengths: 1 pt = 1/72 inch, 1 inch = 25.4 mm.

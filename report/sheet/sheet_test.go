@@ -45,7 +45,7 @@ func scene(s Sheet) {
 	s.Text(105, 40, "middle", ten.In(Italic).To(Centre))
 	s.Line(Point{20, 50}, Point{190, 50}, Hairline)
 	s.Polyline([]Point{{20, 60}, {60, 55}, {100, 65}}, Pen{Width: 0.4, Dash: []float64{2, 1}})
-	for i, x := range []Texture{None, Solid, Rising, Falling, Crossed, Level, Upright} {
+	for i, x := range []Texture{None, Solid, Rising, Falling, Crossed, Level} {
 		s.Rect(Rect{20 + 20*float64(i), 80, 15, 10}, Fill{x, Mid}, Hairline)
 	}
 	s.Polygon([]Point{{20, 120}, {40, 100}, {60, 120}}, Fill{Rising, Dark}, Pen{})
@@ -333,7 +333,7 @@ func TestLibraryPanicBecomesAnError(t *testing.T) {
 func TestHatchStaysInside(t *testing.T) {
 	shape := []Point{{10, 10}, {40, 12}, {30, 40}, {22, 20}, {12, 38}}
 	box := around(shape)
-	for _, x := range []Texture{Rising, Falling, Crossed, Level, Upright} {
+	for _, x := range []Texture{Rising, Falling, Crossed, Level} {
 		lines := hatchLines(shape, x)
 		if len(lines) < 10 {
 			t.Errorf("%s: only %d lines", x, len(lines))

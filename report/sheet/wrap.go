@@ -34,9 +34,10 @@ func wrapLine(s string, t Type, w float64) []string {
 	return append(lines, line)
 }
 
-// Break splits a word that is wider than w mm: head fits, and holds at least
-// one character so that repeated breaking ends. It prefers to break after one
-// of - / . , _ @ in the second half of what fits.
+// Break splits a word that is wider than w mm: head fits, or is one character
+// where not even that fits, so that repeated breaking ends. It prefers to break
+// after one of - / . , _ @ in the second half of what fits. A word that fits
+// is all head.
 func Break(word string, t Type, w float64) (head, tail string) {
 	runes := []rune(Clean(word))
 	n := min(1, len(runes))
@@ -55,7 +56,8 @@ func Break(word string, t Type, w float64) (head, tail string) {
 }
 
 // Shorten cuts a line to at most w mm and marks the cut with an ellipsis.
-// It is for running heads only, where the full text stands elsewhere.
+// The ellipsis itself is never cut. For texts that stand in full elsewhere, such
+// as running heads.
 func Shorten(s string, t Type, w float64) string {
 	s = Clean(s)
 	if Width(s, t) <= w {

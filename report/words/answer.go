@@ -144,7 +144,11 @@ func (v Voice) turn() string {
 	return fmt.Sprintf("If a day with cold food is worth %s %s to you, %s %s the better way.", more, v.Money(d.TurnWorth), In(d.TurnTo), is(d.TurnTo))
 }
 
-// Sure says how often the answer holds, both ways, as counts of 100.
+// Sure says how often the answer holds, as counts of 100, a sentence each: first
+// how often it is best and is not, or that nothing works; next how often any
+// unit is best. Then come the word for the likelihood, and which way costs least
+// on average where that is not the answer; both may be missing. It is nil
+// without nights aboard.
 func (v Voice) Sure() []string {
 	d := v.r.Verdict
 	if v.Nights() == 0 {
@@ -164,7 +168,7 @@ func (v Voice) Sure() []string {
 	}
 	out = append(out, text+".")
 	if d.Works {
-		out = append(out, fmt.Sprintf("It is %s that %s %s best.", Likely(d.WayOf100), In(d.Option), is(d.Option)))
+		out = append(out, fmt.Sprintf("It is %s that %s %s best.", likely(d.WayOf100), In(d.Option), is(d.Option)))
 	}
 	switch lead := v.r.Futures.Preferred; {
 	case !d.Works || lead == d.Option || lead == "":
@@ -184,8 +188,8 @@ func it(id economics.OptionID) string {
 	return "it"
 }
 
-// Likely gives the word for a count of 100 with the count: "likely (72 of 100)".
-func Likely(n int) string {
+// likely gives the word for a count of 100 with the count: "likely (72 of 100)".
+func likely(n int) string {
 	for _, b := range Scale {
 		if n >= b.From {
 			return fmt.Sprintf("%s (%s)", b.Word, of100(n))
@@ -194,7 +198,8 @@ func Likely(n int) string {
 	return ""
 }
 
-// Band is one word of the scale of likelihood: counts From to To of 100.
+// Band is one word of the scale of likelihood, for counts of 100 from From up
+// to To.
 type Band struct {
 	Word     string
 	From, To int

@@ -16,9 +16,9 @@ const (
 	Weak   Grade = "weak"
 )
 
-// Evidence counts how the owner's figures are known.
+// Evidence counts how the owner's figures are known, and grades them.
 type Evidence struct {
-	Measured, Told, Assumed int
+	Measured, Told, Assumed int // figures
 	Grade                   Grade
 }
 

@@ -176,8 +176,9 @@ func (v Voice) MovesMost() string {
 	return fmt.Sprintf("The choice moves most with %s and with %s.", ins[0].Label, ins[1].Label)
 }
 
-// Apart is how much more the first of the best two costs than the second at
-// typical figures, less what its cold days are worth where that was told.
+// Apart is how much more the first of two options costs than the second, as a
+// present cost at typical figures with the work done, in the owner's currency;
+// less what its further cold days are worth where that was told.
 func (v Voice) Apart(lead, next economics.OptionID) float64 {
 	a, b := &v.r.Of(lead).Fitted, &v.r.Of(next).Fitted
 	apart := a.Present - b.Present
@@ -187,14 +188,14 @@ func (v Voice) Apart(lead, next economics.OptionID) float64 {
 	return apart
 }
 
-// BestTwo gives the options of the least mean cost over all futures, which
-// the swings are the difference of; false when only one works.
+// BestTwo gives the options of least and next to least mean cost over all
+// futures, whose difference the swings are of; false when only one works.
 func (v Voice) BestTwo() (lead, next economics.OptionID, ok bool) {
 	f := v.r.Futures
 	return f.Preferred, f.Runner, f.Preferred != f.Runner
 }
 
-// Figure is the short name of an uncertain input, for charts.
+// Figure is the short name of an uncertain input, for charts: "price of ice".
 func Figure(in economics.Input) string {
 	if name := shortFigures[in.Name]; name != "" {
 		return name

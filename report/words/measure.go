@@ -13,7 +13,7 @@ import (
 type Measure struct {
 	What  string  // in plain words
 	Short string  // the same, shorter
-	Worth float64 // what knowing it alone would save on average, as a present cost
+	Worth float64 // what knowing it alone would save on average, present cost in the owner's currency
 	How   string  // the cheapest way to find out
 	Key   string  // the input's stable name
 }

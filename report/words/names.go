@@ -13,7 +13,7 @@ var names = map[economics.OptionID]string{
 // Bare is the name without an article: "small unit".
 func Bare(id economics.OptionID) string { return names[id] }
 
-// In names an option inside a sentence.
+// In names an option inside a sentence: "the small unit", "dry stores".
 func In(id economics.OptionID) string {
 	if unit(id) {
 		return "the " + names[id]
@@ -21,7 +21,7 @@ func In(id economics.OptionID) string {
 	return names[id]
 }
 
-// The is the name at the head of a sentence.
+// The names an option at the head of a sentence: "The small unit", "Dry stores".
 func The(id economics.OptionID) string { return Capital(In(id)) }
 
 func unit(id economics.OptionID) bool {

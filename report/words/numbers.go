@@ -41,7 +41,8 @@ func (v Voice) Money(x float64) string {
 	return strings.TrimSuffix(quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency), "0") + unit
 }
 
-// Range prints a 10 to 90 range of money: "$900 to $4,000".
+// Range prints the range of an amount that holds 80 of 100 futures: "$900 to
+// $4,000".
 func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
 
 // within rounds an amount no finer than its range lets one tell: to a tenth
@@ -55,8 +56,8 @@ func within(x, low, high float64) float64 {
 	return math.Round(x/step) * step
 }
 
-// About prints an amount with its range in brackets.
-func (v Voice) About(x, low, high float64) string {
+// about prints an amount with its range in brackets.
+func (v Voice) about(x, low, high float64) string {
 	x = within(x, low, high)
 	if low == high && high == 0 {
 		return v.Money(x)
@@ -102,7 +103,7 @@ func (v Voice) MassUnit() string {
 	return "kg"
 }
 
-// InMass gives kilograms in the owner's unit.
+// InMass gives kilograms in the owner's unit, that of MassUnit.
 func (v Voice) InMass(kg float64) float64 {
 	if v.sys == quantity.US {
 		return kg / 0.45359237
@@ -110,7 +111,7 @@ func (v Voice) InMass(kg float64) float64 {
 	return kg
 }
 
-// Mass prints a weight to two significant digits.
+// Mass prints kilograms in the owner's unit, to two significant digits.
 func (v Voice) Mass(kg float64) string {
 	own := v.InMass(kg)
 	if own == 0 {
@@ -136,7 +137,7 @@ func WattHours(wh float64) string { return quantity.FormatEnergy(quantity.WattHo
 func power(w float64) string      { return quantity.FormatPower(quantity.Watt(Round(w))) }
 func of100(n int) string          { return fmt.Sprintf("%d of 100", n) }
 
-// few100 prints a count that is a disappointment.
+// few100 prints a count that disappoints: "only 12 of 100".
 func few100(n int) string {
 	if n == 0 {
 		return "none of 100"
@@ -149,7 +150,8 @@ func share100(share float64) int { return int(math.Round(100 * share)) }
 // whole prints a count to two significant digits, or a smaller one exactly.
 func whole(x float64) string { return quantity.FormatNumber(math.Round(Round(x))) }
 
-// Plural gives "1 night", "2 nights".
+// Plural prints a count to two significant digits with what is counted: "1
+// night", "2 nights".
 func Plural(n float64, one string) string {
 	text := whole(n)
 	if text == "1" {
@@ -176,7 +178,8 @@ func Join(things []string) string {
 	return strings.Join(things[:last], ", ") + " and " + things[last]
 }
 
-// Month names a month, 1 to 12.
+// Month names a month, 1 for January to 12; other numbers are the caller's
+// fault.
 func Month(m int) string {
 	return [...]string{"", "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}[m]
 }
@@ -193,7 +196,7 @@ func (v Voice) hottest() (economics.MonthFigures, bool) {
 	return most, len(v.r.Months) > 0
 }
 
-// Nights gives the nights aboard in a year.
+// Nights gives the nights aboard in a year, 0 to 365.
 func (v Voice) Nights() float64 {
 	var n float64
 	for _, m := range v.r.Months {

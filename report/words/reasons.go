@@ -59,10 +59,10 @@ func (v Voice) moneyReason() string {
 	d := v.r.Verdict
 	o := v.r.Of(d.Option)
 	text := fmt.Sprintf("%s cost%s about %s over %s, in today's money.", The(d.Option), s(d.Option),
-		v.About(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High), v.years())
+		v.about(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High), v.years())
 	if d.HasRunner {
 		r := v.r.Of(d.Runner)
-		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.About(r.Fitted.Present, r.FittedBands.Present.Low, r.FittedBands.Present.High))
+		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.about(r.Fitted.Present, r.FittedBands.Present.Low, r.FittedBands.Present.High))
 	}
 	return text
 }

@@ -24,8 +24,8 @@ func (v Voice) NotEnough(o *economics.OptionFigures) string {
 	return fmt.Sprintf("With all this %s work%s in %s futures.%s", In(o.ID), s(o.ID), few100(o.WorkableOf100), v.because(&o.Fitted))
 }
 
-// WorstSpell says how the food fared in an option's worst spell, with so many
-// hours over the limit in what is drawn.
+// WorstSpell says how the food fared in an option's worst spell; warm is how many
+// of the hours that are drawn it was over the limit.
 func (v Voice) WorstSpell(f economics.Fortnight, warm int) string {
 	spell := fmt.Sprintf("trip of %s", Plural(float64(f.Days), "day"))
 	if f.Days >= 14 {
@@ -37,8 +37,8 @@ func (v Voice) WorstSpell(f economics.Fortnight, warm int) string {
 	return fmt.Sprintf("In the worst %s with %s the food is too warm for %s.", spell, In(f.Option), Plural(float64(warm), "hour"))
 }
 
-// SunAgainstDemand says in which months the panel carries a small unit in the
-// box as it stands.
+// SunAgainstDemand says in which months aboard the sun carries the small unit in
+// the box as she is, after the other loads.
 func (v Voice) SunAgainstDemand() string {
 	enough := 0
 	var short []string

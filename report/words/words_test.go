@@ -140,7 +140,7 @@ func TestScaleCoversEveryCountOnce(t *testing.T) {
 	}
 	for n, want := range map[int]string{100: "virtually certain", 99: "very likely", 90: "very likely", 89: "likely", 66: "likely", 65: "about as likely as not",
 		33: "about as likely as not", 32: "unlikely", 9: "very unlikely", 0: "exceptionally unlikely"} {
-		if got := Likely(n); got != fmt.Sprintf("%s (%d of 100)", want, n) {
+		if got := likely(n); got != fmt.Sprintf("%s (%d of 100)", want, n) {
 			t.Errorf("%d of 100 is called %q", n, got)
 		}
 	}

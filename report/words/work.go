@@ -191,7 +191,7 @@ func (v Voice) pieceCost(o *economics.OptionFigures, p economics.Piece) string {
 	if typical == 0 {
 		return ""
 	}
-	return v.About(typical, low, high)
+	return v.about(typical, low, high)
 }
 
 // Cable gives the conductor and fuse for a unit: the least section that keeps

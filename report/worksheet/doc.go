@@ -13,10 +13,10 @@ import (
 
 // Content is all that stands on the sheets, in the order of print.
 type Content struct {
-	Title    string
+	Title    string // heads the first page, and runs over the others
 	Intro    string // how it is filled in
 	Sections []Section
-	Caution  string // stands after the last section
+	Caution  string // stands after the last section; may be empty
 }
 
 // Section is a run of questions under one heading, and sections under it, at
@@ -33,11 +33,10 @@ type Question struct {
 	Key   string // by which an answers file calls it
 	Topic string // stands in bold before the question; may be empty
 	Ask   string
-	Help  string
-	// Blanks are the boxes to write in: none, one that may be Wide, or several
-	// with a name each.
+	Help  string // stands small after the question; may be empty
+	// Blanks are the boxes to write in: none, one, or several with a name each.
 	Blanks []Blank
-	Wide   bool
+	Wide   bool // gives a single box all the room for an answer
 	// Ticks are the answers that need only a mark.
 	Ticks []string
 }
@@ -82,7 +81,7 @@ func (c Content) Draw(s sheet.Sheet, foot string) error {
 	return doc.Draw(s)
 }
 
-// PDF makes the file; title and subject of info are set here. Errors: what
+// PDF makes the file. Title and subject of info are replaced. Errors: what
 // sheet.NewPDF and Draw give.
 func (c Content) PDF(info sheet.Info, foot string) ([]byte, error) {
 	info.Title, info.Subject = c.Title, "Questions to answer by hand"
