@@ -50,7 +50,7 @@ func TestSharesOfIshigamiVariance(t *testing.T) {
 	given := [3]func(x float64) float64{
 		func(x float64) float64 { return 3.5 + (1+0.1*math.Pow(math.Pi, 4)/5)*math.Sin(x) },
 		func(x float64) float64 { return 7 * math.Sin(x) * math.Sin(x) },
-		func(x float64) float64 { return 3.5 },
+		func(float64) float64 { return 3.5 },
 	}
 	means, variances := make([]float64, runs), make([]float64, runs)
 	var shares, off [3][]float64

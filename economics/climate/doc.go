@@ -22,7 +22,8 @@
 //	sky.go, weather.go         a ground's days: their sun (Sky), their run (Days)
 //
 // Left out: wind, rain and tides; years unlike the usual one, but for the sun
-// of a whole year (YearSunSD); sun and air that go together.
+// of a whole year (YearSunSD); warm air with a clear sky, as sun and air are
+// drawn apart.
 //
 // Units: temperatures in °C, irradiation on a level surface in kWh/m² a day
 // at the borders and in MJ/m² a day inside the formulas, as in their source
