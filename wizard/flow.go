@@ -17,8 +17,8 @@ type Options struct {
 	File     *answers.File // answers so far; it is added to
 	Name     string        // of the file, for messages
 	Book     economics.Book
-	// Reckon works a filled boat out with a number of futures. It is called
-	// often and must not keep what it is given.
+	// Reckon works a filled boat out with a number of futures, the same for the
+	// same boat. It is called often and must not keep what it is given.
 	Reckon func(boat economics.Boat, futures int) (*economics.Reckoning, error)
 	// Save keeps the file; it is called after every answer.
 	Save func(*answers.File) error
@@ -30,7 +30,8 @@ type Options struct {
 // the file, which was saved after each of them, so that a conversation broken
 // off goes on where it stopped when Run is called with the same file again.
 //
-// It gives ErrCancelled, ErrInputEnded, or the error of Save or Reckon.
+// It gives ErrCancelled, ErrInputEnded, or the error of Save, of Reckon, or of
+// a prompter that cannot read or write.
 func Run(ctx context.Context, opts Options) error {
 	t := &talk{Options: opts, ctx: ctx}
 	t.greet()

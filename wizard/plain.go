@@ -18,8 +18,8 @@ type plain struct {
 }
 
 // NewPlain gives the line prompter. It takes no byte of in beyond the line
-// break of the answer it waits for, and wraps what it writes to the width that
-// width gives, in columns.
+// break of the answer it waits for, and wraps what it writes to the columns that
+// width gives, 20 to 90 of them.
 func NewPlain(in io.Reader, out io.Writer, width func() int) Prompter {
 	return &plain{in: in, out: out, width: width}
 }

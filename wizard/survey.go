@@ -31,8 +31,8 @@ import (
 
 // Terminal tells NewPrompter about the world.
 type Terminal struct {
-	Getenv func(string) string
-	Plain  bool // ask in plain lines, through a pipe too
+	Getenv func(string) string // reads the environment, as os.Getenv does
+	Plain  bool                // ask in plain lines, through a pipe too
 }
 
 type withDescriptor interface{ Fd() uintptr }

@@ -10,4 +10,12 @@
 // A File is kept as text. Setting an answer rewrites the lines of that answer
 // and no others, so comments, blank lines, order and line ends stay as the
 // owner left them.
+//
+// In comes text, by Read, or a boat, by Fresh, which writes a file with a
+// comment for every answer. Out goes text, by Write, or a boat: Told with the
+// answers alone, Boat with everything filled in, ready to be reckoned.
+//
+//	read.go               text to answers
+//	edit.go, render.go    answers to text
+//	fresh.go, samples.go  files to begin with
 package answers

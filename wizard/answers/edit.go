@@ -15,7 +15,7 @@ import (
 // answers fit each other is for Check to say.
 func (f *File) Set(key, text string) error { return f.Accept(key, questions.Word(text)) }
 
-// Accept is Set for an answer of any shape.
+// Accept is Set for an answer of any shape, as questions.Given gives it.
 func (f *File) Accept(key string, in questions.Input) error {
 	in = questions.Expand(key, in)
 	changed := &File{name: f.name, inputs: maps.Clone(f.inputs)}
@@ -32,7 +32,9 @@ func (f *File) Accept(key string, in questions.Input) error {
 	return f.become(f.with(key, in), changed.inputs)
 }
 
-// Remove takes an answer away. A key without an answer is left alone.
+// Remove takes an answer away, with every group that it leaves empty. A key
+// without an answer is left alone. The error is a Fault of a file whose layout
+// cannot be edited, and the file is then as before.
 func (f *File) Remove(key string) error {
 	if _, ok := f.inputs[key]; !ok {
 		return nil

@@ -156,7 +156,7 @@ func TestEditingKeepsComments(t *testing.T) {
 				if err := f.Set(row.Key, "?"); err != nil {
 					t.Errorf("%s: Set(%s): %v", s.Name, row.Key, err)
 				}
-			} else if !ok && len(questions.PrintRecords(&b, row.Key)) == 0 && row.Kind != questions.Text && row.Kind != questions.Months {
+			} else if in, _ := questions.Given(&b, row.Key); !ok && len(in.List) == 0 && row.Kind != questions.Text && row.Kind != questions.Months {
 				if err := f.Set(row.Key, "?"); err != nil {
 					t.Errorf("%s: Set(%s): %v", s.Name, row.Key, err)
 				}

@@ -10,7 +10,8 @@ import (
 )
 
 // Fresh makes a file from the answers of a boat, with a comment for every
-// group and key. What was only assumed is left out.
+// group and key. What was only assumed is left out. It fails on an answer that
+// cannot be written so that it reads back the same.
 func Fresh(b economics.Boat) (*File, error) {
 	f := &File{name: "new answers", inputs: map[string]questions.Input{}}
 	f.text = strings.TrimLeft(`

@@ -31,8 +31,9 @@ func Samples() []Sample {
 	return list
 }
 
-// SampleNamed finds a sample by its name, in any case.
-func SampleNamed(name string) (Sample, bool) {
+// SampleNamed finds a sample by its name, in capitals or not; ok is false when
+// there is none.
+func SampleNamed(name string) (sample Sample, ok bool) {
 	for _, s := range Samples() {
 		if strings.EqualFold(s.Name, strings.TrimSpace(name)) {
 			return s, true

@@ -3,10 +3,17 @@
 // Each Row is one key of the answers file: its words, its help, how its text
 // is read and printed, what is impossible and what is merely unusual, and
 // what is taken when nobody answers. The guided questions, the answers file,
-// single settings from the command line and the reference page are all driven
-// by the same rows, so a key means the same wherever it is met.
+// single settings from the command line, the reference page and the blank
+// worksheet are all driven by the same rows, so a key means the same wherever
+// it is met. The package asks nothing itself: it knows no terminal and no file.
 //
-// Set and Accept put answers into a Boat; Fill gives every unanswered row its
-// default and lists it as an assumption; Check looks at the boat as a whole.
-// The package asks nothing itself: it knows no terminal and no file.
+// A boat comes about in three steps. Set and Accept put answers into an empty
+// economics.Boat; Check looks whether they fit each other; Fill gives every
+// unanswered row its default and lists it as an assumption. What is wrong with
+// an answer is a Fault.
+//
+//	the table     row.go, and rows_*.go by subject
+//	reading       set.go, kind.go, months.go, structured.go, records.go, fault.go
+//	the whole     fill.go
+//	on paper      reference.go
 package questions

@@ -15,9 +15,9 @@ type Fault struct {
 	Column int    // from 1; 0 when not known
 	Key    string // the answers key, or "" for the file as a whole
 
-	Found    string
-	Expected string // "" when nothing else could stand there
-	Hint     string // a way out, or ""
+	Found    string // in words, to follow "found"
+	Expected string // in words, to follow "expected"; "" when nothing else could stand there
+	Hint     string // a way out in words, or ""
 }
 
 // Error gives the fault as one line: place, key, what was found, what is
@@ -65,19 +65,20 @@ type Input struct {
 	Pairs []Pair
 	Shape Shape
 
-	Line, Column int
+	Line, Column int // from 1; 0 when not from a file
 }
 
 // Shape tells which of an Input's parts holds the answer.
 type Shape int
 
-// The shapes.
+// The shapes of an Input.
 const (
-	Scalar Shape = iota
-	Listed
-	Paired
+	Scalar Shape = iota // Text
+	Listed              // List
+	Paired              // Pairs
 )
 
+// String names the shape in the words of a Fault.
 func (s Shape) String() string { return [...]string{"a text", "a list", "a group of keys"}[s] }
 
 // Pair is one named part of an Input.
@@ -86,5 +87,5 @@ type Pair struct {
 	Value Input
 }
 
-// Word is the input of a plain text.
+// Word makes the input of a plain text, from no file.
 func Word(text string) Input { return Input{Text: text} }

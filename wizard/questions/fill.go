@@ -10,7 +10,7 @@ import (
 )
 
 // Fill gives every row without an answer its default, in the order of the
-// table, and lists as assumptions those an owner would want to know of. A row
+// table, and lists in b.Assumptions those an owner would want to know of. A row
 // answered with "don't know" keeps that mark. Filling twice changes nothing.
 func Fill(b *economics.Boat, book economics.Book) {
 	if b.Known == nil {
@@ -50,8 +50,8 @@ func Fill(b *economics.Boat, book economics.Book) {
 // measured reports whether the owner gave the box's inside measures.
 func measured(b *economics.Boat) bool { return told(b, "box.inside") && !b.Box.Inside.Zero() }
 
-// Check looks at the told answers together: what contradicts itself, and what
-// is missing. It belongs between the answers and Fill.
+// Check looks at the told answers together, before Fill: what contradicts
+// itself, and what is missing. It gives nil when they fit.
 func Check(b economics.Boat) []Fault {
 	var faults []Fault
 	fault := func(key, found, expected, hint string) {

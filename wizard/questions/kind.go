@@ -9,43 +9,45 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Kind tells how an answer is read and printed.
+// Kind tells how an answer is read and printed. Its text names it in messages
+// and on the reference page.
 type Kind string
 
-// The kinds.
+// The kinds, and the unit or the type in which the boat holds the answer. A
+// row's Limits are in that unit.
 const (
-	Text                  Kind = "text"
-	Choice                Kind = "choice"
-	YesNoUnknown          Kind = "yes, no or don't know" // a quantity.Tri
-	YesNo                 Kind = "yes or no"             // a bool
-	Volume                Kind = "volume"
-	Length                Kind = "length"
-	Run                   Kind = "cable length"
-	Dimensions            Kind = "length x width x height"
-	Opening               Kind = "length x width"
-	Mass                  Kind = "mass"
-	Temperature           Kind = "temperature"
-	TemperatureDifference Kind = "temperature difference"
-	Charge                Kind = "charge"
-	Current               Kind = "current"
-	Voltage               Kind = "voltage"
-	Power                 Kind = "power"
-	Heat                  Kind = "heat"
-	Leak                  Kind = "leak"
-	WireSize              Kind = "wire size"
-	Latitude              Kind = "latitude"
-	Money                 Kind = "money"
-	PricePerMass          Kind = "price per mass"
-	Share                 Kind = "share"
-	Number                Kind = "number"
-	Whole                 Kind = "whole number"
-	Hours                 Kind = "hours"
-	Years                 Kind = "years"
-	Month                 Kind = "month"
-	Months                Kind = "nights by month"
-	MonthTemperatures     Kind = "temperature of every month" // [12]quantity.Celsius
-	MonthOverrides        Kind = "temperature of some months" // map[int]quantity.Celsius
-	Records               Kind = "list of records"
+	Text                  Kind = "text"                       // one line, up to 60 characters
+	Choice                Kind = "choice"                     // the Value of one of the row's Options
+	YesNoUnknown          Kind = "yes, no or don't know"      // quantity.Tri
+	YesNo                 Kind = "yes or no"                  // bool
+	Volume                Kind = "volume"                     // L
+	Length                Kind = "length"                     // m; told in mm or in
+	Run                   Kind = "cable length"               // m; told in m or ft
+	Dimensions            Kind = "length x width x height"    // quantity.Dimensions, m
+	Opening               Kind = "length x width"             // quantity.Dimensions without height, m
+	Mass                  Kind = "mass"                       // kg
+	Temperature           Kind = "temperature"                // °C
+	TemperatureDifference Kind = "temperature difference"     // K
+	Charge                Kind = "charge"                     // Ah
+	Current               Kind = "current"                    // A
+	Voltage               Kind = "voltage"                    // V
+	Power                 Kind = "power"                      // W
+	Heat                  Kind = "heat"                       // kJ
+	Leak                  Kind = "leak"                       // W/K
+	WireSize              Kind = "wire size"                  // mm²
+	Latitude              Kind = "latitude"                   // degrees, north positive
+	Money                 Kind = "money"                      // the owner's currency
+	PricePerMass          Kind = "price per mass"             // money per kg
+	Share                 Kind = "share"                      // 0 to 1; told so or in %
+	Number                Kind = "number"                     // a plain figure, the row's Words after it
+	Whole                 Kind = "whole number"               // the same without decimals
+	Hours                 Kind = "hours"                      // h
+	Years                 Kind = "years"                      // years
+	Month                 Kind = "month"                      // int, 1 to 12
+	Months                Kind = "nights by month"            // [12]float64, January first
+	MonthTemperatures     Kind = "temperature of every month" // [12]quantity.Celsius, January first
+	MonthOverrides        Kind = "temperature of some months" // map[int]quantity.Celsius, by month from 1
+	Records               Kind = "list of records"            // a slice of what package heat reads
 )
 
 // way is how a scalar kind is read and printed.

@@ -12,13 +12,13 @@ import (
 
 var monthNames = [12]string{"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"}
 
-// MonthName gives "January" for 1 and so on to 12.
+// MonthName gives "January" for 1 and so on to 12; other months panic.
 func MonthName(month int) string {
 	name := monthNames[month-1]
 	return strings.ToUpper(name[:1]) + name[1:]
 }
 
-// DaysIn are the days of the months of a common year.
+// DaysIn are the days of the months of a year of 365 days, January first.
 var DaysIn = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 
 // parseMonth reads "jan", "January", "sept." or "1".
@@ -141,6 +141,7 @@ func season(name string, south bool) []int {
 	return turned
 }
 
+// monthsOrSeason reads the name of a season, or months as monthsNamed does.
 func monthsOrSeason(name string, south bool) ([]int, bool) {
 	name = strings.TrimPrefix(name, "the ")
 	if s := season(name, south); s != nil {
@@ -150,6 +151,7 @@ func monthsOrSeason(name string, south bool) ([]int, bool) {
 	return months, err == nil
 }
 
+// each puts n nights into each of some months.
 func each(n float64, months []int) (nights [12]float64) {
 	for _, m := range months {
 		nights[m-1] = n
@@ -157,6 +159,7 @@ func each(n float64, months []int) (nights [12]float64) {
 	return nights
 }
 
+// whole puts every night of some months.
 func whole(months []int) (nights [12]float64) {
 	for _, m := range months {
 		nights[m-1] = DaysIn[m-1]

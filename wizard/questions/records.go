@@ -152,6 +152,7 @@ func sensible(record any, place Input) []Fault {
 	return nil
 }
 
+// parts lists the names of a record's parts for an error sentence.
 func parts(fields []Row) string {
 	var names []string
 	for _, f := range fields {
@@ -171,20 +172,15 @@ func formatRecords(v any) string {
 	}
 }
 
-// PrintRecords gives each record of a list as its named parts in order, for
-// writing into an answers file; parts left at zero that are not required are
-// left out.
-func PrintRecords(b *economics.Boat, key string) [][]Pair {
-	row, ok := Find(key)
-	if !ok || row.Kind != Records {
-		return nil
-	}
+// pairsOf gives each record of the row's list as its named parts in order; parts
+// left at zero that are not required are left out.
+func (r Row) pairsOf(b *economics.Boat) [][]Pair {
 	o := ownerOf(b)
-	list := reflect.ValueOf(row.Field(b).Get())
+	list := reflect.ValueOf(r.Field(b).Get())
 	var printed [][]Pair
 	for i := range list.Len() {
 		record := list.Index(i).Interface()
-		fields, required, _ := recordFields(key, record)
+		fields, required, _ := recordFields(r.Key, record)
 		var pairs []Pair
 		for _, f := range fields {
 			v := f.Field(nil).Get()
@@ -202,7 +198,8 @@ func PrintRecords(b *economics.Boat, key string) [][]Pair {
 }
 
 // Expand turns the text of a list of records into the list itself, so that it
-// can be written part by part; every other input is given back as it is.
+// can be written part by part. Every other input, and a text that cannot be
+// read, is given back as it is.
 func Expand(key string, in Input) Input {
 	row, ok := Find(key)
 	if !ok || row.Kind != Records || in.Shape != Scalar || unsure(in.Text) {

@@ -86,8 +86,9 @@ var recordSpelling = map[string]string{
 	"evidence.logs":        "of: ice; from: 2025-06-03; to: 2025-08-30; leak: 1.9 W/K; leak_within: 20 %",
 }
 
-// Bounds says in words what the row accepts and what most boats have, such as
-// "from 10 to 1200 L, mostly 25 to 350 L"; "" where there are no limits.
+// Bounds says in words what the row accepts and what most boats have, in the
+// given units and currency, such as "from 10 to 1200 L, mostly 25 to 350 L"; ""
+// where there are no limits.
 func (r Row) Bounds(sys quantity.System, currency string) string {
 	if r.Limits == (Limits{}) {
 		return ""

@@ -11,7 +11,7 @@ import (
 
 // Row is one question and one key of the answers file.
 type Row struct {
-	Key   string
+	Key   string // dotted: "box.volume"
 	Group Group
 	Label string // names the figure in lists: "Ice box, inside volume"
 	Ask   string // the question, in the words of a friend
@@ -21,13 +21,13 @@ type Row struct {
 	Options []Option // of a Choice
 	None    string   // the word for zero, such as "none"; "" when zero has none
 	Words   []string // words that may follow a Number, such as "people"
-	Limits  Limits   // of a numeric kind, in base units
+	Limits  Limits   // of a numeric kind
 
 	// Field gives the place in the boat that the answer fills.
 	Field func(*economics.Boat) Slot
-	// Default gives the value taken when there is no answer, and why. An
-	// empty why keeps it out of the assumptions: it follows from another
-	// answer or stands for "nothing".
+	// Default gives the value taken when there is no answer, of the field's type
+	// or one that converts to it, and why. An empty why keeps it out of the
+	// assumptions: it follows from another answer or stands for "nothing".
 	Default func(Context) (value any, why string)
 	// When tells whether the question matters for a boat so far; nil is always.
 	When func(economics.Boat) bool
@@ -58,17 +58,18 @@ const (
 
 // Context is what a default may look at.
 type Context struct {
-	Boat economics.Boat
+	Boat economics.Boat // answered, and filled as far as the rows before this one
 	Book economics.Book
 }
 
-// Limits bound a figure in base units. Outside Min to Max it is refused;
-// outside Low to High it is unusual and worth a second look.
+// Limits bound a figure in the unit of its Kind. Outside Min to Max it is
+// refused; outside Low to High it is unusual and worth a second look. Zero
+// Limits bound nothing.
 type Limits struct{ Min, Low, High, Max float64 }
 
 // Option is one answer of a Choice.
 type Option struct {
-	Value string
+	Value string // as the boat and the answers file hold it
 	Label string // in plain words
 	Also  string // other words for it, separated by |
 }
@@ -78,8 +79,8 @@ func (r Row) Asked(b economics.Boat) bool { return r.When == nil || r.When(b) }
 
 // Slot is the place of one answer in a Boat.
 type Slot struct {
-	Get func() any
-	Put func(any) // takes a value of the field's type, or one that converts to it
+	Get func() any // the value, of the field's type
+	Put func(any)  // takes a value of the field's type, or one that converts to it
 }
 
 // at makes a slot of a field.
@@ -128,8 +129,8 @@ var index = sync.OnceValue(func() map[string]int {
 	return m
 })
 
-// Find gives the row of a key.
-func Find(key string) (Row, bool) {
+// Find gives the row of a key; ok is false when there is none.
+func Find(key string) (row Row, ok bool) {
 	i, ok := index()[key]
 	if !ok {
 		return Row{}, false
@@ -140,8 +141,8 @@ func Find(key string) (Row, bool) {
 // longestKey bounds what is compared: the longest key has some 40 bytes.
 const longestKey = 100
 
-// Near gives the key or the first part of keys that most resembles a
-// misspelt one, or "".
+// Near gives the key, or the group that keys begin with, that most resembles a
+// misspelt one; "" when none is near.
 func Near(key string) string {
 	if len(key) > longestKey {
 		return ""

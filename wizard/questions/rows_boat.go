@@ -11,10 +11,6 @@ import (
 // defaultCurrency is taken where neither owner nor price book names one.
 const defaultCurrency = "$"
 
-// OwnGround is the id of a ground that the owner describes by latitude and
-// temperatures.
-const OwnGround = "own"
-
 // always is a default that looks at nothing else.
 func always(value any, why string) func(Context) (any, string) {
 	return func(Context) (any, string) { return value, why }
@@ -172,10 +168,10 @@ func grounds() []Option {
 	for _, g := range climate.Grounds() {
 		options = append(options, Option{Value: g.ID, Label: g.Name})
 	}
-	return append(options, Option{OwnGround, "somewhere else, described by latitude and temperatures", "elsewhere|other"})
+	return append(options, Option{economics.OwnGround, "somewhere else, described by latitude and temperatures", "elsewhere|other"})
 }
 
-func ownGround(b economics.Boat) bool { return b.Cruising.Ground == OwnGround }
+func ownGround(b economics.Boat) bool { return b.Cruising.Ground == economics.OwnGround }
 
 // latitude gives the latitude of the boat's ground, 0 when it is not known.
 func latitude(b economics.Boat) float64 {

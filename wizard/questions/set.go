@@ -67,7 +67,8 @@ func Accept(b *economics.Boat, key string, in Input) []Fault {
 	return nil
 }
 
-// Print gives the boat's value of a row as its owner would write it.
+// Print gives the boat's value of a row as its owner would write it, in the
+// owner's units and currency.
 func (r Row) Print(b *economics.Boat) string {
 	return r.print(r.Field(b).Get(), ownerOf(b))
 }

@@ -128,9 +128,9 @@ func TestRecords(t *testing.T) {
 	if fmt.Sprintf("%.6v", b.Evidence.IceHistory) != fmt.Sprintf("%.6v", want) || b.Known["evidence.ice_history"] != quantity.Measured {
 		t.Errorf("%+v, known %q", b.Evidence.IceHistory, b.Known["evidence.ice_history"])
 	}
-	printed := PrintRecords(&b, "evidence.ice_history")
-	if len(printed) != 2 || printed[0][0].Name.Text != "ice" || printed[0][0].Value.Text != "22 lb" || printed[1][3].Value.Text != "no" {
-		t.Errorf("printed %+v", printed)
+	given, ok := Given(&b, "evidence.ice_history")
+	if list := given.List; !ok || len(list) != 2 || list[0].Pairs[0].Name.Text != "ice" || list[0].Pairs[0].Value.Text != "22 lb" || list[1].Pairs[3].Value.Text != "no" {
+		t.Errorf("given back %+v", given)
 	}
 }
 

@@ -203,7 +203,8 @@ func formatMonthTemperatures(v any, o owner) string {
 }
 
 // Given gives a boat's answer to a key in a shape that Accept takes back. ok
-// is false when the boat has no answer of its own.
+// is false when there is no such key, or the owner has not answered it; "don't
+// know" is an answer.
 func Given(b *economics.Boat, key string) (in Input, ok bool) {
 	row, found := Find(key)
 	if !found {
@@ -247,7 +248,7 @@ func Given(b *economics.Boat, key string) (in Input, ok bool) {
 	default:
 		if row.Kind == Records {
 			in.Shape = Listed
-			for _, pairs := range PrintRecords(b, key) {
+			for _, pairs := range row.pairsOf(b) {
 				in.List = append(in.List, Input{Shape: Paired, Pairs: pairs})
 			}
 			return in, true
