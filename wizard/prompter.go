@@ -50,7 +50,7 @@ type Question struct {
 
 // Choice is one answer to choose.
 type Choice struct {
-	Label   string   // what is shown, unlike every other
+	Label   string   // what is shown; no two choices share one
 	Note    string   // said after the label, and no word for it
 	Also    []string // other words for it
 	Heading string   // the part of the list it stands in, or ""
