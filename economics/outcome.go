@@ -39,7 +39,7 @@ func (o *Outcome) PerColdDay() (money float64, ok bool) {
 	return o.Yearly / o.ColdDays, true
 }
 
-// typicalYears is the number of years of weather behind a figure "as told".
+// typicalYears is the number of years of weather behind a figure at typical inputs.
 const typicalYears = 20
 
 // stream names a run of weather: the years first, first + 1, ... of a seed.
