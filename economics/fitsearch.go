@@ -1,6 +1,7 @@
 package economics
 
 import (
+	"bytes"
 	"cmp"
 	"math"
 	"slices"
@@ -18,6 +19,9 @@ const (
 	searchFutures, leastSearchFutures = 200, 50
 	searchPart                        = 8 // at most one search future for so many in all
 	searchHours                       = 300_000
+	// A piece that an option can do without is worth its trouble when it saves
+	// this share of the present cost. Engineering judgement, from memory.
+	pieceShare = 0.005
 )
 
 // Piece names one kind of work a yard would try.
@@ -128,6 +132,7 @@ type grade struct {
 	share     float64 // of futures in which it works
 	shortfall float64 // mean of what cold days lack, 0 when none lacks any
 	present   float64 // mean present cost
+	burden    float64 // the same, with pieceShare of it for each piece of work
 	possible  bool    // false when foam leaves no room
 }
 
@@ -208,6 +213,8 @@ func (s *fitter) grade(sizes []byte, count int) grade {
 		g.present += trial.Present / n
 	}
 	g.share = float64(works) / n
+	pieces := len(sizes) - bytes.Count(sizes, []byte{0})
+	g.burden = g.present * (1 + pieceShare*float64(pieces))
 	return g
 }
 
@@ -242,19 +249,19 @@ func (s *fitter) search() (sizes []byte, reached bool) {
 		return sizes, reached
 	}
 	s.trim(all)
-	if !reached || s.look(all).present < s.look(sizes).present {
+	if !reached || s.look(all).burden < s.look(sizes).burden {
 		return all, true
 	}
 	return sizes, true
 }
 
 // trim gives each piece in turn the size, none included, at which the option
-// still works and the present cost is least, until no change lowers it: first
-// as far as glances lead, if looks bear them out, then by looks.
+// still works and the burden is least, until no change lowers it: first as far
+// as glances lead, if looks bear them out, then by looks.
 func (s *fitter) trim(sizes []byte) {
 	glanced := slices.Clone(sizes)
 	s.trimBy(glanced, gauge{s.glance, func(sizes []byte) bool { return s.glance(sizes).reaches() }})
-	if s.reaches(glanced) && s.look(glanced).present < s.look(sizes).present {
+	if s.reaches(glanced) && s.look(glanced).burden < s.look(sizes).burden {
 		copy(sizes, glanced)
 	}
 	s.trimBy(sizes, gauge{s.look, s.reaches})
@@ -309,19 +316,19 @@ func (s *fitter) help(sizes []byte, i int) (reached bool) {
 	return false
 }
 
-// save gives piece i the size that costs least among those with which the
-// option works: the cheapest at a glance that the gauge confirms.
+// save gives piece i the size of least burden among those with which the option
+// works: the least at a glance that the gauge confirms.
 func (s *fitter) save(sizes []byte, i int, by gauge) (saved bool) {
-	was, before := sizes[i], by.grade(sizes).present
+	was, before := sizes[i], by.grade(sizes).burden
 	confirmed := func(n byte) bool {
 		sizes[i] = n
-		if s.glance(sizes).hopeful() && by.reaches(sizes) && by.grade(sizes).present < before-1e-6 {
+		if s.glance(sizes).hopeful() && by.reaches(sizes) && by.grade(sizes).burden < before-1e-6 {
 			return true
 		}
 		sizes[i] = was
 		return false
 	}
-	if s.steps[i].onlyHelps() { // the least that works is the cheapest
+	if s.steps[i].onlyHelps() { // the smallest that works is the cheapest
 		for n := range was {
 			if confirmed(n) {
 				return true
@@ -329,17 +336,17 @@ func (s *fitter) save(sizes []byte, i int, by gauge) (saved bool) {
 		}
 		return false
 	}
-	now := s.glance(sizes).present
-	present := make([]float64, s.steps[i].sizes+1)
+	now := s.glance(sizes).burden
+	burden := make([]float64, s.steps[i].sizes+1)
 	var cheaper []byte
-	for n := range present {
+	for n := range burden {
 		sizes[i] = byte(n)
-		if g := s.glance(sizes); g.hopeful() && g.present < now {
-			present[n], cheaper = g.present, append(cheaper, byte(n))
+		if g := s.glance(sizes); g.hopeful() && g.burden < now {
+			burden[n], cheaper = g.burden, append(cheaper, byte(n))
 		}
 	}
 	sizes[i] = was
-	slices.SortStableFunc(cheaper, func(a, b byte) int { return cmp.Compare(present[a], present[b]) })
+	slices.SortStableFunc(cheaper, func(a, b byte) int { return cmp.Compare(burden[a], burden[b]) })
 	return slices.ContainsFunc(cheaper, confirmed)
 }
 
