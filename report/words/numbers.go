@@ -22,7 +22,7 @@ func Round(x float64) float64 {
 
 // Money prints an amount to two significant digits: "$1,600", "$12 million".
 // What is not finite prints as a dash.
-func (v Voice) Money(x float64) string {
+func Money(x float64, currency string) string {
 	x = Round(x)
 	if math.Abs(x) < 0.005 {
 		x = 0
@@ -36,24 +36,31 @@ func (v Voice) Money(x float64) string {
 		x, unit = x/1e6, " million"
 	}
 	if unit == "" || x == math.Round(x) {
-		return quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency) + unit
+		return quantity.FormatMoney(quantity.Money(x), currency) + unit
 	}
-	return strings.TrimSuffix(quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency), "0") + unit
+	return strings.TrimSuffix(quantity.FormatMoney(quantity.Money(x), currency), "0") + unit
 }
+
+// Money prints an amount as the function Money does, in the owner's currency.
+func (v Voice) Money(x float64) string { return Money(x, v.r.Boat.Currency) }
 
 // Range prints the range of an amount that holds 80 of 100 futures: "$900 to
 // $4,000".
 func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
 
-// within rounds an amount no finer than its range lets one tell: to a tenth
-// of the range's own leading place.
+// within rounds an amount to two significant digits, and no finer than its
+// range lets one tell: to a tenth of the range's own leading place. It rounds
+// once, by the coarser step, as 1446 rounded to 1450 would end as 1500.
 func within(x, low, high float64) float64 {
 	wide := math.Abs(high - low)
 	if wide == 0 || math.IsInf(wide, 0) || math.IsNaN(wide) {
 		return x
 	}
 	step := math.Pow(10, math.Floor(math.Log10(wide))-1)
-	return math.Round(x/step) * step
+	if rounded := math.Round(x/step) * step; math.Abs(rounded) < 100*step { // has no third digit
+		return rounded
+	}
+	return Round(x)
 }
 
 // about prints an amount with its range in brackets.
@@ -67,10 +74,10 @@ func (v Voice) about(x, low, high float64) string {
 
 // Tight prints an amount with its range for the narrow cell of a table:
 // "$1,400 (1,300–1,700)".
-func (v Voice) Tight(x, low, high float64) string {
+func Tight(x, low, high float64, currency string) string {
 	x = within(x, low, high)
 	bare := func(x float64) string {
-		text := v.Money(x)
+		text := Money(x, currency)
 		if i := strings.IndexAny(text, "0123456789"); i >= 0 && !strings.HasPrefix(text, "-") {
 			return text[i:]
 		}
@@ -78,13 +85,16 @@ func (v Voice) Tight(x, low, high float64) string {
 	}
 	a, b := bare(low), bare(high)
 	if a == b {
-		return v.Money(x)
+		return Money(x, currency)
 	}
 	if figure, unit, ok := strings.Cut(a, " "); ok && strings.HasSuffix(b, " "+unit) {
 		a = figure
 	}
-	return v.Money(x) + " (" + a + "–" + b + ")"
+	return Money(x, currency) + " (" + a + "–" + b + ")"
 }
+
+// Tight prints an amount as the function Tight does, in the owner's currency.
+func (v Voice) Tight(x, low, high float64) string { return Tight(x, low, high, v.r.Boat.Currency) }
 
 // years prints the horizon.
 func (v Voice) years() string { return quantity.FormatYears(v.r.Boat.Money.Years) }
