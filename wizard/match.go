@@ -1,6 +1,7 @@
 package wizard
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -28,41 +29,68 @@ func loosen(text string) string {
 
 func (c Choice) words() []string { return append([]string{c.Label}, c.Also...) }
 
-// match gives the indices of the choices that a text may mean: one by its
-// number or its full words, else all that have the text at the start of a
-// word, else all that have it anywhere.
+// match gives the indices of the choices that a text may mean: those of the
+// likeliest rank that has any.
 func match(choices []Choice, text string) []int {
-	if n, err := strconv.Atoi(strings.TrimSpace(text)); err == nil {
-		if n >= 1 && n <= len(choices) {
-			return []int{n - 1}
+	for _, rank := range ranks(choices, text) {
+		if len(rank) > 0 {
+			return rank
 		}
-		return nil
+	}
+	return nil
+}
+
+// matches gives the indices of all choices that have to do with a text, the
+// likeliest first. Where no rank has any, a letter or two anywhere will do.
+func matches(choices []Choice, text string) []int {
+	var found []int
+	for _, rank := range ranks(choices, text) {
+		for _, i := range rank {
+			if !slices.Contains(found, i) {
+				found = append(found, i)
+			}
+		}
+	}
+	if word := loosen(text); len(found) == 0 && word != "" {
+		return having(choices, func(w string) bool { return strings.Contains(w, word) })
+	}
+	return found
+}
+
+// ranks gives the indices of the choices that a text may mean, the likeliest
+// rank first: the one it numbers, those it names in full, those that begin with
+// it, that have it at the start of a word, that have it anywhere. A choice may
+// stand in several.
+func ranks(choices []Choice, text string) [][]int {
+	var found [][]int
+	if n, err := strconv.Atoi(strings.TrimSpace(text)); err == nil && n >= 1 && n <= len(choices) {
+		found = append(found, []int{n - 1})
 	}
 	word := loosen(text)
 	if word == "" {
-		return nil
+		return found
 	}
-	rules := []func(string) bool{
+	for _, rule := range []func(string) bool{
 		func(w string) bool { return w == word },
 		func(w string) bool { return strings.HasPrefix(w, word) },
 		func(w string) bool { return strings.Contains(" "+w, " "+word) },
 		func(w string) bool { return len(word) > 2 && strings.Contains(w, word) },
+	} {
+		found = append(found, having(choices, rule))
 	}
-	for _, rule := range rules {
-		var found []int
-		for i, c := range choices {
-			for _, w := range c.words() {
-				if rule(loosen(w)) {
-					found = append(found, i)
-					break
-				}
-			}
-		}
-		if len(found) > 0 {
-			return found
+	return found
+}
+
+// having gives the indices of the choices with a word, loosened, that a rule
+// accepts.
+func having(choices []Choice, rule func(word string) bool) []int {
+	var found []int
+	for i, c := range choices {
+		if slices.ContainsFunc(c.words(), func(w string) bool { return rule(loosen(w)) }) {
+			found = append(found, i)
 		}
 	}
-	return nil
+	return found
 }
 
 // nearest gives the index of the choice with a word that most resembles a

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"sync"
 
@@ -22,7 +23,9 @@ import (
 //   - it writes to standard output unless told otherwise;
 //   - an answer that does not fit a number's type ends it: only texts are
 //     asked for, and checked by a validator, which asks again;
-//   - its lists panic when the input ends while nothing matches;
+//   - its lists panic when the input ends while nothing matches, and keep the
+//     highlight where it was when letters change what stands there: menu is a
+//     list that does not;
 //   - it reports the interrupt key as an error of its own, knows no way back,
 //     ignores a cancelled context, and leaves the terminal raw when abandoned;
 //   - its long lines break badly: what does not fit is said before the prompt;
@@ -75,8 +78,6 @@ var once sync.Once
 func setOnce(noColour bool) {
 	once.Do(func() {
 		core.DisableColor = noColour
-		survey.SelectQuestionTemplate = strings.NewReplacer("Use arrows to move, type to filter", "arrows or letters", "for more help", "explains").
-			Replace(survey.SelectQuestionTemplate)
 		survey.InputQuestionTemplate = strings.Replace(survey.InputQuestionTemplate, "for help", "explains", 1)
 		survey.ErrorTemplate = `{{color .Icon.Format }}{{ .Error.Error }}{{color "reset"}}` + "\n"
 	})
@@ -154,11 +155,8 @@ type wrapped struct {
 
 func (w wrapped) Error() string { return wrap(w.error.Error(), w.width) }
 
-// The most lines of a list on the screen at once, and the entry that goes back.
-const (
-	pageLines = 12
-	backEntry = "< back"
-)
+// backEntry is the line of a list that goes back.
+const backEntry = "< back"
 
 func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter int) (int, error) {
 	// A list to search starts with what Enter takes, so that it stays in sight.
@@ -171,46 +169,33 @@ func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter 
 			order = append(order, i)
 		}
 	}
-	entries := make([]string, len(order), len(order)+1)
-	start := 0
-	for place, i := range order {
-		label := choices[i].shown()
-		if choices[i].Heading != "" {
-			label += " - " + choices[i].Heading
-		}
-		entries[place] = shorten(label, l.width()-4)
-		if i == enter {
-			start = place
-		}
-	}
-	entries = append(entries, backEntry)
-	prompt := &survey.Select{
-		Message: l.head(q, roomForList), Options: entries, Default: start, PageSize: pageLines, Help: wrap(q.Help, l.width()-4),
-		Filter: func(filter, _ string, place int) bool {
-			if strings.HasPrefix(filter, "<") {
-				return place == len(order)
+	shown := pick(choices, order)
+	m := &menu{
+		message: l.head(q, roomForList), help: wrap(q.Help, l.width()-4),
+		enter: slices.Index(order, enter), width: l.width() - 4,
+		find: func(typed string) []int {
+			if strings.HasPrefix(typed, "<") {
+				return []int{len(shown)}
 			}
-			return place < len(order) && holds(choices[order[place]], filter)
+			return matches(shown, typed)
 		},
 	}
+	for _, c := range shown {
+		line := c.shown()
+		if c.Heading != "" {
+			line += " - " + c.Heading
+		}
+		m.entries = append(m.entries, line)
+	}
+	m.entries = append(m.entries, backEntry)
 	var place int
-	if err := l.ask(ctx, prompt, &place); err != nil {
+	if err := l.ask(ctx, m, &place); err != nil {
 		return 0, err
 	}
-	if place == len(order) {
+	if place == len(shown) {
 		return 0, ErrBack
 	}
 	return order[place], nil
-}
-
-// holds reports whether a choice has a text in any of its words.
-func holds(c Choice, text string) bool {
-	for _, w := range c.words() {
-		if strings.Contains(loosen(w), loosen(text)) {
-			return true
-		}
-	}
-	return false
 }
 
 // ask runs one prompt of package survey, to its end or to that of the context.
@@ -223,14 +208,7 @@ func (l *lists) ask(ctx context.Context, prompt survey.Prompt, answer any, opts 
 	}))
 	before, stateErr := term.GetState(int(l.in.Fd()))
 	done := make(chan error, 1)
-	go func() {
-		defer func() {
-			if recover() != nil { // the input ended in a list without a match
-				done <- ErrInputEnded
-			}
-		}()
-		done <- survey.AskOne(prompt, answer, opts...)
-	}()
+	go func() { done <- survey.AskOne(prompt, answer, opts...) }()
 	var err error
 	select {
 	case err = <-done:

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"fmt"
 	"io"
 	"os"
 	"regexp"
@@ -147,7 +148,7 @@ func TestStoryOnATerminal(t *testing.T) {
 			{"watts of solar", "100" + enter},
 			{"First answer", enter},
 			{"medicine", "no" + enter},
-			{"infant", "yes" + enter},
+			{"infant", "y" + enter},
 			{"vapour", down + enter}, // past the end, to the way back
 			{"infant", down + enter}, // from yes to no
 			{"vapour", enter}, {"monoxide", enter}, {"lithium", enter}, {"meltwater", "bilge" + enter}, {"children", enter},
@@ -177,6 +178,73 @@ func TestStoryOnATerminal(t *testing.T) {
 		if shown := c.text(0); strings.Contains(c.shown.String(), "\x1b[3") || strings.Contains(c.shown.String(), "\x1b[0;3") {
 			t.Errorf("NO_COLOR, but colours in:\n%s", shown)
 		}
+	}
+}
+
+// Enter takes what the letters mean best, wherever the highlight stood before.
+func TestListTakesTheBestMatch(t *testing.T) {
+	yesNo := []Choice{{Label: "yes", Also: []string{"y"}}, {Label: "no", Also: []string{"n"}}, {Label: dontKnow, Also: []string{"unknown", "not sure"}}}
+	states := []Choice{{Label: "dry"}, {Label: "damp"}, {Label: "wet"}, {Label: "soaked: water runs out"}, {Label: "no insulation there"}, {Label: dontKnow, Note: "I take damp"}}
+	volts := []Choice{{Label: "12 V"}, {Label: "24 V"}}
+	var many []Choice
+	for i := range 40 {
+		many = append(many, Choice{Label: fmt.Sprintf("Bay %c%c", 'a'+i%4, 'a'+i/4)})
+	}
+	for _, tt := range []struct {
+		name    string
+		choices []Choice
+		search  bool
+		enter   int
+		keys    string
+		says    string
+		want    string
+	}{
+		{"a word that another ends with", yesNo, false, 2, "no" + enter, "2. no", "no"},
+		{"its short form", yesNo, false, 2, "n" + enter, "2. no", "no"},
+		{"the start of a word", yesNo, false, 0, "d" + enter, "", dontKnow},
+		{"a start before the middle", states, false, 5, "w" + enter, "", "wet"},
+		{"the middle of a word", states, false, 5, "am" + enter, "", "damp"},
+		{"a note is no word", states, false, 0, "take" + enter + "\x17" + enter, "nothing like that here", "dry"},
+		{"a number", states, false, 5, "4" + enter, "4. soaked", "soaked: water runs out"},
+		{"a figure of a label", volts, false, 0, "24" + enter, "2. 24 V", "24 V"},
+		{"letters taken back", states, false, 5, "we\b\b" + enter, "", dontKnow},
+		{"down among those found", states, false, 0, "d" + down + enter, "", "damp"},
+		{"up past the start", states, false, 0, "\x1b[A\x1b[A" + enter, "", dontKnow},
+		{"back", states, false, 0, "<" + enter, "", "back"},
+		{"what Enter takes stands first to search in", many, true, 20, enter, "29 more below; type a few letters", "Bay af"},
+		{"a part of a name", many, true, 20, "bc" + enter, "", "Bay bc"},
+		{"the number of a line", many, true, 20, "2" + enter, "", "Bay aa"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			c := newConsole(t, 80)
+			p := c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1"})
+			done := make(chan string, 1)
+			go func() {
+				i, err := p.Choose(context.Background(), Question{Text: "Well?", Help: "help", Search: tt.search}, tt.choices, tt.enter)
+				switch {
+				case errors.Is(err, ErrBack):
+					done <- "back"
+				case err != nil:
+					done <- err.Error()
+				default:
+					done <- tt.choices[i].Label
+				}
+			}()
+			c.expect("Well?")
+			c.send(tt.keys)
+			select {
+			case got := <-done:
+				if got != tt.want {
+					t.Errorf("found %q, expected %q", got, tt.want)
+				}
+			case <-time.After(10 * time.Second):
+				t.Fatalf("still waiting:\n%s", c.text(0))
+			}
+			time.Sleep(20 * time.Millisecond) // until all of it is on the screen
+			if shown := c.text(0); !strings.Contains(shown, tt.says) {
+				t.Errorf("expected %q, was shown:\n%s", tt.says, shown)
+			}
+		})
 	}
 }
 
