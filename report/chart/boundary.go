@@ -112,9 +112,7 @@ func (c Boundary) draw(s sheet.Sheet, r sheet.Rect) error {
 	taken.put(s, c.Boat.Label, labelType.In(sheet.Bold), boat, plot.W*0.35)
 	for _, p := range c.Regions {
 		at := sheet.Point{X: along.of(p.Across), Y: up.of(p.Up)}
-		if !taken.put(s, p.Label, regionType, at, plot.W*0.3) {
-			taken.put(s, p.Label, regionType, at, plot.W*0.15)
-		}
+		taken.put(s, p.Label, regionType, at, plot.W*0.3)
 	}
 	return nil
 }

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"math"
+	"strings"
 
 	"coldreckon/report/sheet"
 )
@@ -14,18 +15,33 @@ type space struct {
 }
 
 // put sets a name near a point, at the nearest of many places where it lies
-// inside the plot, over no other name, on the point's own side of every line
-// and, if possible, across none. It reports whether it found a place. A
-// name for which there is no room is left out rather than set over another;
-// what it names must then be said in the finding or the text.
+// inside the plot, over no other name, across no line and on the point's own side
+// of every line; on as many lines of text as that takes. It reports whether it
+// found a place. A name for which there is no room is left out rather than set
+// over anything; what it names must then be said in the finding or the text.
 func (p *space) put(s sheet.Sheet, text string, t sheet.Type, at sheet.Point, most float64) bool {
 	if text == "" {
 		return true
 	}
-	var c column
-	c.add(text, t, most)
-	w, h := c.width+1, c.height
-	best, found := sheet.Rect{}, math.Inf(1)
+	word := 0.0
+	for _, w := range strings.Fields(text) {
+		word = max(word, sheet.Width(w, t))
+	}
+	const slack = 1e-6 // so that a word fits a width measured from itself
+	for _, wide := range []float64{most, (most + word) / 2, word + slack} {
+		var c column
+		c.add(text, t, min(wide, most))
+		if box, ok := p.find(at, c.width+1, c.height); ok {
+			p.rects = append(p.rects, box)
+			c.draw(s, 0, box.X+box.W/2, box.Y+box.H/2, sheet.Centre)
+			return true
+		}
+	}
+	return false
+}
+
+// find gives the nearest free place for a box by a point.
+func (p *space) find(at sheet.Point, w, h float64) (sheet.Rect, bool) {
 	for ring := range 28 {
 		for k := range 24 {
 			radius := 1.5 * float64(ring)
@@ -33,27 +49,12 @@ func (p *space) put(s sheet.Sheet, text string, t sheet.Type, at sheet.Point, mo
 			// Rings are flat, as names are: aim the near end at the point.
 			mid.X += (mid.X - at.X) / max(1, radius) * w / 2
 			box := sheet.Rect{X: mid.X - w/2, Y: mid.Y - h/2, W: w, H: h}
-			cost := float64(ring)
-			if !p.within.Contains(box) || p.covered(box) || p.parted(at, mid) {
-				continue
-			}
-			if p.crossed(box) {
-				cost += 100
-			}
-			if cost < found {
-				best, found = box, cost
+			if p.within.Contains(box) && !p.covered(box) && !p.parted(at, mid) && !p.crossed(box) {
+				return box, true
 			}
 		}
 	}
-	if math.IsInf(found, 1) {
-		return false
-	}
-	if p.crossed(best) {
-		s.Rect(best, sheet.Shade(sheet.White), sheet.Pen{})
-	}
-	p.rects = append(p.rects, best)
-	c.draw(s, 0, best.X+best.W/2, best.Y+best.H/2, sheet.Centre)
-	return true
+	return sheet.Rect{}, false
 }
 
 func (p *space) covered(r sheet.Rect) bool {

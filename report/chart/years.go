@@ -27,6 +27,17 @@ type OverYears struct {
 	Label     string
 	Mid       []float64
 	Low, High []float64
+	// Style, 1 to 4, is the stroke and marker to draw it with, so that one thing
+	// looks alike in every figure; 0 takes those of its place in Lines.
+	Style int
+}
+
+// style is the stroke and marker of line i, from 0.
+func (c Years) style(i int) int {
+	if s := c.Lines[i].Style; s > 0 {
+		return s - 1
+	}
+	return i
 }
 
 func (c Years) check() ([]float64, error) {
@@ -35,6 +46,9 @@ func (c Years) check() ([]float64, error) {
 	}
 	var all []float64
 	for _, l := range c.Lines {
+		if l.Style < 0 || l.Style > 4 {
+			return nil, fmt.Errorf("%s has the style %d; there are 1 to 4, and 0 for that of its place", l.Label, l.Style)
+		}
 		if len(l.Mid) != len(c.Lines[0].Mid) {
 			return nil, errors.New("the lines have unlike numbers of years")
 		}
@@ -54,7 +68,7 @@ func (c Years) check() ([]float64, error) {
 }
 
 // Draw draws the chart in r. Errors: more than four lines, lines of unlike
-// length, a range that is not as long as its line.
+// length, a range that is not as long as its line, a style that is not 0 to 4.
 func (c Years) Draw(s sheet.Sheet, r sheet.Rect) error { return c.end(s, c.draw(s, r)) }
 
 func (c Years) draw(s sheet.Sheet, r sheet.Rect) error {
@@ -133,11 +147,11 @@ func (c Years) drawLine(s sheet.Sheet, i int, along, up scale, years int) {
 		pts = append(pts, sheet.Point{X: along.of(float64(y)), Y: up.of(v)})
 	}
 	if len(pts) > 1 {
-		s.Polyline(pts, strokes(i))
+		s.Polyline(pts, strokes(c.style(i)))
 	}
 	every := max(1, years/5)
 	for y := years; y >= 0; y -= every {
-		marker(s, i, pts[y])
+		marker(s, c.style(i), pts[y])
 	}
 }
 
@@ -165,7 +179,7 @@ func (c Years) drawEnds(s sheet.Sheet, plot sheet.Rect, names []column, up scale
 		if l.Low != nil {
 			s.Line(sheet.Point{X: x, Y: up.of(l.Low[last])}, sheet.Point{X: x, Y: up.of(l.High[last])}, sheet.Pen{Width: 0.35, Grey: sheet.Dark})
 		}
-		marker(s, i, sheet.Point{X: x, Y: y})
+		marker(s, c.style(i), sheet.Point{X: x, Y: y})
 		s.Polyline([]sheet.Point{{X: x + 1.4, Y: y}, {X: end - endLeader, Y: y}, {X: end - 1, Y: places[i].got}},
 			sheet.Pen{Width: 0.12, Grey: sheet.Mid})
 		names[i].draw(s, 0, end, places[i].got, sheet.Left)
