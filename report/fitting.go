@@ -19,7 +19,7 @@ func (a author) fitting() []page.Block {
 	out := []page.Block{
 		page.Heading{Level: 1, Text: "As she is, and with the work"},
 		page.Kept{beside(rows), page.Para{Style: page.Small,
-			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures. What it costs with the work stands on page one."}},
+			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures. What it costs with the work stands on page one. " + a.v.SeldomMeans()}},
 	}
 	if text := a.v.Aboard(); text != "" {
 		out = append(out, page.Para{Text: text})

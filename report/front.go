@@ -8,6 +8,7 @@ import (
 	"coldreckon/report/chart"
 	"coldreckon/report/page"
 	"coldreckon/report/words"
+	"coldreckon/rules"
 )
 
 // front is page one, which stands alone.
@@ -17,7 +18,7 @@ func (a author) front() []page.Block {
 		page.Para{Style: page.Small, Text: a.scene()},
 		page.Para{Style: page.Lede, Text: a.v.Answer()},
 	}
-	if text := a.v.Condition(); text != "" {
+	if text := strings.TrimSpace(a.v.Condition() + " " + a.stops()); text != "" {
 		out = append(out, page.Para{Text: text})
 	}
 	if a.aboard() {
@@ -28,12 +29,26 @@ func (a author) front() []page.Block {
 		page.Para{Style: page.Small, Text: a.rangesText()})
 }
 
+// stops counts the stops that stand before the answer; empty when there are none.
+func (a author) stops() string {
+	n := 0
+	for _, f := range a.findings {
+		if f.Grade == rules.Stop && concerns(f, a.r.Verdict.Option) {
+			n++
+		}
+	}
+	if n == 0 || !a.aboard() {
+		return ""
+	}
+	return fmt.Sprintf("First read the %s on the next pages.", words.Plural(float64(n), "stop"))
+}
+
 // reasons gives the reasons and what would change the answer: side by side,
 // or one below the other where the page is short.
 func (a author) reasons() []page.Block {
 	why := []page.Block{page.Heading{Level: 1, Text: "Three reasons"}, list(page.Number, a.v.Reasons())}
 	const head = "What would change this"
-	flips := a.flips([tightest + 1]int{3, 2, 1, 1, 1}[a.frontTight])
+	flips := a.flips([tightest + 1]int{3, 2, 1, 1, 1, 1}[a.frontTight])
 	switch {
 	case len(flips) == 0:
 		return why
@@ -45,7 +60,7 @@ func (a author) reasons() []page.Block {
 
 // rowsThatMove is how many of the last rows of the side-by-side table stand on
 // page two, by the setting of page one.
-var rowsThatMove = [tightest + 1]int{3: 1, 4: 3}
+var rowsThatMove = [tightest + 1]int{3: 1, 4: 3, 5: 4}
 
 // sideBySide gives the rows of page one; the longest go to the next page when
 // page one is full.
@@ -71,11 +86,14 @@ func (a author) flips(most int) []string {
 			out = append(out, f.Text)
 		}
 	}
+	if len(out) == 0 && a.aboard() && a.r.Verdict.Works {
+		out = append(out, "Only what a cold day is worth to you, as said above.")
+	}
 	return out
 }
 
 func (a author) rangesText() string {
-	return fmt.Sprintf("With the work needed. Brackets hold 80 of 100 futures. Prices of today, counting %s less for each year ahead.", a.percent())
+	return a.v.ColdMeans() + fmt.Sprintf(" All with the work needed; brackets hold 80 of 100 futures. Prices of today, counting %s less for each year ahead.", a.percent())
 }
 
 // hundred draws in how many of 100 futures each option is best.

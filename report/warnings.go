@@ -18,12 +18,11 @@ const mostUpFront = 7
 // answer first, then the answer's other cautions.
 func upFront(findings []rules.Finding, answer economics.OptionID) []rules.Finding {
 	var out []rules.Finding
-	concerns := func(f rules.Finding) bool { return len(f.Options) == 0 || slices.Contains(f.Options, answer) }
 	for _, pick := range []func(rules.Finding) bool{
-		func(f rules.Finding) bool { return f.Grade == rules.Stop && concerns(f) },
-		func(f rules.Finding) bool { return f.Grade == rules.Stop && !concerns(f) },
-		func(f rules.Finding) bool { return f.Grade == rules.Careful && concerns(f) },
-		func(f rules.Finding) bool { return f.Grade == rules.WorthANote && concerns(f) },
+		func(f rules.Finding) bool { return f.Grade == rules.Stop && concerns(f, answer) },
+		func(f rules.Finding) bool { return f.Grade == rules.Stop && !concerns(f, answer) },
+		func(f rules.Finding) bool { return f.Grade == rules.Careful && concerns(f, answer) },
+		func(f rules.Finding) bool { return f.Grade == rules.WorthANote && concerns(f, answer) },
 	} {
 		for _, f := range findings {
 			if pick(f) && len(out) < mostUpFront {
@@ -32,6 +31,11 @@ func upFront(findings []rules.Finding, answer economics.OptionID) []rules.Findin
 		}
 	}
 	return out
+}
+
+// concerns tells whether a caution is one of an option's.
+func concerns(f rules.Finding, id economics.OptionID) bool {
+	return len(f.Options) == 0 || slices.Contains(f.Options, id)
 }
 
 // warnings are the cautions that the reader must not miss.

@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 )
 
 // Answer is the main answer in one sentence: refrigerate or not, which way,
@@ -23,7 +24,13 @@ func (v Voice) Answer() string {
 	case !d.SureOfWay:
 		return fmt.Sprintf("%s, but which way is too close to call for %s: %s.", v.step(), v.boat(), v.rivals())
 	}
-	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", v.step(), In(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
+	lead := v.step()
+	if hedge := [3]string{"", "Probably ", "Perhaps "}[v.doubt()]; hedge != "" && d.Refrigerate {
+		lead = hedge + "refrigerate"
+	} else if hedge != "" {
+		lead = hedge + "not"
+	}
+	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", lead, In(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
 }
 
 // longName is the length of a boat's name, in letters, over which sentences
@@ -32,10 +39,14 @@ const longName = 24
 
 // boat names the boat inside a sentence.
 func (v Voice) boat() string {
-	if utf8.RuneCountInString(v.r.Boat.Name) > longName {
+	switch name := v.r.Boat.Name; {
+	case utf8.RuneCountInString(name) > longName:
 		return "this boat"
+	case v.r.Boat.Known["boat.name"] == quantity.Assumed:
+		return "your boat"
+	default:
+		return name
 	}
-	return v.r.Boat.Name
 }
 
 func (v Voice) step() string {
@@ -63,9 +74,9 @@ func (v Voice) rivals() string {
 	return text
 }
 
-// verb says how sure the answer is: firmly only where both the count of
-// futures and the evidence carry it.
-func (v Voice) verb(id economics.OptionID) string {
+// doubt grades the answer, from 0, firm, to 2: firm only where both the count
+// of futures and the evidence carry it.
+func (v Voice) doubt() int {
 	step := 2
 	switch n := v.r.Verdict.WayOf100; {
 	case n >= 90:
@@ -76,10 +87,15 @@ func (v Voice) verb(id economics.OptionID) string {
 	if v.Evidence().Grade == Weak {
 		step = min(step+1, 2)
 	}
+	return step
+}
+
+// verb says how sure the answer is.
+func (v Voice) verb(id economics.OptionID) string {
 	if id == economics.DryStores {
-		return [3]string{"are", "are probably", "may be"}[step]
+		return [3]string{"are", "are probably", "may be"}[v.doubt()]
 	}
-	return [3]string{"is", "is probably", "may be"}[step]
+	return [3]string{"is", "is probably", "may be"}[v.doubt()]
 }
 
 // condition says what the boat needs first.
@@ -93,13 +109,12 @@ func (v Voice) condition() string {
 		pieces = append(pieces, v.short(item))
 	}
 	if len(pieces) > 3 {
-		pieces = append(pieces[:2:2], fmt.Sprintf("%s more", Plural(float64(len(pieces)-2), "piece")))
+		pieces = append(pieces[:2:2], fmt.Sprintf("%s more on page two", Plural(float64(len(pieces)-2), "piece")))
 	}
-	lead := "after some work ("
 	if v.r.Verdict.AsToldWorks {
-		lead = "cheapest of all after some work ("
+		return "as she is, and cheaper still after some work (" + Join(pieces) + ")"
 	}
-	return lead + Join(pieces) + ")"
+	return "after some work (" + Join(pieces) + ")"
 }
 
 // Condition is what the answer rests on, in one or two sentences: money

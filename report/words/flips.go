@@ -40,11 +40,28 @@ func (v Voice) Flips() []Flip {
 		out = append(out, Flip{v.flip(in), share100(in.ChanceBeyond)})
 	}
 	for _, b := range v.r.BreakEven {
-		if text := v.breakEven(b); text != "" {
+		if text := v.breakEven(b); text != "" && v.rival(b.Option) {
 			out = append(out, Flip{text, -1})
 		}
 	}
+	if len(out) == 0 {
+		out = append(out, Flip{"No single figure turns this answer within the range it is reckoned with.", -1})
+	}
 	return out
+}
+
+// rival tells whether a unit's break-even with ice can change the answer: one
+// of the two is the answer, and the other works now and then.
+func (v Voice) rival(unit economics.OptionID) bool {
+	other := economics.IceOnly
+	switch v.r.Verdict.Option {
+	case economics.IceOnly:
+		other = unit
+	case unit:
+	default:
+		return false
+	}
+	return v.r.Of(other).WorkableOf100 >= 10
 }
 
 // awayFromTheAnswer gives an input's switching value as what would turn the
@@ -70,7 +87,11 @@ func (v Voice) awayFromTheAnswer(in economics.InputFigures) (economics.InputFigu
 func (v Voice) flip(in economics.InputFigures) string {
 	to := in.SwitchTo
 	turns := fmt.Sprintf("%s %s better", In(to), is(to))
-	return fmt.Sprintf("If %s, %s. %s futures lie there.", v.beyond(in), turns, Capital(of100(share100(in.ChanceBeyond))))
+	lie := "lie"
+	if share100(in.ChanceBeyond) == 1 {
+		lie = "lies"
+	}
+	return fmt.Sprintf("If %s, %s. %s futures %s there.", v.beyond(in), turns, Capital(of100(share100(in.ChanceBeyond))), lie)
 }
 
 // beyond words "the figure lies beyond its switching value".

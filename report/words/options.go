@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"coldreckon/economics"
+	"coldreckon/economics/season"
 )
 
 // Row is one line of the table that sets the four options side by side, a
@@ -61,7 +62,7 @@ func (v Voice) ToldAndFitted() []Row {
 			return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorkableOf100)
 		}},
 		{"Cold days, of 100 aboard", both(v.coldOf100)},
-		{"Warmest food", both(v.warmest)},
+		{"Food seldom over", both(v.warmest)},
 		{"First cost, as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.First, o.AsToldBands.First.Low, o.AsToldBands.First.High)
 		}},
@@ -149,7 +150,7 @@ func (v Voice) why(o *economics.Outcome) string {
 	for _, c := range o.Failing {
 		switch c.ID {
 		case "ice-too-warm", "unit-too-warm":
-			out = append(out, fmt.Sprintf("cold %s", of100(share100(number(o.Facts, "cold_share")))))
+			out = append(out, fmt.Sprintf("cold %d days of 100", share100(number(o.Facts, "cold_share"))))
 		case "ice-not-sold":
 			out = append(out, "no ice sold on the way")
 		case "ice-no-room":
@@ -163,7 +164,7 @@ func (v Voice) why(o *economics.Outcome) string {
 		case "unit-fuel-vapour":
 			out = append(out, "fuel vapour can reach it")
 		case "over-budget":
-			out = append(out, "over budget")
+			out = append(out, "above your "+v.Money(float64(v.r.Boat.Money.Budget)))
 		default:
 			out = append(out, v.fill(c.Reason, o.Facts))
 		}
@@ -181,6 +182,14 @@ func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
 	return of100(share100(number(of.Facts, "cold_share")))
 }
 
+// ColdMeans says what the pages call cold: the cold-day exam in a sentence.
+func (v Voice) ColdMeans() string {
+	return fmt.Sprintf("Cold means that the food is no warmer than %s, but for two hours of the day.", v.degrees(float64(season.ExamLimitC(v.r.Boat.Food.Target))))
+}
+
+// SeldomMeans says what the row of the warmest food leaves out.
+func (v Voice) SeldomMeans() string { return "Seldom: in 2 of 100 hours, a trip's first day left out." }
+
 // warmest gives the warmest food of the season, unless nothing is kept cold.
 func (v Voice) warmest(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) || number(o.Facts, "nights_per_year") == 0 {
@@ -193,7 +202,7 @@ func (v Voice) warmest(o *economics.Outcome) string {
 func (v Voice) daily(o *economics.Outcome) string {
 	switch {
 	case o.Facts["option"] == string(economics.IceOnly):
-		return v.Mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice a day"
+		return "up to " + v.Mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice a day"
 	case o.Facts["option"] == string(economics.DryStores):
 		return "None"
 	}
@@ -204,9 +213,7 @@ func (v Voice) room(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) {
 		return "All of the box, dry"
 	}
-	room, need := v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l"))
-	figure, unit, _ := strings.Cut(room, " ")
-	return fmt.Sprintf("%s %s; needs %s", figure, unit, strings.TrimSuffix(need, " "+unit))
+	return fmt.Sprintf("%s; needs %s", v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l")))
 }
 
 // living says what a season with the option is like.

@@ -63,6 +63,9 @@ func (v Voice) moneyReason() string {
 	if d.HasRunner {
 		r := v.r.Of(d.Runner)
 		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.about(r.Fitted.Present, r.FittedBands.Present.Low, r.FittedBands.Present.High))
+		if more, days := o.Fitted.Yearly-r.Fitted.Yearly, o.Fitted.ColdDays-r.Fitted.ColdDays; d.ByWorth && more > 0 && days >= 1 {
+			text += fmt.Sprintf(" Each further cold day costs about %s; you put its worth at %s.", v.Money(more/days), v.Money(float64(v.r.Boat.Money.ColdDayWorth)))
+		}
 	}
 	return text
 }
@@ -116,9 +119,9 @@ func (v Voice) coldReason() string {
 	}
 	told, fitted := share100(number(o.AsTold.Facts, "cold_share")), share100(number(o.Fitted.Facts, "cold_share"))
 	if len(o.Fit.Items) > 0 && fitted > told {
-		return fmt.Sprintf("With the work it keeps the food cold on %s days aboard, up from %d as she is.", of100(fitted), told)
+		return fmt.Sprintf("With the work %s keeps the food cold on %s days aboard, up from %d as she is.", In(o.ID), of100(fitted), told)
 	}
-	return fmt.Sprintf("It keeps the food cold on %s days aboard; you want %d.", of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
+	return fmt.Sprintf("%s keeps the food cold on %s days aboard; you want %d.", The(o.ID), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
 }
 
 // nightsReason sets the nights aboard beside the break-even.
@@ -162,7 +165,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 	case !b.Known:
 		return ""
 	}
-	return fmt.Sprintf("As she is, %s costs the same as ice alone at %s a year. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.Nights())
+	return fmt.Sprintf("As she is, %s costs less than ice alone from %s a year on. You spend %.0f.", In(b.Option), Plural(b.Nights, "night"), v.Nights())
 }
 
 // workReason names the piece of work that matters most.

@@ -39,15 +39,15 @@ func TestVerbFollowsCountAndEvidence(t *testing.T) {
 		option      economics.OptionID
 		want        string
 	}{
-		{95, 10, economics.SmallUnit, "the small unit is the cheapest way"},
-		{90, 10, economics.SmallUnit, "the small unit is the cheapest way"},
-		{89, 10, economics.SmallUnit, "the small unit is probably the cheapest way"},
-		{66, 10, economics.SmallUnit, "the small unit is probably the cheapest way"},
-		{65, 10, economics.SmallUnit, "the small unit may be the cheapest way"},
-		{95, 0, economics.SmallUnit, "the small unit is probably the cheapest way"}, // weak evidence: one step down
-		{70, 0, economics.SmallUnit, "the small unit may be the cheapest way"},
-		{95, 10, economics.DryStores, "dry stores are the cheapest way"},
-		{70, 10, economics.DryStores, "dry stores are probably the cheapest way"},
+		{95, 10, economics.SmallUnit, "Refrigerate: the small unit is the cheapest way"},
+		{90, 10, economics.SmallUnit, "Refrigerate: the small unit is the cheapest way"},
+		{89, 10, economics.SmallUnit, "Probably refrigerate: the small unit is probably the cheapest way"},
+		{66, 10, economics.SmallUnit, "Probably refrigerate: the small unit is probably the cheapest way"},
+		{65, 10, economics.SmallUnit, "Perhaps refrigerate: the small unit may be the cheapest way"},
+		{95, 0, economics.SmallUnit, "Probably refrigerate: the small unit is probably the cheapest way"}, // weak evidence: one step down
+		{70, 0, economics.SmallUnit, "Perhaps refrigerate: the small unit may be the cheapest way"},
+		{95, 10, economics.DryStores, "Do not refrigerate: dry stores are the cheapest way"},
+		{70, 10, economics.DryStores, "Probably not: dry stores are probably the cheapest way"},
 	} {
 		r := made()
 		r.Verdict.WayOf100, r.Verdict.Option = tt.count, tt.option
@@ -299,17 +299,19 @@ func TestWhatAPieceBuys(t *testing.T) {
 	for _, tt := range []struct {
 		without int
 		with    float64
+		saves   float64
 		want    string
 	}{
-		{55, 0.975, "Without it: works in 55 of 100, not 98."},
-		{98, 0.975, "Not needed to work."},
-		{21, 0.205, "Helps, but not enough."},
-		{90, 0.85, "Better left out: works in 90 of 100 without it, 85 with it."},
+		{55, 0.975, 340, "Without it: works in 55 of 100. It saves $340 over 10 years on average."},
+		{55, 0.975, -12, "Without it: works in 55 of 100. It adds $12 over 10 years on average."},
+		{98, 0.975, 0, "Not needed to work."},
+		{21, 0.205, 50, "Helps, but not enough."},
+		{90, 0.85, 50, "Better left out: works in 90 of 100 without it, 85 with it."},
 	} {
 		r := made()
 		o := r.Of(economics.SmallUnit)
-		o.Fit.SearchWorks = tt.with
-		if got := Of(r, economics.Book{}).buys(o, economics.FitItem{WithoutWorksOf100: tt.without}); got != tt.want {
+		o.Fit.SearchWorks, o.Fit.Reached = tt.with, tt.with >= 0.9
+		if got := Of(r, economics.Book{}).buys(o, economics.FitItem{WithoutWorksOf100: tt.without, WithoutPresent: tt.saves}); got != tt.want {
 			t.Errorf("%d of 100 without, %v with: %q, want %q", tt.without, tt.with, got, tt.want)
 		}
 	}

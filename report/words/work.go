@@ -101,26 +101,28 @@ func (v Voice) openArea() string {
 	return "100 cm²"
 }
 
-// buys says what an option would be without the piece.
+// buys says what a piece does for the option: how often it would work without
+// it, and what it saves or adds in the mean of the futures that the search
+// looked at.
 func (v Voice) buys(o *economics.OptionFigures, item economics.FitItem) string {
-	with := share100(o.Fit.SearchWorks) // counted over the same futures
-	text := fmt.Sprintf("Without it: works in %d of 100, not %d", item.WithoutWorksOf100, with)
-	switch {
+	switch with := share100(o.Fit.SearchWorks); { // counted over the same futures
 	case item.WithoutWorksOf100 > with:
-		text = fmt.Sprintf("Better left out: works in %d of 100 without it, %d with it", item.WithoutWorksOf100, with)
-	case with < 90:
-		text = "Helps, but not enough"
-	case item.WithoutWorksOf100 >= with:
-		text = "Not needed to work"
+		return fmt.Sprintf("Better left out: works in %d of 100 without it, %d with it.", item.WithoutWorksOf100, with)
+	case !o.Fit.Reached:
+		return "Helps, but not enough."
+	}
+	text := fmt.Sprintf("Without it: works in %s.", of100(item.WithoutWorksOf100))
+	if item.WithoutWorksOf100 >= 90 {
+		text = "Not needed to work."
 	}
 	switch extra := item.WithoutPresent; {
 	case math.Abs(extra) < 1:
-		return text + "."
 	case extra > 0:
-		return fmt.Sprintf("%s; saves %s over %s.", text, v.Money(extra), v.years())
+		text += fmt.Sprintf(" It saves %s over %s on average.", v.Money(extra), v.years())
 	default:
-		return fmt.Sprintf("%s; adds %s over %s.", text, v.Money(-extra), v.years())
+		text += fmt.Sprintf(" It adds %s over %s on average.", v.Money(-extra), v.years())
 	}
+	return text
 }
 
 // lidSide is the face that the lid is in.
@@ -218,7 +220,9 @@ func (v Voice) Cable(id economics.OptionID) (text string, ok bool) {
 	text = fmt.Sprintf("Cable of at least %s copper each way over %s, for %s while the unit runs, to lose no more than 3 %% of the voltage",
 		name, quantity.FormatRun(p.CableRun, v.sys), quantity.FormatCurrent(running))
 	if fuse, known := size.LargestFuse(); known {
-		text += fmt.Sprintf(". Fuse at the battery end, of the size the unit's maker names; the cable itself would bear %s at most", quantity.FormatCurrent(fuse))
+		ampacity, _ := size.Ampacity()
+		text += fmt.Sprintf(". Fuse at the battery end, of the size the unit's maker names and never above %s: the cable may carry %s, and less in an engine space",
+			quantity.FormatCurrent(fuse), quantity.FormatCurrent(ampacity))
 	}
 	return text + ".", true
 }
