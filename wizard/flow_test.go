@@ -156,6 +156,14 @@ func TestConversations(t *testing.T) {
 			told: map[string]string{worthKey: "$9"},
 		},
 		{
+			name: "taste with a pause at the second amount",
+			change: func(b *economics.Boat, r *economics.Reckoning) {
+				r.Verdict.TurnKnown, r.Verdict.TurnWorth = true, 5
+			},
+			script: lines(essentials, []line{{"$5 a night", "yes"}, {"$10 a night", ""}, {"is worth about $7 to you, from your answers.", ""}}, safety(), []line{{goingBy, ""}}),
+			told:   map[string]string{worthKey: "$7"},
+		},
+		{
 			name: "an answer that changes the answer says so",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
 				worth(r, "battery", 90)

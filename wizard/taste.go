@@ -26,7 +26,7 @@ func (t *talk) taste(why string) (string, error) {
 	for {
 		amount, done := bid(first, said)
 		if done {
-			return quantity.FormatMoney(rounded(amount), r.Boat.Currency), nil
+			return t.concluded(amount, r.Boat.Currency), nil
 		}
 		q := Question{
 			Text: quantity.FormatMoney(quantity.Money(amount), r.Boat.Currency) + " a night for cold milk and fresh meat: would you pay it?",
@@ -46,12 +46,36 @@ func (t *talk) taste(why string) (string, error) {
 			return "", err
 		case i == 2 && len(said) == 0:
 			return "unknown", nil
-		case i == 2: // they hesitate: it is worth about that much
-			return quantity.FormatMoney(quantity.Money(amount), r.Boat.Currency), nil
+		case i == 2:
+			return t.concluded(hesitant(first, said), r.Boat.Currency), nil
 		default:
 			said = append(said, i == 0)
 		}
 	}
+}
+
+// concluded says what the answers come to, and gives it as the text of an answer.
+func (t *talk) concluded(amount float64, currency string) string {
+	text := quantity.FormatMoney(rounded(amount), currency)
+	t.Prompter.Say("I take it that a day with cold food is worth about " + text + " to you, from your answers.")
+	return text
+}
+
+// hesitant gives the worth that an owner points at who cannot say whether the
+// next amount is too much: halfway, as ratios go, from the most accepted so
+// far; that amount itself when all before it were refused.
+func hesitant(first float64, said []bool) float64 {
+	at, _ := bid(first, said)
+	accepted := 0.0
+	for i, yes := range said {
+		if amount, _ := bid(first, said[:i]); yes {
+			accepted = math.Max(accepted, amount)
+		}
+	}
+	if accepted == 0 {
+		return at
+	}
+	return math.Sqrt(accepted * at)
 }
 
 // bid gives the next amount to ask about after the answers so far, or, when

@@ -3,6 +3,8 @@ package wizard
 import (
 	"math"
 	"testing"
+
+	"coldreckon/economics/quantity"
 )
 
 // Whoever holds a cold day to be worth so much, and answers by it, is
@@ -37,6 +39,27 @@ func TestTasteFindsTheWorth(t *testing.T) {
 			if found < low || found > high && high > 1 {
 				t.Errorf("asked %v, worth %g: found %g, expected %g to %g", asked, truth, found, low, high)
 			}
+		}
+	}
+}
+
+// Who accepts one amount and hesitates at the next has accepted no more than
+// the first; who has only refused may still mean the amount hesitated at.
+func TestHesitation(t *testing.T) {
+	for _, tt := range []struct {
+		first float64
+		said  []bool
+		want  quantity.Money
+	}{
+		{5, []bool{true}, 7},          // 5, then 10: sqrt 50
+		{6, []bool{false}, 3},         // not 6; 3
+		{6, []bool{false, true}, 3},   // not 6, but 3; 4: sqrt 12 = 3.46
+		{6, []bool{true, false}, 7},   // 6, not 10; 8: sqrt 48 = 6.9
+		{15, []bool{true, false}, 17}, // 15, not 30; 20: sqrt 300 = 17.3
+		{1, []bool{true}, 1},          // 1, then 2
+	} {
+		if got := rounded(hesitant(tt.first, tt.said)); got != tt.want {
+			t.Errorf("%g first, then %v and a pause: found %g, expected %g", tt.first, tt.said, float64(got), float64(tt.want))
 		}
 	}
 }
