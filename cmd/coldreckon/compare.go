@@ -20,6 +20,7 @@ import (
 // A comparer holds the flags of a comparison.
 type comparer struct {
 	buyer, sort string
+	units       string // for all rows; empty for those of the first boat
 	reckon      reckoner
 	to          printer
 }
@@ -34,10 +35,14 @@ func compareCommand(out surroundings) *cobra.Command {
 and with the work she needs. It is not a survey or a valuation.
 
 With --buyer the cruising, food, ice, money and habits of one answers file are
-put in place of every boat's own. A file that cannot be read is told of and does
-not stop the others; the exit code is then 2.`,
+put in place of every boat's own. All rows are in the units of the first boat,
+or in those of --units; sums stay in each boat's own currency.
+
+A file that cannot be read is told of and does not stop the others; the exit
+code is then 2.`,
 		Example: `  coldreckon compare sample:dunlin sample:saltmeadow -o boats.pdf
   coldreckon compare --buyer buyer.yaml sample:dunlin boat.yaml --sort yearly
+  coldreckon compare sample:dunlin sample:kittiwake --units metric
   coldreckon compare sample:dunlin boat.yaml --format csv`,
 		Args: arguments(1, 1<<20, "the FILE of at least one boat"),
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -50,6 +55,8 @@ not stop the others; the exit code is then 2.`,
 	cmd.Flags().StringVar(&c.buyer, "buyer", "", "compare for the buyer told of in `FILE`")
 	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(broker.SortKeys()))
 	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(broker.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
+	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")
+	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
 	c.reckon.addPriceFlags(cmd)
 	c.to.addFlags(cmd, "text", "pdf", "md", "csv", "json")
 	return cmd
@@ -63,6 +70,13 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	if c.sort != "" && !slices.Contains(broker.SortKeys(), c.sort) {
 		return misuse("", "--sort: found %q, expected %s", c.sort, oneOf(broker.SortKeys()))
 	}
+	var sys quantity.System
+	if c.units != "" {
+		var err error
+		if sys, err = unitSystem(c.units); err != nil {
+			return err
+		}
+	}
 	if err := c.reckon.check(); err != nil {
 		return err
 	}
@@ -75,7 +89,7 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 		return err
 	}
 	table, err := aside(ctx, func() (broker.Table, error) {
-		return broker.Compare(out.entries(ctx, names, buyer, pack), pack, c.reckon.settings, out.progress(len(names))), nil
+		return broker.Compare(out.entries(ctx, names, buyer, sys, pack), pack, c.reckon.settings, out.progress(len(names))), nil
 	})
 	if err != nil {
 		return err
@@ -137,8 +151,9 @@ func (out surroundings) buyer(name string, book economics.Book) (pattern string,
 }
 
 // entries reads one boat after the other, until all are read or ctx is
-// cancelled. What is wrong with a file is told at once, fault by fault.
-func (out surroundings) entries(ctx context.Context, names []string, buyer *economics.Boat, pack rules.Pack) iter.Seq[broker.Entry] {
+// cancelled, and puts all into one unit system: sys, or that of the first boat
+// if it is empty. What is wrong with a file is told at once, fault by fault.
+func (out surroundings) entries(ctx context.Context, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack) iter.Seq[broker.Entry] {
 	return func(yield func(broker.Entry) bool) {
 		for _, name := range names {
 			if ctx.Err() != nil {
@@ -149,6 +164,10 @@ func (out surroundings) entries(ctx context.Context, names []string, buyer *econ
 				c := complaintOf(err)
 				c.print(out.stderr)
 				err = errors.New(oneLine(strings.Join(c.lines, "; ")))
+			} else if sys == "" {
+				sys = boat.Units
+			} else {
+				boat.Units = sys // all answers are given by now, so that only their print changes
 			}
 			if !yield(broker.Entry{File: name, Boat: boat, Err: err}) {
 				return

@@ -13,9 +13,11 @@ type How string
 
 // The grades of knowledge.
 const (
-	Seen    How = "seen"    // measured aboard
-	Told    How = "told"    // somebody's word
-	Assumed How = "assumed" // nobody's: a usual value taken
+	Measured   How = "measured"   // by a test aboard, or from a log
+	Remembered How = "remembered" // a leak that fits how long ice has lasted
+	Reckoned   How = "reckoned"   // a leak worked out from the walls alone
+	Told       How = "told"       // somebody's word
+	Assumed    How = "assumed"    // nobody's: a usual value taken
 )
 
 // Figure is one figure of a box as printed, with its unit and how it is known.
@@ -29,10 +31,8 @@ type Box struct {
 	Volume, Foam, State, Seal, Drain Figure
 	VolumeL                          float64 // inside, L
 	// Leak, W/K, has its 10th and 90th percentiles.
-	Leak quantity.Range
-	// LeakHow is Seen when the box was tested, else as well known as the foam
-	// and its state, from which the leak is worked out.
-	LeakHow  How
+	Leak     quantity.Range
+	LeakHow  How    // Measured, Remembered or Reckoned
 	LeakFrom string // what it rests on: "drawing", "ice test"
 }
 
@@ -48,16 +48,16 @@ func boxOf(r *economics.Reckoning) Box {
 		VolumeL: float64(r.Box.Volume),
 		Leak:    quantity.Range{Low: float64(r.Box.LeakLow), Typical: float64(r.Box.Leak), High: float64(r.Box.LeakHigh)},
 	}
-	out.LeakHow = weakest(out.Foam.How, out.State.How)
+	out.LeakHow = Reckoned
 	var from []string
 	for _, e := range r.Box.Evidence.Used {
 		from = append(from, string(e.Source))
 		switch e.Source {
 		case heat.FromIceTest, heat.FromJugTest, heat.FromLog:
-			out.LeakHow = Seen
+			out.LeakHow = Measured
 		case heat.FromHistory:
-			if out.LeakHow == Assumed {
-				out.LeakHow = Told
+			if out.LeakHow == Reckoned {
+				out.LeakHow = Remembered
 			}
 		}
 	}
@@ -71,7 +71,7 @@ func howOf(known map[string]quantity.How) func(key string, item ...string) How {
 	one := func(how quantity.How) How {
 		switch how {
 		case quantity.Measured:
-			return Seen
+			return Measured
 		case quantity.Told:
 			return Told
 		}
@@ -94,17 +94,10 @@ func howOf(known map[string]quantity.How) func(key string, item ...string) How {
 	}
 }
 
-var rank = map[How]int{Assumed: 0, Told: 1, Seen: 2}
+var rank = map[How]int{Assumed: 0, Told: 1, Measured: 2}
 
 func strongest(a, b How) How {
 	if rank[b] > rank[a] {
-		return b
-	}
-	return a
-}
-
-func weakest(a, b How) How {
-	if rank[b] < rank[a] {
 		return b
 	}
 	return a

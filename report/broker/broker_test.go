@@ -266,11 +266,15 @@ func TestHowTheBoxIsKnown(t *testing.T) {
 	b := drawn("Osprey", 80, 25, 30, heat.Damp, quantity.Metric, "$")
 	p := rulePack(t)
 	row := rowOf(Entry{Boat: b}, p, few)
-	if row.Box.Volume != (Figure{"80 L", Told}) || row.Box.Foam != (Figure{"25 mm", Told}) || row.Box.State != (Figure{"damp", Assumed}) || row.Box.LeakHow != Assumed {
+	if row.Box.Volume != (Figure{"80 L", Told}) || row.Box.Foam != (Figure{"25 mm", Told}) || row.Box.State != (Figure{"damp", Assumed}) || row.Box.LeakHow != Reckoned {
 		t.Errorf("the box: %+v", row.Box)
 	}
+	b.Evidence.IceHistory = []heat.IceHistory{{Ice: 10, Hours: 36, Month: 7, InUse: true}}
+	if row = rowOf(Entry{Boat: b}, p, few); row.Box.LeakHow != Remembered {
+		t.Errorf("a box whose ice is remembered: %s from %s", row.Box.LeakHow, row.Box.LeakFrom)
+	}
 	b.Evidence.JugTests = []heat.JugTest{{Water: 10, Hours: 8, Start: 4, End: 13, Out: 24, BoxAir: 12, BoxAirRead: true}}
-	if row = rowOf(Entry{Boat: b}, p, few); row.Box.LeakHow != Seen || !strings.Contains(row.Box.LeakFrom, "jug test") {
+	if row = rowOf(Entry{Boat: b}, p, few); row.Box.LeakHow != Measured || !strings.Contains(row.Box.LeakFrom, "jug test") {
 		t.Errorf("a tested box: %s from %s", row.Box.LeakHow, row.Box.LeakFrom)
 	}
 	for _, side := range heat.Sides {
@@ -348,4 +352,51 @@ func near(text string, want float64) bool {
 		return false
 	}
 	return math.Abs(got/want-1) < 1e-3
+}
+
+// How a trip starts cold is another thing with ice than with a unit, and on a
+// boat that is plugged in than on one that is not.
+func TestAColdStartIsToldByOption(t *testing.T) {
+	p := rulePack(t)
+	start := func(shore quantity.Fraction, id economics.OptionID) string {
+		b := drawn("Osprey", 80, 50, 100, heat.Dry, quantity.Metric, "$")
+		b.Cruising.ShorePowerShare = shore
+		r := economics.Reckoning{Boat: b}
+		for i, option := range economics.Options {
+			r.Options[i].ID = option
+			r.Options[i].Fit.Items = []economics.FitItem{{Piece: economics.HabitPiece}}
+		}
+		return strings.Join(optionOf(&r, r.Of(id), p.Book).Work, "; ")
+	}
+	for _, c := range []struct {
+		shore quantity.Fraction
+		id    economics.OptionID
+		want  string
+	}{
+		{0, economics.IceOnly, "ice in the day before"}, {0.3, economics.IceOnly, "ice in the day before"},
+		{0, economics.SmallUnit, "its own sun"}, {0.3, economics.LargerUnit, "shore power the day before"},
+	} {
+		if got := start(c.shore, c.id); !strings.Contains(got, c.want) {
+			t.Errorf("%s with %g of nights on shore power: %q, want %q in it", c.id, float64(c.shore), got, c.want)
+		}
+	}
+}
+
+// Sums print as in a boat's own report: two digits, rounded once, and no finer
+// than the range lets one tell.
+func TestSumsPrintAsInTheReport(t *testing.T) {
+	r := Row{Currency: "£"}
+	for _, c := range []struct {
+		x    quantity.Range
+		want string
+	}{
+		{quantity.Range{Low: 1300, Typical: 1446, High: 1700}, "£1,400 (1,300–1,700)"},
+		{quantity.Range{Low: 68, Typical: 378, High: 1400}, "£400 (68–1,400)"},
+		{quantity.Range{Low: 0, Typical: 0.14, High: 2.2}, "£0.10 (0–2.20)"},
+		{quantity.Range{Low: 20, Typical: 56, High: 140}, "£60 (20–140)"},
+	} {
+		if got := r.band(c.x); got != c.want {
+			t.Errorf("%v prints as %q, want %q", c.x, got, c.want)
+		}
+	}
 }

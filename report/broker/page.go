@@ -2,9 +2,9 @@ package broker
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"coldreckon/economics"
 	"coldreckon/economics/climate"
@@ -50,8 +50,10 @@ func (t *Table) Document() page.Document {
 		pattern = "Each boat is reckoned with her own cruising pattern, so costs are not like for like."
 	}
 	d.Add(page.Para{Text: pattern})
-	if line := t.orderText(); line != "" {
-		d.Add(page.Para{Text: line, Style: page.Small})
+	for _, line := range []string{t.orderText(), t.currencyText()} {
+		if line != "" {
+			d.Add(page.Para{Text: line, Style: page.Small})
+		}
 	}
 	d.Add(page.Heading{Level: 1, Text: "Cold food on each boat"}, t.answers(),
 		page.Para{Style: page.Small, Text: "Cold enough: in so many of 100 equally likely futures the food is cold on as many days as wanted, as she stands → with the work. " +
@@ -61,8 +63,8 @@ func (t *Table) Document() page.Document {
 	}
 	d.Add(page.Heading{Level: 1, Text: "The four ways"}, t.ways())
 	d.Add(page.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
-		page.Para{Style: page.Small, Text: "Seen: measured or tested aboard. Told: somebody's word. Assumed: nobody said, a usual value is taken. " +
-			"A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
+		page.Para{Style: page.Small, Text: "Measured: by a test aboard, or from a log. Remembered: from how long ice has lasted. Reckoned: worked out from the walls, as told or assumed. " +
+			"Told: somebody's word. Assumed: nobody said, a usual value is taken. A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
 	d.Add(page.Heading{Level: 1, Text: "To be cleared first"})
 	d.Add(t.stops()...)
 	d.Add(page.Para{Style: page.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})
@@ -78,6 +80,21 @@ func (t *Table) orderText() string {
 		parts = append(parts, fmt.Sprintf("%d of %d could not be reckoned; the reason stands in the row.", n, len(t.Rows)))
 	}
 	return strings.Join(parts, " ")
+}
+
+// currencyText says that sums differ in more than their amount; empty where all
+// boats share a currency.
+func (t *Table) currencyText() string {
+	var found []string
+	for i := range t.Rows {
+		if r := &t.Rows[i]; r.Error == "" && !slices.Contains(found, named(r.Currency)) {
+			found = append(found, named(r.Currency))
+		}
+	}
+	if len(found) < 2 {
+		return ""
+	}
+	return "Each boat's sums stand in her own currency: " + words.Join(found) + ". Nothing is converted: compare and sort within one currency only."
 }
 
 // sortWords names each sort key in plain words.
@@ -96,34 +113,35 @@ func (r *Row) head() string {
 	if r.File == "" {
 		return name
 	}
-	return name + "\n" + r.File
+	return name + "\n" + inLines(r.File)
 }
 
-// money prints a sum to two significant digits.
-func (r *Row) money(x float64) string {
-	if x != 0 && !math.IsNaN(x) && !math.IsInf(x, 0) {
-		step := math.Pow(10, math.Floor(math.Log10(math.Abs(x)))-1)
-		x = math.Round(x/step) * step
+// fileLine is how many characters of a file's name fit beside one another.
+const fileLine = 16
+
+// inLines breaks a long file name after the marks between its parts.
+func inLines(name string) string {
+	var lines []string
+	line := ""
+	for name != "" {
+		part := name
+		if i := strings.IndexAny(name, `/\:_-`); i >= 0 {
+			part = name[:i+1]
+		}
+		name = name[len(part):]
+		if line != "" && utf8.RuneCountInString(line+part) > fileLine {
+			lines, line = append(lines, line), ""
+		}
+		line += part
 	}
-	return quantity.FormatMoney(quantity.Money(x), r.Currency)
+	return strings.Join(append(lines, line), "\n")
 }
 
-// band prints a sum with its range: "$1,400 (900–2,100)".
-func (r *Row) band(x quantity.Range) string {
-	low, high := r.money(x.Low), r.money(x.High)
-	if low == high {
-		return r.money(x.Typical)
-	}
-	return r.money(x.Typical) + " (" + bare(low) + "–" + bare(high) + ")"
-}
+// money prints a sum as the boat's report does.
+func (r *Row) money(x float64) string { return words.Money(x, r.Currency) }
 
-// bare takes the currency off a printed sum.
-func bare(sum string) string {
-	if i := strings.IndexAny(sum, "0123456789"); i >= 0 && !strings.HasPrefix(sum, "-") {
-		return sum[i:]
-	}
-	return sum
-}
+// band prints a sum with its range as the boat's report does.
+func (r *Row) band(x quantity.Range) string { return words.Tight(x.Typical, x.Low, x.High, r.Currency) }
 
 // turn prints a figure before and after the work, once when it is the same.
 func turn(told, fitted string) string {
@@ -147,11 +165,11 @@ func (t *Table) answers() page.Table {
 		o := r.Of(r.Way)
 		work := "none"
 		if len(o.Work) > 0 {
-			cost := "no cost"
+			cost := "costs nothing"
 			if o.WorkCost.High > 0 {
 				cost = r.band(o.WorkCost)
 			}
-			work = words.Capital(strings.Join(o.Work, "; ")) + ": " + cost
+			work = words.Capital(strings.Join(o.Work, "; ")) + "\n" + cost
 		}
 		out.Rows = append(out.Rows, []string{r.head(), r.way(), turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), work, r.band(o.Fitted.Yearly),
 			fmt.Sprint(len(r.StopsFor(r.Way)))})
@@ -258,7 +276,7 @@ func (t *Table) stops() []page.Block {
 		}
 		list.Items = append(list.Items, page.Item{Lead: words.Capital(strings.Join(who, "; ")) + ".", Text: e.stop.Text})
 	}
-	return []page.Block{page.Para{Text: "Nothing below may be called suitable before these are cleared."}, list}
+	return []page.Block{page.Para{Text: "No way above is suitable before these are cleared. Each says which ways and boats it concerns."}, list}
 }
 
 // waysOf names the options that a stop concerns.

@@ -189,3 +189,28 @@ func TestBarsAreToScale(t *testing.T) {
 		}
 	}
 }
+
+// Sums in several currencies are not like for like, and the page says so.
+func TestCurrenciesThatDiffer(t *testing.T) {
+	made := table(t)
+	const note = "Nothing is converted"
+	if strings.Contains(made.Document().Text(), note) {
+		t.Error("one currency, and the page speaks of several")
+	}
+	made.Rows[2].Currency = "EUR"
+	if text := strings.Join(strings.Fields(made.Document().Text()), " "); !strings.Contains(text, note) || !strings.Contains(text, ": $ and EUR.") {
+		t.Errorf("two currencies, and the page does not say which:\n%s", text)
+	}
+}
+
+// A long file name breaks after a mark; a short one, and a single part, do not.
+func TestFileNamesBreakBetweenTheirParts(t *testing.T) {
+	for name, want := range map[string]string{
+		"boat.yaml": "boat.yaml", "sample:saltmeadow": "sample:\nsaltmeadow", "club/2026/osprey-and-plover.yaml": "club/2026/\nosprey-and-\nplover.yaml",
+		"supercalifragilistic": "supercalifragilistic", `C:\boats\osprey.yaml`: "C:\\boats\\\nosprey.yaml", "": "",
+	} {
+		if got := inLines(name); got != want {
+			t.Errorf("%q breaks as %q, want %q", name, got, want)
+		}
+	}
+}

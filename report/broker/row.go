@@ -8,6 +8,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/report/words"
 	"coldreckon/rules"
 )
 
@@ -209,8 +210,15 @@ func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics
 	out := Option{ID: o.ID, Best: o.BestOf100}
 	out.AsTold = caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands)
 	out.Fitted = caseOf(&o.Fitted, o.WorkableOf100, o.FittedBands)
+	told := words.Of(r, book).Work(o.ID)
 	for _, item := range o.Fit.Items {
-		out.Work = append(out.Work, piece(item, r.Boat.Units))
+		text := piece(item, r.Boat.Units)
+		if item.Piece == economics.HabitPiece { // how to start cold is another thing on each way
+			if i := slices.IndexFunc(told, func(w words.Work) bool { return w.Piece == item.Piece }); i >= 0 {
+				text = told[i].What
+			}
+		}
+		out.Work = append(out.Work, text)
 	}
 	if len(out.Work) > 0 {
 		out.WorkCost = costOfWork(o.Fitted.Lines, book)
@@ -258,8 +266,6 @@ func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
 func piece(item economics.FitItem, sys quantity.System) string {
 	length := func() string { return quantity.FormatLength(quantity.Metre(item.Size/1000), sys) }
 	switch item.Piece {
-	case economics.HabitPiece:
-		return "started cold on shore power"
 	case economics.SealPiece:
 		return "lid and drain made tight"
 	case economics.LidPiece:
