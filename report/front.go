@@ -37,10 +37,13 @@ func (a author) stops() string {
 			n++
 		}
 	}
-	if n == 0 || !a.aboard() {
+	switch {
+	case n == 0 || !a.aboard():
 		return ""
+	case n == 1:
+		return "First read the stop on the next pages."
 	}
-	return fmt.Sprintf("First read the %s on the next pages.", words.Plural(float64(n), "stop"))
+	return fmt.Sprintf("First read the %d stops on the next pages.", n)
 }
 
 // reasons gives the reasons and what would change the answer: side by side,
@@ -48,7 +51,7 @@ func (a author) stops() string {
 func (a author) reasons() []page.Block {
 	why := []page.Block{page.Heading{Level: 1, Text: "Three reasons"}, list(page.Number, a.v.Reasons())}
 	const head = "What would change this"
-	flips := a.flips([tightest + 1]int{3, 2, 1, 1, 1, 1}[a.frontTight])
+	flips := a.flips([tightest + 1]int{3, 2, 1, 1, 1, 1, 1}[a.frontTight])
 	switch {
 	case len(flips) == 0:
 		return why
@@ -60,7 +63,7 @@ func (a author) reasons() []page.Block {
 
 // rowsThatMove is how many of the last rows of the side-by-side table stand on
 // page two, by the setting of page one.
-var rowsThatMove = [tightest + 1]int{3: 1, 4: 3, 5: 4}
+var rowsThatMove = [tightest + 1]int{3: 1, 4: 2, 5: 3, 6: 4}
 
 // sideBySide gives the rows of page one; the longest go to the next page when
 // page one is full.

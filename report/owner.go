@@ -94,7 +94,7 @@ type author struct {
 }
 
 // The tightest settings of page one and of the other reader's pages.
-const tightest, tightestBody = 5, 5
+const tightest, tightestBody = 6, 5
 
 func (in Input) author() (author, error) {
 	found, err := Findings(in.Reckoning, in.Pack)
