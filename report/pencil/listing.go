@@ -7,8 +7,8 @@ import (
 	"coldreckon/report/sheet"
 )
 
-// Listing sets lines of a file as they are, leading spaces included. A run of
-// underscores stands for what the reader writes in. Lines are not broken: each
+// Listing sets lines of a file as they are, leading spaces included. What
+// stands between underscores is for the reader to write in. Lines are not broken: each
 // must fit the column.
 type Listing struct {
 	Lines []string

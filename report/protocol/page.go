@@ -44,6 +44,7 @@ type names struct {
 	cold                                        string // of the water at the start
 	warmer                                      string // by how much it should warm
 	zero                                        string // what is taken from the meltwater's temperature
+	meaning                                     string // of one unit of leak
 }
 
 func namesOf(sys quantity.System) names {
@@ -51,11 +52,13 @@ func namesOf(sys quantity.System) names {
 		return names{
 			mass: "lb", volume: "cu ft", degree: "°F", heat: "Btu", perDegree: "Btu/°F", leak: "Btu/h·°F",
 			jugs: "2 or 3 gallons of water", ice: "20 to 30 lb of ice", apart: "20 °F", cold: "39 °F", warmer: "16 °F", zero: "(F − 32)",
+			meaning: "one Btu an hour for each °F that it is warmer outside",
 		}
 	}
 	return names{
 		mass: "kg", volume: "L", degree: "°C", heat: "Wh", perDegree: "Wh/°C", leak: "W/K",
 		jugs: "about 10 L of water", ice: "8 to 12 kg of ice", apart: "10 °C", cold: "4 °C", warmer: "9 °C", zero: "F",
+		meaning: "one watt of heat for each °C that it is warmer outside",
 	}
 }
 
@@ -65,6 +68,7 @@ const gutter = 8.0
 // blocks gives the page's text for a frame of the given width, mm.
 func blocks(width float64, sys quantity.System) []layout.Block {
 	column := (width - gutter) / 2
+	n := namesOf(sys)
 	ice, jug := trust()
 	small := func(s string) layout.Block {
 		return layout.Text{Words: layout.Plain(s), Type: layout.Small, Full: true}
@@ -78,8 +82,9 @@ func blocks(width float64, sys quantity.System) []layout.Block {
 			layout.Stack(iceColumn(column, sys)),
 			layout.Stack(jugColumn(column, sys)),
 		}},
-		small(fmt.Sprintf("Eight times in ten the ice test comes within %d in 100 of the true leak, the jug test within %d. "+
-			"A leak over double what the walls promise points to wet or missing foam, a gaping lid or a drain that breathes.", ice, jug)),
+		small(fmt.Sprintf("1 %s lets in %s. Eight times in ten the ice test comes within %d in 100 of the true leak, the jug test within %d. "+
+			"A leak over double what the walls promise points to wet or missing foam, a gaping lid or a drain that breathes. "+
+			"To copy into the answers file: letters are the lines above, mean is the last row of readings.", n.leak, n.meaning, ice, jug)),
 	}
 }
 
@@ -106,8 +111,8 @@ func iceColumn(w float64, sys quantity.System) []layout.Block {
 			pencil.Line{Mark: "H", Text: fmt.Sprintf("%s × C + %sE × %s", say(f.Ice), times(f.Water), n.zero), Unit: n.heat, Example: say(taken)},
 			pencil.Line{Mark: "I", Text: "Leak: H ÷ (D × G)", Unit: n.leak, Example: say(leak), Heavy: true},
 		),
-		answers("ice_tests", "melted: ___ "+n.mass+", hours: ___, ice: ___ "+n.mass+",",
-			"water: ___ "+n.mass+", water_end: ___ "+n.degree+",", "outside: ___ "+n.degree+", inside: ___ "+n.degree),
+		answers("ice_tests", "melted: _C_ "+n.mass+", hours: _D_, ice: _A_ "+n.mass+",",
+			"water: _E_ "+n.mass+", water_end: _F_ "+n.degree+",", "outside: _mean_ "+n.degree+", inside: _mean_ "+n.degree),
 	}
 }
 
@@ -134,8 +139,8 @@ func jugColumn(w float64, sys quantity.System) []layout.Block {
 			pencil.Line{Mark: "H", Text: "Outside − box air, means", Unit: n.degree, Example: figure(x.Outside - x.BoxAir)},
 			pencil.Line{Mark: "I", Text: "Leak: C × F ÷ (G × H)", Unit: n.leak, Example: say(leak), Heavy: true},
 		),
-		answers("jug_tests", "water: ___ "+n.mass+", hours: ___,",
-			"start: ___ "+n.degree+", end: ___ "+n.degree+",", "outside: ___ "+n.degree+", box_air: ___ "+n.degree),
+		answers("jug_tests", "water: _A_ "+n.mass+", hours: _G_,",
+			"start: _D_ "+n.degree+", end: _E_ "+n.degree+",", "outside: _mean_ "+n.degree+", box_air: _mean_ "+n.degree),
 	}
 }
 

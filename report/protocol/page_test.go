@@ -219,3 +219,49 @@ func TestExamplesAreOneBox(t *testing.T) {
 		t.Errorf("tests right within %d and %d in 100, want the ice test the better and both useful", ice, jug)
 	}
 }
+
+// Each blank of the lines for the answers file carries the letter of the
+// reading that belongs there: the worked example, put in by these letters,
+// gives the leak that the form works out.
+func TestBlanksAreLettered(t *testing.T) {
+	for _, sys := range systems {
+		var lists [2]map[string]string // blank to letter: the ice test's, the jugs'
+		list := -1
+		for _, o := range record(t, sheet.A4, sys).Ops {
+			if o.Kind != sheet.TextOp || !strings.Contains(o.Text, ": ") {
+				continue
+			}
+			if strings.HasPrefix(o.Text, "- {") {
+				list++
+				lists[list] = map[string]string{}
+			}
+			for _, m := range regexp.MustCompile(`(\w+): _(\w+)_`).FindAllStringSubmatch(o.Text, -1) {
+				lists[list][m[1]] = m[2]
+			}
+		}
+		i, j, zero := iceExample[sys], jugExample[sys], 0.0
+		if sys == quantity.US {
+			zero = 32
+		}
+		line := map[string]float64{"A": i.Before, "B": i.After, "C": i.Before - i.After, "D": i.Hours, "E": i.Water, "F": i.WaterTemp}
+		of := func(blank string) float64 { return line[lists[0][blank]] }
+		f := factorsOf(sys)
+		got := (f.Ice*of("melted") + f.Water*of("water")*(of("water_end")-zero)) / (of("hours") * (i.Outside - i.Inside))
+		if _, want := iceLeak(sys, i); math.Abs(got/want-1) > 1e-9 || of("ice") != i.Before {
+			t.Errorf("%s: the ice test's blanks %v come to %g, want %g", sys, lists[0], got, want)
+		}
+		line = map[string]float64{"A": j.Water, "B": j.Box, "D": j.Start, "E": j.End, "F": j.End - j.Start, "G": j.Hours}
+		of = func(blank string) float64 { return line[lists[1][blank]] }
+		got = (f.Water*of("water") + f.Liner*j.Box) * (of("end") - of("start")) / (of("hours") * (j.Outside - j.BoxAir))
+		if _, want := jugLeak(sys, j); math.Abs(got/want-1) > 1e-9 {
+			t.Errorf("%s: the jug test's blanks %v come to %g, want %g", sys, lists[1], got, want)
+		}
+		for k, blanks := range [][]string{{"outside", "inside"}, {"outside", "box_air"}} {
+			for _, blank := range blanks {
+				if lists[k][blank] != "mean" {
+					t.Errorf("%s: %s is %q, want mean", sys, blank, lists[k][blank])
+				}
+			}
+		}
+	}
+}
