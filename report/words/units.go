@@ -26,7 +26,7 @@ func (v Voice) PlateMeans(u economics.UnitFigures) string {
 	if m == nil {
 		return ""
 	}
-	text := fmt.Sprintf("Its cooling power is about %s (%s).", power(m.Cooling.Typical), quantity.Span(power(m.Cooling.Low), power(m.Cooling.High)))
+	text := fmt.Sprintf("Its cooling power, as makers rate it, is about %s (%s); these pages reckon with that.", power(m.Cooling.Typical), quantity.Span(power(m.Cooling.Low), power(m.Cooling.High)))
 	if m.ImpliedLeak.Typical > 0 {
 		text += fmt.Sprintf(" The average current it states comes true in a box that leaks %s. This box leaks %s.", v.leak(m.ImpliedLeak.Typical), v.leak(u.LeakWPerK))
 		switch ratio := u.LeakWPerK / m.ImpliedLeak.Typical; {
