@@ -66,7 +66,7 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
 	filled := t.filled()
-	q := Question{Why: why, Text: row.Ask, Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
+	q := Question{Why: why, Text: t.progress(row) + row.Ask, Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
 	if standing {
 		q.Enter = "keeps " + t.standing(row)
 	}
@@ -99,7 +99,28 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 		}
 		t.Prompter.Say("All amounts are in " + sign + " from here on. Nothing is converted.")
 	}
+	if key := t.meant(row.Key, text); key != row.Key {
+		row, _ = questions.Find(key)
+	}
 	return lasting(row, text, t.File.Told()), nil
+}
+
+// progress tells how far the way to the first answer is, before a question on
+// it: "7/12: ".
+func (t *talk) progress(row questions.Row) string {
+	if t.All || t.verdict != nil || !row.Essential {
+		return ""
+	}
+	place, total := 0, 0
+	for _, r := range questions.All() {
+		if r.Essential {
+			total++
+		}
+		if r.Key == row.Key {
+			place = total
+		}
+	}
+	return fmt.Sprintf("%d/%d: ", place, total)
 }
 
 // signed finds the currency in an amount: €2.50, EUR 2.50 or 2,50 €.
@@ -217,7 +238,7 @@ func (t *talk) pick(row questions.Row, why string, replies []reply) (string, err
 	for i, r := range replies {
 		choices[i] = r.Choice
 	}
-	q := Question{Why: why, Text: row.Ask, Help: row.Help, Search: len(replies) > mostMatches}
+	q := Question{Why: why, Text: t.progress(row) + row.Ask, Help: row.Help, Search: len(replies) > mostMatches}
 	i, err := t.Prompter.Choose(t.ctx, q, choices, enter)
 	switch {
 	case err != nil:
@@ -266,6 +287,9 @@ func lasting(row questions.Row, text string, boat economics.Boat) string {
 	return row.Print(&boat)
 }
 
+// insideKey is the answer that gives a box by its inside measures.
+const insideKey = "box.inside"
+
 // meant gives the key that a text answers: who is asked for a volume and gives
 // length, width and height has answered the better question.
 func (t *talk) meant(key, text string) string {
@@ -273,8 +297,8 @@ func (t *talk) meant(key, text string) string {
 		return key
 	}
 	boat := t.File.Told()
-	if questions.Set(&boat, key, text) != nil && questions.Set(&boat, "box.inside", text) == nil && !boat.Box.Inside.Zero() {
-		return "box.inside"
+	if _, err := quantity.ParseDimensions(text, t.filled().Units); err == nil && questions.Set(&boat, key, text) != nil {
+		return insideKey
 	}
 	return key
 }
@@ -286,7 +310,7 @@ func (t *talk) keep(key, text string) error {
 		return err
 	}
 	boat := t.File.Told()
-	if key == "box.inside" && !boat.Box.Inside.Zero() {
+	if key == insideKey && !boat.Box.Inside.Zero() {
 		if err := t.File.Remove("box.volume"); err != nil { // the measures are the better of the two
 			return err
 		}

@@ -115,13 +115,13 @@ func (t *talk) complete() bool {
 	return true
 }
 
-// mayChange asks before a file that is complete is touched.
+// mayChange asks before a file that needs no more questions is touched.
 func (t *talk) mayChange() (bool, error) {
 	for {
 		i, err := t.Prompter.Choose(t.ctx, Question{
-			Text: t.Name + " is complete. Shall it stay as it is?",
-			Help: "Typical: yes, and the report is written from it. Say no to look through it and change what is no longer true.",
-		}, []Choice{{Label: "yes", Also: []string{"y"}}, {Label: "no, show it to me", Also: []string{"no", "n"}}}, 0)
+			Text: "The questions for " + t.Name + " have been put. Shall the answers stay as they are?",
+			Help: "Typical: yes, and the report is written from it. Say no to look through them and change what is no longer true.",
+		}, []Choice{{Label: "yes", Also: []string{"y"}}, {Label: "no, show them to me", Also: []string{"no", "n"}}}, 0)
 		if errors.Is(err, ErrBack) {
 			t.Prompter.Say(nothingBefore)
 			continue
@@ -228,7 +228,7 @@ func (t *talk) askFaces() error {
 // answered reports whether a key needs no more asking. The inside measures of
 // a box give its volume.
 func answered(boat *economics.Boat, key string) bool {
-	if key == "box.volume" && answered(boat, "box.inside") && !boat.Box.Inside.Zero() {
+	if key == "box.volume" && answered(boat, insideKey) && !boat.Box.Inside.Zero() {
 		return true
 	}
 	how, ok := boat.Known[key]

@@ -97,9 +97,16 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name: "measures answer for the volume",
-			script: lines(essentials[:5], []line{{"ice box hold", "18 x 22 in"}, {"volume", "18 x 22 x 16 in"}},
-				essentials[6:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+			script: lines(essentials[:5], []line{{"6/12: How much does the ice box hold", "18 x 22 in"}, {"volume", "450 x 550 x 400"}, {"Did you mean 450 x 550 x 400 mm?", "18 x 22 x 16"},
+				{"That is 18 x 22 x 16 in, or 3.7 cu ft. 7/12: How thick", "1 1/2 in"}},
+				essentials[7:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
 			told: map[string]string{"box.inside": "18 x 22 x 16 in", "box.volume": ""},
+		},
+		{
+			name: "measures in a unit of their own",
+			script: lines(essentials[:5], []line{{"ice box hold", "46 x 56 x 40 cm"}, {"That is 46 x 56 x 40 cm, or 3.6 cu ft.", "1 1/2 in"}},
+				essentials[7:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+			told: map[string]string{"box.inside": "46 x 56 x 40 cm", "box.volume": ""},
 		},
 		{
 			name: "an answer at odds with an earlier one brings that back",
@@ -275,9 +282,9 @@ func TestCompleteFile(t *testing.T) {
 		script  []line
 		changed bool
 	}{
-		{"left as it is", []line{{"boat.yaml is complete. Shall it stay as it is?", ""}}, false},
-		{"looked through", []line{{"Shall it stay", "<"}, {"no question before", "no"}, {goingBy, ""}}, false},
-		{"changed", []line{{"Shall it stay", "no"}, {goingBy, "people aboard"}, {"How many of you", "3"}, {goingBy, ""}}, true},
+		{"left as it is", []line{{"The questions for boat.yaml have been put. Shall the answers stay as they are?", ""}}, false},
+		{"looked through", []line{{"Shall the answers stay", "<"}, {"no question before", "no"}, {goingBy, ""}}, false},
+		{"changed", []line{{"Shall the answers stay", "no"}, {goingBy, "people aboard"}, {"How many of you", "3"}, {goingBy, ""}}, true},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			_, p := newScript(t, tt.script...)

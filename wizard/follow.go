@@ -14,7 +14,11 @@ func (t *talk) follow(row questions.Row, v visit, text string) error {
 	if text != "" && row.Kind == questions.Months && boat.Known[row.Key] != quantity.Unsure {
 		t.Prompter.Say("That is " + row.Print(&boat) + ".")
 	}
-	if doubt := row.Doubt(&boat); doubt != "" && text != "" {
+	meant, _ := questions.Find(t.meant(row.Key, text))
+	if text != "" && meant.Key == insideKey && known(&boat, insideKey) {
+		t.Prompter.Say("That is " + text + ", or " + quantity.FormatVolume(boat.Box.Inside.Volume(), t.filled().Units) + ".")
+	}
+	if doubt := meant.Doubt(&boat); doubt != "" && text != "" {
 		t.Prompter.Say(doubt + " If it was a slip, < goes back.")
 	}
 	for _, fault := range questions.Check(boat) {
