@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -9,6 +10,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/page"
+	"coldreckon/report/words"
 	"coldreckon/report/worksheet"
 	"coldreckon/wizard/questions"
 )
@@ -133,7 +135,7 @@ func reference(rows []questions.Row, sys quantity.System, currency string, book 
 				doc.Add(page.Heading{Level: 1, Text: string(group)})
 			}
 		}
-		doc.Add(page.Kept{page.Para{Lead: entry.row.Key, Text: entry.text(), Style: page.Fine}})
+		doc.Add(page.Kept{page.Para{Lead: entry.row.Key + ":", Text: entry.text(), Style: page.Fine}})
 	}
 	return doc
 }
@@ -227,6 +229,9 @@ func howAnswered(row questions.Row, sys quantity.System, currency string) string
 		s = "Answer: a short text"
 	default:
 		s = capital(string(row.Kind)) + ", such as " + oneOf(spellings)
+		if row.Kind == questions.Number || row.Kind == questions.Whole {
+			s = capital(string(row.Kind)) + ", such as " + spellings[0] + ", or a sum such as " + oneOf(spellings[1:])
+		}
 	}
 	if bounds := row.Bounds(sys, currency); bounds != "" {
 		s += "; " + bounds
@@ -307,7 +312,7 @@ func blankSheet(sys quantity.System, currency string) worksheet.Content {
 
 // onPaper is a row as the worksheet asks it.
 func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.Question {
-	q := worksheet.Question{Key: row.Key, Ask: row.Ask, Help: row.Help}
+	q := worksheet.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row, sys)}
 	if row.When != nil {
 		q.Topic = row.Label
 	}
@@ -315,9 +320,15 @@ func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.
 	if len(blanks) == 12 && blanks[0].Unit != "" { // the boxes are too small for it
 		q.Topic += ", in " + blanks[0].Unit
 	}
+	if ofOwnGround(row) {
+		q.Topic += "; only if not listed"
+	}
 	for _, b := range blanks {
 		if len(blanks) == 12 {
 			b.Unit = ""
+		}
+		if row.Kind == questions.Share {
+			b.Unit = "%"
 		}
 		q.Blanks = append(q.Blanks, worksheet.Blank(b))
 	}
@@ -340,4 +351,45 @@ func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.
 		q.Ticks = append(q.Ticks, row.None)
 	}
 	return q
+}
+
+// ofOwnGround reports whether a row asks about a cruising ground that is none
+// of those listed.
+func ofOwnGround(row questions.Row) bool {
+	var listed, own economics.Boat
+	own.Cruising.Ground = economics.OwnGround
+	return row.Asked(own) && !row.Asked(listed)
+}
+
+var (
+	shareInHelp  = regexp.MustCompile(`\b(0(?:\.\d+)?|1)\b( %)?`)
+	degreeInHelp = regexp.MustCompile(`(-?\d+) °C( \()?`)
+)
+
+// helpOnPaper is a row's help in the words of the boxes beside it: shares in
+// hundredths, the months' temperatures in the unit they are headed with, and
+// nothing called typical where all may write what they like.
+func helpOnPaper(row questions.Row, sys quantity.System) string {
+	switch help := row.Help; {
+	case row.Kind == questions.Share:
+		return shareInHelp.ReplaceAllStringFunc(help, func(found string) string {
+			share, err := quantity.ParseShare(found)
+			if err != nil || strings.HasSuffix(found, "%") {
+				return found
+			}
+			return quantity.FormatShare(share)
+		})
+	case sys == quantity.US && (row.Kind == questions.MonthTemperatures || row.Kind == questions.MonthOverrides):
+		return degreeInHelp.ReplaceAllStringFunc(help, func(found string) string {
+			degrees, err := quantity.ParseTemperature(found, quantity.Metric)
+			if err != nil { // both units stand there
+				return found
+			}
+			return quantity.FormatTemperature(degrees, sys)
+		})
+	case row.Kind == questions.Text || len(row.Options) > mostNames:
+		return words.Capital(strings.TrimPrefix(help, "Typical: "))
+	default:
+		return help
+	}
 }

@@ -51,10 +51,10 @@ func TestEveryQuestionIsInTheReference(t *testing.T) {
 		text := inWords(string(printed(t, "--units", string(sys))))
 		taken := questions.Unanswered(sys, bookOf(t))
 		for _, row := range questions.All() {
-			if !regexp.MustCompile(`(^|[ ,])` + regexp.QuoteMeta(row.Key) + `([ ,.]|$)`).MatchString(text) {
+			if !regexp.MustCompile(`(^|[ ,])` + regexp.QuoteMeta(row.Key) + `([:,.]|$)`).MatchString(text) {
 				t.Errorf("%s, %s: not there", row.Key, sys)
 			}
-			if row.Group != questions.OfFaces && !strings.Contains(text, row.Key+" "+row.Label) {
+			if row.Group != questions.OfFaces && !strings.Contains(text, row.Key+": "+row.Label) {
 				t.Errorf("%s, %s: not with its label", row.Key, sys)
 			}
 			own := inWords(string(printed(t, row.Key, "--units", string(sys))))
@@ -114,7 +114,7 @@ func TestEveryQuestionIsOnTheWorksheet(t *testing.T) {
 				t.Errorf("%s stands there as %+v, seen %v", q.Key, q, seen[q.Key])
 			}
 			seen[q.Key] = true
-			if q.Ask != row.Ask || q.Help != row.Help || len(q.Blanks)+len(q.Ticks) == 0 {
+			if q.Ask != row.Ask || q.Help != helpOnPaper(row, sys) || len(q.Blanks)+len(q.Ticks) == 0 {
 				t.Errorf("%s stands there as %+v", q.Key, q)
 			}
 			if rank(row) < before {
@@ -208,5 +208,36 @@ func checkFile(t *testing.T, args ...string) {
 	}
 	if err := api.Validate(bytes.NewReader(first), model.NewDefaultConfiguration()); err != nil {
 		t.Error(err)
+	}
+}
+
+// What the worksheet says beside a box is in the box's own unit.
+func TestHelpFitsTheBoxes(t *testing.T) {
+	find := func(key string, sys quantity.System) worksheet.Question {
+		row, ok := questions.Find(key)
+		if !ok {
+			t.Fatalf("no question %s", key)
+		}
+		return onPaper(row, sys, "$")
+	}
+	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+		for _, row := range questions.All() {
+			q := onPaper(row, sys, "$")
+			if row.Kind == questions.Share && (q.Blanks[0].Unit != "%" || regexp.MustCompile(`\b0\.\d`).MatchString(q.Help)) {
+				t.Errorf("%s asks for %q beside %q", row.Key, q.Blanks[0].Unit, q.Help)
+			}
+			if sys == quantity.US && row.Kind == questions.MonthTemperatures && (strings.Contains(q.Help, "°C") && !strings.Contains(q.Help, "°F") || !strings.Contains(q.Topic, "°F")) {
+				t.Errorf("%s is headed %q and helped with %q", row.Key, q.Topic, q.Help)
+			}
+			if own := strings.Contains(q.Topic, "only if not listed"); own != slices.Contains([]string{"cruising.latitude", "cruising.air_min", "cruising.air_max"}, row.Key) {
+				t.Errorf("%s is headed %q", row.Key, q.Topic)
+			}
+		}
+	}
+	if q := find("ice.found_at_stops", quantity.US); !strings.Contains(q.Help, "90 %") || strings.Contains(q.Help, "% %") {
+		t.Errorf("stops that sell ice: %q", q.Help)
+	}
+	if q := find("boat.name", quantity.US); strings.Contains(q.Help, "Typical") {
+		t.Errorf("a boat's name: %q", q.Help)
 	}
 }
