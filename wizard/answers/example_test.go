@@ -42,7 +42,7 @@ func ExampleRead() {
 		}
 	}
 	// Output:
-	// boat.yaml:2:11: box.volume: found "4.4 L", expected from 0.35 to 42 cu ft
+	// boat.yaml:2:11: box.volume: found "4.4 L", expected from 0.36 to 42 cu ft
 	// hint: did you mean 4.4 cu ft?
 	// boat.yaml:3:8: box.lid: found "side", expected one of: top, front
 }

@@ -31,7 +31,7 @@ func (r Row) Spellings(sys quantity.System, currency string) []string {
 	case Dimensions:
 		return both("18 x 22 x 16 in", "450 x 550 x 400 mm")
 	case Opening:
-		return both("12 x 16 in", "300 x 400 mm")
+		return both("16 x 12 in", "400 x 300 mm")
 	case Mass:
 		return both("10 lb", "4.5 kg")
 	case Temperature:
@@ -96,7 +96,7 @@ func (r Row) Bounds(sys quantity.System, currency string) string {
 	o := owner{sys: sys, currency: currency}
 	s := r.span(o)
 	if l := r.Limits; l.Low > l.Min || l.High < l.Max {
-		s += ", mostly " + quantity.Span(r.bound(l.Low, o), r.bound(l.High, o))
+		s += ", mostly " + quantity.Span(r.lower(l.Low, o), r.upper(l.High, o))
 	}
 	return s
 }

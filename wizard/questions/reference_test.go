@@ -85,7 +85,7 @@ func TestBounds(t *testing.T) {
 		want     string
 	}{
 		{"box.volume", quantity.Metric, "$", "from 10 to 1200 L, mostly 25 to 350 L"},
-		{"box.foam", quantity.US, "$", "from 1/4 to 11 3/4 in, or none, mostly 3/8 to 5 7/8 in"}, // 5 and 300 mm to the nearest eighth of an inch
+		{"box.foam", quantity.US, "$", "from 1/4 to 11 in, or none, mostly 1/2 to 5 1/2 in"}, // 5 to 300 mm is 0.197 to 11.8 in; 10 to 150 mm 0.39 to 5.9
 		{"money.budget", quantity.US, "€", "from €1 to €1,000,000, or no limit, mostly €50 to €20,000"},
 		{"cruising.shore_power_share", quantity.US, "$", "from 0 to 100 %"},
 		{"box.lid", quantity.US, "$", ""},

@@ -59,7 +59,7 @@ func boxRows() []Row {
 		{
 			Key: "box.lid_opening", Group: OfBox, Label: "Lid opening", Kind: Opening, Detail: true,
 			Ask:    "How large is the opening under the lid, length by width?",
-			Help:   "Typical: 12 x 16 in (300 x 400 mm). Its rim is where a bad seal leaks.",
+			Help:   "Typical: about 16 x 12 in (400 x 300 mm). Its rim is where a bad seal leaks.",
 			Limits: Limits{0.08, 0.15, 1, 1.5},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Box.LidOpening) },
 			Default: func(c Context) (any, string) {

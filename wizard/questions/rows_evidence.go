@@ -89,7 +89,7 @@ func recordFields(key string, start any) (rows []Row, required []string, record 
 		t := copied(start, heat.Learnt{})
 		of := part("of", "what was logged", Choice, Limits{}, at(&t.Of))
 		of.Options = []Option{{Value: string(heat.OfIce), Label: "ice"}, {Value: string(heat.OfTemperatures), Label: "temperatures"}}
-		within := Limits{0.02, 0.1, 0.6, 2}
+		within := Limits{0.02, 0.1, 0.6, 1}
 		return []Row{
 			of,
 			part("from", "first day", Text, Limits{}, at(&t.From)),
@@ -98,7 +98,7 @@ func recordFields(key string, start any) (rows []Row, required []string, record 
 			part("leak", "leak that fits", Leak, Limits{0.02, 0.2, 8, 50}, at(&t.UA)),
 			part("leak_within", "standard error of the leak", Share, within, at(&t.LogSD)),
 			part("use", "use that fits, over what the answers say", Number, Limits{0, 0.3, 3, 20}, at(&t.Use)),
-			part("use_within", "standard error of the use", Share, Limits{0, 0.1, 0.6, 2}, at(&t.UseLogSD)),
+			part("use_within", "standard error of the use", Share, Limits{0, 0.1, 0.6, 1}, at(&t.UseLogSD)),
 		}, []string{"of", "from", "to", "leak", "leak_within"}, func() any { return *t }
 	}
 	return nil, nil, nil

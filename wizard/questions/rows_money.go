@@ -126,15 +126,16 @@ func unitRows(name string) []Row {
 		{
 			Key: key("rated_cooling"), Group: group, Label: "Cooling of " + noun + ", rated", Kind: Power, Detail: true,
 			Ask:     "What cooling does the maker of " + noun + " state, at -10 °C plate and 45 °C condenser?",
-			Help:    "Typical: " + map[bool]string{false: "50 W", true: "100 W"}[larger] + "; in the compressor's data sheet. Btu/h may be given too. If only amps and boxes are told, answer those instead.",
+			Help:    "Typical: " + map[bool]string{false: "50 W", true: "100 W"}[larger] + ". Copy it from the compressor's data sheet, or skip it. Btu/h may be given too. If only amps and boxes are told, answer those instead.",
 			Limits:  Limits{5, 20, 400, 2000},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedCooling) },
 			Default: always(quantity.Watt(pick(50, 100)), "a usual compressor of that size; "+judgement),
 		},
 		{
+			// Twice the box has 1.6 times the walls: engineering judgement, from memory.
 			Key: key("rated_amps"), Group: group, Label: "Mean current of " + noun + ", as its maker states", Kind: Current, Detail: true, None: "not told",
 			Ask:     "What average current does the maker of " + noun + " state?",
-			Help:    "Typical: 0.4 A at 12 V for a box of 100 L, reached only with thick dry walls in a cool room.",
+			Help:    "Typical: " + map[bool]string{false: "0.4 A at 12 V for a box of 100 L (3.5 cu ft)", true: "0.6 A at 12 V for a box of 200 L (7 cu ft)"}[larger] + ", reached only with thick dry walls in a cool room.",
 			Limits:  Limits{0.05, 0.2, 6, 60},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedAmps) },
 			Default: always(quantity.Ampere(0), ""),

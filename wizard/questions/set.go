@@ -202,7 +202,7 @@ func (r Row) within(v any, text string, o owner) error {
 
 // span prints the limits: "from 10 to 1200 L".
 func (r Row) span(o owner) string {
-	low, high := r.bound(r.Limits.Min, o), r.bound(r.Limits.Max, o)
+	low, high := r.lower(r.Limits.Min, o), r.upper(r.Limits.Max, o)
 	s := "from " + quantity.Span(low, high)
 	if r.Kind == Dimensions || r.Kind == Opening {
 		s = "sides " + s
@@ -258,6 +258,6 @@ func (r Row) Doubt(b *economics.Boat) string {
 	if r.Limits == (Limits{}) || len(vs) == 0 || r.None != "" && zero(v) || r.Limits.usualAll(vs) || !told(b, r.Key) {
 		return ""
 	}
-	usual := quantity.Span(r.bound(r.Limits.Low, o), r.bound(r.Limits.High, o))
+	usual := quantity.Span(r.lower(r.Limits.Low, o), r.upper(r.Limits.High, o))
 	return r.print(v, o) + " is unusual; most boats have " + usual + "."
 }
