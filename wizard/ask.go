@@ -138,7 +138,7 @@ func (t *talk) otherCurrency(row questions.Row, text string) string {
 		return ""
 	}
 	sign := m[1] + m[2]
-	if questions.Set(&boat, "currency", sign) != nil || questions.Set(&boat, row.Key, text) != nil {
+	if !quantity.IsCurrency(sign) || questions.Set(&boat, "currency", sign) != nil || questions.Set(&boat, row.Key, text) != nil {
 		return ""
 	}
 	return sign

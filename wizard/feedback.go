@@ -83,14 +83,11 @@ func (t *talk) tellPower() error {
 	return nil
 }
 
-// kgPerLb is the pound (NIST SP 811, exact).
-const kgPerLb = 0.45359237
-
 // wholeMass prints a mass without decimals: a range needs none.
 func wholeMass(m quantity.Kilogram, sys quantity.System) string {
 	unit := quantity.Kilogram(1)
 	if sys == quantity.US {
-		unit = kgPerLb
+		unit = quantity.Pound
 	}
 	return quantity.FormatMass(unit*quantity.Kilogram(math.Max(1, math.Round(float64(m/unit)))), sys)
 }

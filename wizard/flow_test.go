@@ -96,6 +96,12 @@ func TestConversations(t *testing.T) {
 			told: map[string]string{"cruising.trip_nights": "7", "box.volume": "3.2 cu ft"},
 		},
 		{
+			name: "what is no price is no currency either",
+			script: lines(essentials[:8], []line{{"pay for ice", "5 kg"}, {`That was "5 kg", which is a mass; it should be a price`, "lots"}, {`"lots", which is no amount`, "5 bags"}, {"it should be a price", "$0.50/lb"}},
+				essentials[9:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+			told: map[string]string{"currency": "", "ice.price": "$0.50/lb"},
+		},
+		{
 			name: "measures answer for the volume",
 			script: lines(essentials[:5], []line{{"6/12: How much does the ice box hold", "18 x 22 in"}, {"volume", "450 x 550 x 400"}, {"Did you mean 450 x 550 x 400 mm?", "18 x 22 x 16"},
 				{"That is 18 x 22 x 16 in, or 3.7 cu ft. 7/12: How thick", "1 1/2 in"}},

@@ -77,8 +77,8 @@ func TestFind(t *testing.T) {
 		{"chesapeke-bay", "did you mean chesapeake-bay?"},
 		{"Virgin Islands", "did you mean virgin-islands?"},
 		{"florida", "did you mean florida-east-coast or florida-keys or florida-west-coast?"},
-		{"xyzzy", "one of the 77 known ids"},
-		{"", "one of the 77 known ids"},
+		{"xyzzy", "one of the 77 names in the list of grounds"},
+		{"", "one of the 77 names in the list of grounds"},
 	} {
 		_, err := Find(row.id)
 		if err == nil || !strings.Contains(err.Error(), row.hint) || !strings.Contains(err.Error(), fmt.Sprintf("%q", row.id)) {

@@ -138,7 +138,7 @@ func FormatArea(v SquareMetre, sys System) string {
 // FormatMass prints "2.5 kg" or "5.5 lb".
 func FormatMass(v Kilogram, sys System) string {
 	if sys == US {
-		return small(float64(v)/0.45359237) + " lb"
+		return small(float64(v/Pound)) + " lb"
 	}
 	return small(float64(v)) + " kg"
 }
@@ -239,7 +239,7 @@ func FormatMoney(v Money, currency string) string {
 // FormatPricePerMass prints "$1.10/kg" or "$0.50/lb".
 func FormatPricePerMass(v MoneyPerKg, currency string, sys System) string {
 	if sys == US {
-		return amount(float64(v)*0.45359237, 2, currency) + "/lb"
+		return amount(float64(v)*float64(Pound), 2, currency) + "/lb"
 	}
 	return amount(float64(v), 2, currency) + "/kg"
 }

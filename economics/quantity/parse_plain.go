@@ -3,8 +3,10 @@ package quantity
 import (
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 )
 
 // ParseNumber reads a plain number, and drops one of the given words, in lower
@@ -84,7 +86,26 @@ var currencyNames = [][]string{
 	{"$", "usd", "us$", "dollar", "dollars", "cad", "c$", "ca$", "aud", "a$", "nzd", "nz$"},
 	{"€", "eur", "euro", "euros"},
 	{"£", "gbp", "pound sterling", "pounds sterling"},
+	{"kr"},
+	{"fr"},
 }
+
+// IsCurrency reports whether a word is surely the sign, code or name of a
+// currency: one of those in use, or three capital letters that name no unit.
+func IsCurrency(word string) bool {
+	if strings.ContainsFunc(word, func(r rune) bool { return unicode.Is(unicode.Sc, r) }) {
+		return true
+	}
+	for _, names := range currencyNames {
+		if slices.Contains(names, strings.ToLower(word)) {
+			return true
+		}
+	}
+	_, isUnit := Measures(word)
+	return capitals.MatchString(word) && !isUnit
+}
+
+var capitals = regexp.MustCompile(`^[A-Z]{3}$`)
 
 // sameCurrency reports whether found can stand for the owner's currency.
 func sameCurrency(found, own string) bool {
@@ -110,16 +131,24 @@ func sameCurrency(found, own string) bool {
 var currencyMark = regexp.MustCompile(`^(?:\p{Sc}|[A-Za-z]{1,3}\$|[A-Za-z]{2,8}\.?)`)
 
 // unpriced takes the currency before or after an amount away. It refuses a
-// currency that is not the owner's.
+// currency that is not the owner's, and any other word.
 func unpriced(tidied, own, text, expected string) (string, error) {
-	rest := tidied
-	if m := currencyMark.FindString(rest); m != "" {
-		if !sameCurrency(strings.TrimSuffix(m, "."), own) {
-			return "", &Error{quoted(text) + ", in another currency", expected, "amounts are in " + own + "; set currency to change that"}
-		}
-		rest = strings.TrimSpace(rest[len(m):])
+	m := currencyMark.FindString(tidied)
+	word := strings.TrimSuffix(m, ".")
+	what, isUnit := Measures(tidied)
+	switch {
+	case m == "":
+		return tidied, nil
+	case sameCurrency(word, own):
+		return strings.TrimSpace(tidied[len(m):]), nil
+	case IsCurrency(word):
+		return "", &Error{quoted(text) + ", in another currency", expected, "amounts are in " + own + "; set currency to change that"}
+	case isUnit:
+		return "", &Error{quoted(text) + ", which is " + what, expected, ""}
+	case !strings.ContainsAny(text, "0123456789"):
+		return "", &Error{quoted(text) + ", which is no amount", expected, ""}
 	}
-	return rest, nil
+	return "", &Error{quoted(text), expected, ""}
 }
 
 // ParseMoney reads an amount of money: "$1,200", "1 200", "1200 EUR". currency is

@@ -59,6 +59,9 @@ type Litre float64
 // Kilogram is a mass, kg.
 type Kilogram float64
 
+// Pound is one pound (international yard and pound agreement, 1959, exact).
+const Pound Kilogram = 0.45359237
+
 // Metre is a length, m, wall thicknesses included.
 type Metre float64
 

@@ -51,7 +51,7 @@ var units = []unit{
 
 	{mass, 1, 0, "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes", "g"},
 	{mass, 0.001, 0, "g|gram|grams|gramme|grammes", ""},
-	{mass, 0.45359237, 0, "lb|lbs|pound|pounds|#", "oz"},
+	{mass, float64(Pound), 0, "lb|lbs|pound|pounds|#", "oz"},
 	{mass, 0.028349523125, 0, "oz|ounce|ounces", ""},
 
 	{temperature, 1, 0, "°c|c|deg c|degc|degree c|degrees c|celsius|degrees celsius|°celsius|centigrade|c°|℃", ""},

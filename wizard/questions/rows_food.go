@@ -104,7 +104,7 @@ func iceRows() []Row {
 				if c.Boat.Units == quantity.Metric {
 					return quantity.Kilogram(2), "the usual bag in Europe; from memory"
 				}
-				return quantity.Kilogram(10 * kgPerLb), "the usual bag in North America; from memory"
+				return 10 * quantity.Pound, "the usual bag in North America; from memory"
 			},
 		},
 		{
@@ -143,7 +143,7 @@ func iceRows() []Row {
 			Default: func(c Context) (any, string) {
 				limit := quantity.Kilogram(20)
 				if c.Boat.Units != quantity.Metric {
-					limit = 40 * kgPerLb
+					limit = 40 * quantity.Pound
 				}
 				return max(limit, c.Boat.Ice.UnitSize), judgement
 			},
@@ -166,9 +166,6 @@ func iceRows() []Row {
 		},
 	}
 }
-
-// kgPerLb is the pound (NIST SP 811, exact).
-const kgPerLb = 0.45359237
 
 // priced gives a price from the price book, or a stated figure when the book
 // has no such line; and where it comes from.

@@ -124,7 +124,7 @@ func TestRecords(t *testing.T) {
 	if err := Set(&b, "evidence.ice_history", "ice: 10 kg; hours: 1 1/2 days; month: july | ice 20 lb; hours 20; month aug; in_use no"); err != nil {
 		t.Fatal(err)
 	}
-	want := []heat.IceHistory{{Ice: 10, Hours: 36, Month: 7, InUse: true}, {Ice: 20 * kgPerLb, Hours: 20, Month: 8}}
+	want := []heat.IceHistory{{Ice: 10, Hours: 36, Month: 7, InUse: true}, {Ice: 20 * quantity.Pound, Hours: 20, Month: 8}}
 	if fmt.Sprintf("%.6v", b.Evidence.IceHistory) != fmt.Sprintf("%.6v", want) || b.Known["evidence.ice_history"] != quantity.Measured {
 		t.Errorf("%+v, known %q", b.Evidence.IceHistory, b.Known["evidence.ice_history"])
 	}
