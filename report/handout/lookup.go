@@ -122,19 +122,19 @@ func (h *Handout) dailyTable(width float64) layout.Block {
 		t.Heads = append(t.Heads, fmt.Sprintf("%.0f W: Wh", rated), "Ah")
 	}
 	for i, d := range h.days {
-		row := []string{short(u.heats[i], 3), fixed(d.Ice, 1)}
+		row := []string{short(u.heats[i], 3), short(d.Ice, 2)}
 		for _, cell := range d.Units {
 			star := ""
 			if cell.Beyond {
 				star = "*"
 			}
-			row = append(row, fixed(cell.Wh, 0)+star, fixed(cell.Wh/leadWhPerAh, 0)+star)
+			row = append(row, short(cell.Wh, 2)+star, short(cell.Wh/leadWhPerAh, 2)+star)
 		}
 		t.Rows = append(t.Rows, row)
 	}
 	last := []string{"most", ""}
 	for _, rated := range ratings {
-		last = append(last, fixed(most(h.ground, rated)/u.watt, 0), "")
+		last = append(last, short(most(h.ground, rated)/u.watt, 2), "")
 	}
 	t.Rows = append(t.Rows, last)
 	return t.Block()

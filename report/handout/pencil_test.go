@@ -135,12 +135,22 @@ func (r reader) in(t *testing.T, step, expression string) []float64 {
 	return out
 }
 
-func (r reader) lookupLeak(t *testing.T, volume, foam float64) float64 {
+// leakBetween reads the leak table between its columns and rows.
+func (r reader) leakBetween(t *testing.T, volume, foam float64) float64 {
 	var at, column []float64
 	for i, v := range r.leak.down {
 		at, column = append(at, number(t, v)), append(column, interpolate(foam, r.leak.across, r.leak.cells[i]))
 	}
 	return interpolate(volume, at, column)
+}
+
+// lookupLeak takes the nearest column and the nearest row, as line 3 tells.
+func (r reader) lookupLeak(t *testing.T, volume, foam float64) float64 {
+	var down []float64
+	for _, v := range r.leak.down {
+		down = append(down, number(t, v))
+	}
+	return r.leak.cells[nearest(volume, down)][nearest(foam, r.leak.across)]
 }
 
 // lookupMoney takes the row of the life, or of the next shorter one.
@@ -261,7 +271,8 @@ func (r reader) work(t *testing.T, b economics.Boat) answer {
 	for i := range r.ah {
 		byRating = append(byRating, interpolate(line[8], r.heats, r.ah[i]))
 	}
-	line[15] = interpolate(float64(b.Small.RatedCooling), []float64{35, 50, 70}, byRating)
+	column := nearest(float64(b.Small.RatedCooling), []float64{35, 50, 70})
+	line[15] = byRating[column]
 	switch b.Small.CooledBy {
 	case energy.Fins:
 		line[15] *= f[0]
@@ -291,8 +302,7 @@ func (r reader) work(t *testing.T, b economics.Boat) answer {
 		usable = f[1]
 	}
 	line[17] = trips
-	most := interpolate(float64(b.Small.RatedCooling), []float64{35, 50, 70}, r.most)
-	if line[8] > 0.9*most || (line[15]-line[16])*b.Cruising.TripNights > usable*twelve*float64(b.Power.Battery) {
+	if line[8] > 0.9*r.most[column] || (line[15]-line[16])*b.Cruising.TripNights > usable*twelve*float64(b.Power.Battery) {
 		line[17] = nights
 	}
 	f = r.in(t, "18", `fitting \+ \$(\d+(?:\.\d+)?) for cable and fuse; sea water \$(\d+(?:\.\d+)?) more`)

@@ -51,6 +51,14 @@ func short(x float64, digits int) string {
 	return strconv.FormatFloat(rounded, 'f', -1, 64)
 }
 
+// price prints a sum: in cents if it is small, else to two significant digits.
+func price(x float64) string {
+	if x >= 0.1 && x < 10 {
+		return fixed(x, 2)
+	}
+	return short(x, 2)
+}
+
 // part is a run of steps under a heading.
 type part struct {
 	head  string
@@ -73,13 +81,8 @@ func (h *Handout) steps() []part {
 	if f, err := heat.DrainLoss(heat.OpenDrain); err == nil {
 		drain = f.Range.Typical
 	}
-	cur := func(x float64) string {
-		if x >= 0.1 && x < 10 {
-			return m.currency + fixed(x, 2)
-		}
-		return m.currency + short(x, 2)
-	}
-	perMass := m.spoilage * u.kilogram
+	cur := func(x float64) string { return m.currency + price(x) }
+	spoiled, worked := m.currency+h.spoiled(), h.worked()
 	bimini := energy.Shade(energy.Bimini).Typical / energy.Shade(energy.Arch).Typical
 	deck := panelOnDeck(h.ground)
 	plain := energy.ControllerShare(energy.Plain).Typical / energy.ControllerShare(energy.Tracking).Typical
@@ -89,7 +92,7 @@ func (h *Handout) steps() []part {
 		{"The box", []pencil.Line{
 			{Text: "Inside volume: length × width × height, in " + w.volumeFrom + ".", Unit: w.volume},
 			{Text: "Foam that counts: thickness of the walls' foam × its share in table A.", Unit: w.foam},
-			{Text: "Look up table B with lines 1 and 2; read between the columns and the rows.", Unit: w.leak},
+			{Text: "Table B with lines 1 and 2: nearest column and row; between them is closer.", Unit: w.leak},
 			{Text: "Lid side with less foam? Look it up too, and write (5 × line 3 + that) ÷ 6. If not, copy line 3.", Unit: w.leak},
 			{Text: fmt.Sprintf("Line 4 + %s of lid rim × %s (soft gasket), %s (hard or gappy) or %s (it only rests). Open drain hose: %s more. "+
 				"This is the leak; if you have tested the box, write the test's leak instead.", w.rim, rim(heat.GoodSeal), rim(heat.PoorSeal), rim(heat.NoSeal), leak(drain)), Unit: w.leak, Heavy: true},
@@ -99,25 +102,25 @@ func (h *Handout) steps() []part {
 			{Text: "Heat to get rid of: line 6 × line 7.", Unit: w.heat, Heavy: true},
 		}},
 		{"Ice", []pencil.Line{
-			{Text: "Ice a day: table D, at line 8.", Unit: w.mass, Heavy: true},
+			{Text: "Ice a day: table D, at line 8, read between the rows.", Unit: w.mass, Heavy: true},
 			{Text: fmt.Sprintf("One load to buy: line 1 × the box's share for ice × %s (cubes), %s (crushed) or %s (block). No more than you carry at once; whole bags, rounded down.",
 				density(heat.Cubes), density(heat.Crushed), density(heat.Block)), Unit: w.mass},
 			{Text: "Times a year that you buy ice later on a trip: stops after its first × the share of them that sell ice.", Unit: "times"},
-			{Text: "Ice to buy, a year: trips × line 10 (0 if frozen at home) + line 11 × the lesser of line 10 and 1.1 × line 9 × nights ÷ (trips + line 11).", Unit: w.mass},
+			{Text: "Ice to buy, a year: trips × line 10 (0 if frozen at home) + line 11 × the lesser of line 10 and 1.1 × line 9 × nights ÷ (trips + line 11).", Unit: w.mass, Working: worked.iceToBuy},
 			{Text: fmt.Sprintf("Chilled food aboard: people × %s a day × the share that must be cold × days between shops ÷ 2.", w.mass), Unit: w.mass},
-			{Text: fmt.Sprintf("Ice, a year: line 12 × price + the year's errands for it + nights × line 13 × %s (spoiled).", cur(perMass)), Unit: m.currency, Heavy: true},
+			{Text: fmt.Sprintf("Ice, a year: line 12 × price + the year's errands for it + nights × line 13 × %s (spoiled).", spoiled), Unit: m.currency, Heavy: true, Working: worked.iceYear},
 		}},
 		{"A small unit, and dry stores", []pencil.Line{
-			{Text: fmt.Sprintf("Ah a day: table D, at line 8 and the unit's rated watts. Fins in a locker: × %s; sea water: × %s. Lithium battery: × %s.",
+			{Text: fmt.Sprintf("Ah a day: table D, between the rows, in the column nearest to the unit's rated watts. Fins in a locker: × %s; sea water: × %s. Lithium battery: × %s.",
 				short(condenserFactor(h.ground, energy.Fins), 3), short(condenserFactor(h.ground, energy.Seawater), 3), short(lithium, 2)), Unit: "Ah at 12 V", Heavy: true},
 			{Text: fmt.Sprintf("Ah to spare a day: panel watts ÷ 100 × table C (bimini × %s, deck × %s; plain controller × %s) + engine hours × its amps × %s − all other loads. On 24 V count each Ah twice.",
 				short(bimini, 2), short(deck, 2), short(plain, 2), short(energy.EngineCharge().Typical, 2)), Unit: "Ah at 12 V"},
 			{Text: fmt.Sprintf("Nights not cold: one for each trip. All nights, if line 8 is over nine tenths of the most in table D, or (line 15 − line 16) × nights of a trip is over %s of the battery's Ah (lithium %s).",
-				short(energy.UsableShare(energy.Lead).Typical, 2), short(energy.UsableShare(energy.Lithium).Typical, 2)), Unit: "nights"},
+				short(energy.UsableShare(energy.Lead).Typical, 2), short(energy.UsableShare(energy.Lithium).Typical, 2)), Unit: "nights", Working: worked.notCold},
 			{Text: fmt.Sprintf("Owning it, a year: price × table E for its life + (fitting + %s for cable and fuse; sea water %s more) × table E for what lasts + upkeep.",
-				cur(m.cable), cur(m.hull)), Unit: m.currency},
+				cur(m.cable), cur(m.hull)), Unit: m.currency, Working: worked.owning},
 			{Text: fmt.Sprintf("Unit, a year: line 18 + nights × line 15 × %s (lithium %s) + line 17 × line 13 × %s.",
-				cur(m.wearLead), cur(m.wearLithium), cur(perMass)), Unit: m.currency, Heavy: true},
+				cur(m.wearLead), cur(m.wearLithium), spoiled), Unit: m.currency, Heavy: true},
 			{Text: fmt.Sprintf("Dry stores, a year: people × nights × %s for dearer food that keeps.", cur(m.dry)), Unit: m.currency, Heavy: true},
 		}},
 	}

@@ -10,6 +10,9 @@ type Line struct {
 	Mark string // by which later lines call it, such as "A" or "7"
 	Text string // what to write or work out
 	Unit string // printed in the box, at its right; may be empty
+	// Working is the line worked out with somebody's figures: in italics,
+	// behind the text if it fits there, else below it. It may be empty.
+	Working string
 	// Example is a worked figure, printed before the box. It may be empty.
 	Example string
 	// Heavy frames the box darkly, for results that are carried on.
@@ -32,15 +35,16 @@ type Form struct {
 }
 
 const (
-	boxHeight = 5.4  // enough for a pencilled figure
-	boxPad    = 0.45 // above and below a box
-	textPad   = 0.8  // above and below the text
-	markWidth = 6.0
-	between   = 2.5 // text to example to box
-	unitInset = 1.2 // unit to the box's edge
-	pitchOf   = 1.3 // line pitch over type size
-	headPad   = 1.0
-	headAbove = 2.4 // over a head among the lines
+	boxHeight  = 5.4  // enough for a pencilled figure
+	boxPad     = 0.45 // above and below a box
+	textPad    = 0.6  // above and below the text
+	markWidth  = 6.0
+	between    = 2.5 // text to example to box
+	unitInset  = 1.2 // unit to the box's edge
+	workingGap = 2.0 // text to its worked figures behind it
+	pitchOf    = 1.3 // line pitch over type size
+	headPad    = 1.0
+	headAbove  = 2.4 // over a head among the lines
 )
 
 var (
@@ -84,8 +88,32 @@ func (f Form) lineType(l Line) sheet.Type {
 
 func (f Form) lines(l Line) []string { return sheet.Wrap(l.Text, f.lineType(l), f.textWidth(l)) }
 
+func (f Form) workingType() sheet.Type {
+	t := f.text().In(sheet.Italic)
+	t.Grey = sheet.Dark
+	return t
+}
+
+// working breaks a line's worked figures into lines of their own.
+func (f Form) working(l Line) []string {
+	if l.Working == "" {
+		return nil
+	}
+	return sheet.Wrap(l.Working, f.workingType(), f.textWidth(l))
+}
+
+// behind reports whether the worked figures stand on the text's last line.
+func (f Form) behind(l Line) bool {
+	lines := f.lines(l)
+	end := sheet.Width(lines[len(lines)-1], f.lineType(l)) + workingGap + sheet.Width(l.Working, f.workingType())
+	return l.Working != "" && end <= f.textWidth(l)
+}
+
 func (f Form) lineHeight(l Line) float64 {
-	h := float64(len(f.lines(l))) * pitch(f.lineType(l))
+	h := float64(len(f.lines(l))+len(f.working(l))) * pitch(f.lineType(l))
+	if f.behind(l) {
+		h -= pitch(f.lineType(l))
+	}
 	if l.Head {
 		return headAbove + h + headPad
 	}
@@ -99,11 +127,18 @@ func (f Form) headHeight() float64 {
 	return pitch(layout.Run) + headPad
 }
 
+// opens reports whether a line is a head with nothing of the form over it,
+// which then needs no air of its own there.
+func (f Form) opens(i int) bool { return i == 0 && f.Lines[i].Head && f.ExampleHead == "" }
+
 // Block gives the form as a figure of the text's flow.
 func (f Form) Block() layout.Block {
 	h := f.headHeight()
-	for _, l := range f.Lines {
+	for i, l := range f.Lines {
 		h += f.lineHeight(l)
+		if f.opens(i) {
+			h -= headAbove
+		}
 	}
 	return layout.Figure{Name: "form", Height: h, Draw: f.draw}
 }
@@ -117,6 +152,9 @@ func (f Form) draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	for i, l := range f.Lines {
 		h := f.lineHeight(l)
+		if f.opens(i) {
+			y -= headAbove
+		}
 		if !l.Head || i > 0 {
 			s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.X + f.Width, Y: y}, linePen)
 		}
@@ -136,11 +174,22 @@ func (f Form) draw(s sheet.Sheet, r sheet.Rect) error {
 
 func (f Form) drawLine(s sheet.Sheet, l Line, x, y, h float64) {
 	t, small := f.text(), layout.Run
-	lines := f.lines(l)
-	top := y + (h-float64(len(lines))*pitch(t))/2
+	lines, working := f.lines(l), f.working(l)
+	room := len(lines) + len(working)
+	if f.behind(l) {
+		room--
+	}
+	top := y + (h-float64(room)*pitch(t))/2
 	s.Text(x, top+drop(t), l.Mark, t.In(sheet.Bold))
 	for i, text := range lines {
 		s.Text(x+markWidth, top+float64(i)*pitch(t)+drop(t), text, t)
+	}
+	for i, text := range working {
+		at, line := x+markWidth, len(lines)+i
+		if f.behind(l) {
+			at, line = at+sheet.Width(lines[len(lines)-1], t)+workingGap, line-1
+		}
+		s.Text(at, top+float64(line)*pitch(t)+drop(t), text, f.workingType())
 	}
 	mid, boxX := y+h/2, x+f.Width-f.BoxWidth
 	if l.Example != "" {

@@ -94,3 +94,37 @@ func TestListingKeepsItsIndent(t *testing.T) {
 		t.Errorf("lines start at %v, want each further in", at)
 	}
 }
+
+// Worked figures stand behind their line where they fit, else below it, and
+// never in its box.
+func TestWorkedFiguresFollowTheirLine(t *testing.T) {
+	long := strings.Repeat("12 × 30 + ", 14)
+	r := drawn(t, Form{Width: 160, BoxWidth: 30, Lines: []Line{
+		{Text: "A head", Head: true},
+		{Mark: "1", Text: "Ice to buy", Working: "Say 10 × 30 = 300."},
+		{Mark: "2", Text: strings.TrimSpace(strings.Repeat("the ice of the year ", 3)), Working: "Say 10 × 30 + 8 × 30 = 540, as is told."},
+		{Mark: "3", Text: "Cost a year", Working: long},
+	}}.Block(), layout.Text{Words: layout.Plain("After the form."), Type: layout.Body})
+	at := func(start string) sheet.Op {
+		for _, o := range r.Ops {
+			if o.Kind == sheet.TextOp && strings.HasPrefix(o.Text, start) {
+				return o
+			}
+		}
+		t.Fatalf("%q is not drawn", start)
+		return sheet.Op{}
+	}
+	if text, say := at("Ice to buy"), at("Say 10 × 30 = 300"); say.Box.X < text.Box.Right() || say.Box.Y > text.Box.Bottom() {
+		t.Errorf("%v does not stand behind %v", say, text)
+	}
+	if text, say := at("the ice"), at("Say 10 × 30 + 8"); say.Box.X != text.Box.X || say.Box.Y < text.Box.Y+2 {
+		t.Errorf("%v does not stand below %v", say, text)
+	}
+	for _, box := range r.Ops {
+		for _, o := range r.Ops {
+			if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Box.Overlaps(box.Box) {
+				t.Errorf("%v stands in the box %v", o, box.Box)
+			}
+		}
+	}
+}
