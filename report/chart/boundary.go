@@ -120,13 +120,13 @@ func (c Boundary) draw(s sheet.Sheet, r sheet.Rect) error {
 // plane draws both axes: a frame of two lines with ticks outside, no grid, so
 // that the edges are the only lines inside.
 func (c Boundary) plane(s sheet.Sheet, r sheet.Rect) (plot sheet.Rect, along, up scale) {
-	upBy := step(c.Up.High-c.Up.Low, max(2, int(r.H/10)))
+	_, _, upBy := fit(c.Up.Low, c.Up.High, max(2, int(r.H/10)))
 	upMarks := ticks(c.Up.Low, c.Up.High, upBy)
 	gutter := 0.0
 	for _, v := range upMarks {
 		gutter = max(gutter, sheet.Width(say(c.Up.Say, v, upBy), tickType))
 	}
-	alongBy := step(c.Across.High-c.Across.Low, max(2, int(r.W/18)))
+	_, _, alongBy := fit(c.Across.Low, c.Across.High, max(2, int(r.W/18)))
 	alongTicks := ticks(c.Across.Low, c.Across.High, alongBy)
 	over := sheet.Width(say(c.Across.Say, c.Across.High, alongBy), tickType) / 2 // the last tick's name
 	plot = r.Inset(gutter+3, 1, over, 0)

@@ -6,7 +6,6 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 	"testing"
 
@@ -161,65 +160,6 @@ func TestNamesOfRegionsStayOnTheirSide(t *testing.T) {
 		y := edge[0].Y + (edge[1].Y-edge[0].Y)*(mid.X-edge[0].X)/(edge[1].X-edge[0].X)
 		if (mid.Y < y) != strings.HasPrefix(at.Label, "above") {
 			t.Errorf("%q stands at %v, the line there at %.1f", at.Label, mid, y)
-		}
-	}
-}
-
-// A region a little wider than the longest word of its name has it on three
-// lines; one that is narrower goes without. No name lies on the line.
-func TestNamesOfRegionsKeepOffLines(t *testing.T) {
-	for _, c := range []struct {
-		at   float64 // of the upright line, of 100
-		said bool
-	}{{50, true}, {19, true}, {5, false}} {
-		b := Boundary{Head: Head{Name: "b", Finding: "f"}, Across: Axis{"Nights", 0, 100, nil}, Up: Axis{"Price", 0, 10, nil},
-			Lines:   []Edge{{"edge", []Place{{"", c.at, 0}, {"", c.at, 10}}}},
-			Regions: []Place{{"Dry stores cheapest", c.at / 2, 5}}, Boat: Place{"the boat", 95, 5}}
-		rec := mustDraw(t, b, sheet.Rect{W: 95, H: 60})
-		names := 0
-		for _, name := range rec.Ops {
-			if !strings.Contains(b.Regions[0].Label, name.Text) || name.Kind != sheet.TextOp {
-				continue
-			}
-			names++
-			for _, o := range rec.Ops {
-				if o.Kind == sheet.LineOp && o.Pen.Width == strokes(0).Width && len(clip(o.Points, name.Box)) > 0 {
-					t.Errorf("line at %v: %q lies on it", c.at, name.Text)
-				}
-			}
-		}
-		if (names > 0) != c.said {
-			t.Errorf("line at %v: %d lines of its name; want any: %v", c.at, names, c.said)
-		}
-	}
-}
-
-// A line's style is its own, whatever its place; without one, its place's.
-func TestStylesOfYears(t *testing.T) {
-	drawn := func(styles ...int) []sheet.Pen {
-		c := Years{Head: Head{Name: "y", Finding: "f"}}
-		for _, s := range styles {
-			l := named(ramp(10, 5, .1), fmt.Sprint("line ", s))
-			l.Low, l.High, l.Style = nil, nil, s
-			c.Lines = append(c.Lines, l)
-		}
-		var pens []sheet.Pen
-		for _, o := range mustDraw(t, c, sheet.Rect{W: 160, H: 70}).Ops {
-			if o.Kind == sheet.LineOp && len(o.Points) == 11 {
-				pens = append([]sheet.Pen{o.Pen}, pens...) // the first line is drawn last
-			}
-		}
-		return pens
-	}
-	for _, c := range []struct{ styles, want []int }{{[]int{3, 1, 2}, []int{2, 0, 1}}, {[]int{0, 0}, []int{0, 1}}} {
-		got := drawn(c.styles...)
-		if len(got) != len(c.want) {
-			t.Fatalf("%d lines; want %d", len(got), len(c.want))
-		}
-		for i, w := range c.want {
-			if got[i].Width != strokes(w).Width || !slices.Equal(got[i].Dash, strokes(w).Dash) {
-				t.Errorf("styles %v: line %d is drawn %v; want %v", c.styles, i, got[i], strokes(w))
-			}
 		}
 	}
 }

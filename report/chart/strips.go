@@ -273,6 +273,6 @@ func (c Strips) drawDays(s sheet.Sheet, plot sheet.Rect, hours int) {
 			continue
 		}
 		s.Text(mid, plot.Bottom()+1+lead(tickType), text, tickType.To(sheet.Centre))
-		free = mid + w/2 + 2
+		free = mid + w/2 + 1.5
 	}
 }

@@ -9,7 +9,9 @@ import (
 )
 
 // Swing shows what each uncertain figure does to a difference between two
-// options when it alone moves from its low to its high end, widest first.
+// options when it alone moves from its low to its high end, widest first. A bar
+// runs from the one to the other and changes its shade at the base, or half-way
+// where the base lies beyond it.
 type Swing struct {
 	Head
 	Base float64    // the difference with every figure at its middle
@@ -88,18 +90,24 @@ func (c Swing) draw(s sheet.Sheet, r sheet.Rect) error {
 	plot.H = each * float64(len(rows))
 	across := acrossAxis(s, r, plot, low, high, c.Say)
 	base := across.of(c.Base)
+	middleOf := func(i int) float64 { return plot.Y + each*(float64(i)+0.5) }
 	for i, row := range rows {
-		mid := plot.Y + each*(float64(i)+0.5)
+		a, b := across.of(row.AtLow), across.of(row.AtHigh)
+		turn := base
+		if base < min(a, b) || base > max(a, b) {
+			turn = (a + b) / 2
+		}
 		h := each * 0.55
-		bar(s, base, across.of(row.AtLow), mid, h, swingLow)
-		bar(s, base, across.of(row.AtHigh), mid, h, swingHigh)
-		names.draw(s, i, r.X, mid, sheet.Left)
-		a := min(base, across.of(row.AtLow), across.of(row.AtHigh))
-		b := max(base, across.of(row.AtLow), across.of(row.AtHigh))
-		left.drawClear(s, i, a-1, mid, sheet.Right)
-		right.drawClear(s, i, b+1, mid, sheet.Left)
+		bar(s, turn, a, middleOf(i), h, swingLow)
+		bar(s, turn, b, middleOf(i), h, swingHigh)
 	}
 	s.Line(sheet.Point{X: base, Y: plot.Y}, sheet.Point{X: base, Y: plot.Bottom()}, sheet.Pen{Width: 0.3, Grey: sheet.Black})
+	for i, row := range rows { // names last: they are clear of the line
+		a, b := across.of(row.AtLow), across.of(row.AtHigh)
+		names.draw(s, i, r.X, middleOf(i), sheet.Left)
+		left.drawClear(s, i, min(a, b)-1, middleOf(i), sheet.Right)
+		right.drawClear(s, i, max(a, b)+1, middleOf(i), sheet.Left)
+	}
 	return nil
 }
 
