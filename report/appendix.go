@@ -44,7 +44,7 @@ func (a author) heat() []page.Block {
 	c := chart.Stacked{Head: chart.Head{Name: "heat by source", Finding: a.v.MostHeat(month),
 		Caption: fmt.Sprintf("W, mean of %s, box as she is at its target", words.Month(month.Month))}}
 	grouped := group(sources)
-	row := chart.StackedRow{Label: "heat", Total: fmt.Sprintf("%.0f W", month.HeatGainW)}
+	row := chart.StackedRow{Label: "heat", Total: heatW(month.HeatGainW) + " W"}
 	for _, s := range grouped {
 		c.Parts, row.Values = append(c.Parts, s.Name), append(row.Values, s.HeatW)
 	}
@@ -55,9 +55,9 @@ func (a author) heat() []page.Block {
 		if s.Leak > 0 {
 			leak = quantity.FormatConductance(quantity.WattPerKelvin(s.Leak), a.r.Boat.Units)
 		}
-		t.Rows = append(t.Rows, []string{words.Capital(s.Name), leak, fmt.Sprintf("%.1f", s.HeatW)})
+		t.Rows = append(t.Rows, []string{words.Capital(s.Name), leak, heatW(s.HeatW)})
 	}
-	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), fmt.Sprintf("%.1f", month.HeatGainW)})
+	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), heatW(month.HeatGainW)})
 	t.Fine = true
 	parts := page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 52, Draw: c.Draw, Table: t, Shown: true}
 	seen := []page.Block{page.Heading{Level: 2, Text: "How the leak is known"}}
@@ -70,6 +70,15 @@ func (a author) heat() []page.Block {
 	}
 	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{parts}, seen}},
 		page.Heading{Level: 2, Text: "Mean days, box as she is at its target"}, a.monthTable())
+}
+
+// heatW prints a heat without its unit, no finer than a leak known to a quarter
+// lets one tell.
+func heatW(w float64) string {
+	if math.Abs(w) < 9.95 {
+		return fmt.Sprintf("%.1f", w)
+	}
+	return watts(w)
 }
 
 // evidence sets the estimates of the leak beside one another.
@@ -164,12 +173,15 @@ func (a author) swing() []page.Block {
 	if !ok || !a.aboard() {
 		return append(out, page.Para{Text: "Only one way works, so there is no choice to move."})
 	}
+	moves := a.v.MovesMost()
 	c := chart.Swing{
-		Head: chart.Head{Name: "what moves the choice", Finding: a.v.MovesMost(),
-			Caption: fmt.Sprintf("Present cost of %s less that of %s: at typical figures, and the mean of the fifths with each figure lowest and highest", words.In(lead), words.In(next))},
+		Head: chart.Head{Name: "what moves the choice",
+			Finding: fmt.Sprintf("%s against %s: %s", words.The(lead), words.In(next), strings.ToLower(moves[:1])+moves[1:]),
+			Caption: fmt.Sprintf("Present cost of %s less that of %s%s. The upright line stands at typical figures. Each bar runs from the fifth of futures where the figure is lowest to the fifth where it is highest",
+				words.In(lead), words.In(next), a.lessWorth())},
 		Base: a.v.Apart(lead, next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth to know", Right: true}}}
+	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth knowing", Right: true}}}
 	var little []string
 	most := 0.0
 	for i, in := range a.v.BySwing() {
@@ -187,25 +199,61 @@ func (a author) swing() []page.Block {
 		switch {
 		case in.Taste:
 			worth = "yours to say"
+		case a.v.WorthKnowing(in):
+			worth = a.small(in.EVPPI)
 		case in.EVPPI > 0:
-			worth = a.v.Money(in.EVPPI)
+			worth = "little"
 		}
 		t.Rows = append(t.Rows, []string{words.Capital(in.Label), quantity.Span(low, high), a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
 	}
 	rest := t
 	t.Rows, rest.Rows = t.Rows[:min(drawn, len(t.Rows))], t.Rows[min(drawn, len(t.Rows)):]
-	out = append(out, page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
+	out = append(out, page.Para{Keep: true, Text: a.whyThese(lead, next)},
+		page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
 	if len(rest.Rows) > 0 {
 		out = append(out, page.Para{Keep: true, Style: page.Small, Text: "What moves it less:"}, rest)
 	}
 	if len(little) > 0 {
-		out = append(out, page.Para{Style: page.Small, Text: "Less than a twentieth of the widest: " + words.Join(little) + "."})
+		out = append(out, page.Para{Style: page.Small, Text: "These hardly matter: " + words.Join(little) + "."})
 	}
 	var regret []string
 	for i := range a.r.Options {
-		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Money(a.r.Options[i].ExpectedRegret)))
+		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.small(a.r.Options[i].ExpectedRegret)))
 	}
-	return append(out, page.Para{Style: page.Small, Text: "Shares are of what was reckoned. What each choice would cost on average over the best one of each future, known too late: " + strings.Join(regret, ", ") + "."})
+	return append(out, page.Para{Style: page.Small, Text: "What choosing wrongly would cost on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
+}
+
+// whyThese says which two options the swing chart sets against each other, and
+// why those: they are not always the two that are best most often.
+func (a author) whyThese(lead, next economics.OptionID) string {
+	text := fmt.Sprintf("Set against each other are %s and %s: averaged over all futures they cost least%s.", words.In(lead), words.In(next), a.lessWorth())
+	d := a.r.Verdict
+	for _, id := range a.order()[:2] {
+		if d.Works && id != lead && id != next && a.r.Of(id).BestOf100 > a.r.Of(next).BestOf100 {
+			text += fmt.Sprintf(" By the count of futures %s would stand here, best in %d of 100; where not best, %s can cost far more.",
+				words.In(id), a.r.Of(id).BestOf100, map[bool]string{true: "they", false: "it"}[id == economics.DryStores])
+		}
+	}
+	return text
+}
+
+// lessWorth says that cold days are counted, where the owner told their worth.
+func (a author) lessWorth() string {
+	if a.r.Verdict.ByWorth {
+		return ", less what their cold days are worth to you"
+	}
+	return ""
+}
+
+// small prints an amount to two significant digits, and to whole units at most.
+func (a author) small(x float64) string {
+	if x > 0 && x < 0.5 {
+		return "under " + a.v.Money(1)
+	}
+	if math.Abs(x) < 10 {
+		x = math.Round(x)
+	}
+	return a.v.Money(x)
 }
 
 // bills shows what each option is charged with, and its cash flows.
@@ -271,10 +319,10 @@ func (a author) bills() []page.Block {
 func (a author) charge(l economics.CostLine) string {
 	var parts []string
 	if l.First != 0 {
-		parts = append(parts, a.v.Money(l.First))
+		parts = append(parts, a.small(l.First))
 	}
 	if l.Yearly != 0 {
-		parts = append(parts, a.v.Money(l.Yearly)+" a year")
+		parts = append(parts, a.small(l.Yearly)+" a year")
 	}
 	if count := a.count(l); count != "" {
 		parts = append(parts, count)
@@ -324,7 +372,7 @@ func (a author) checklist() []page.Block {
 // why what was assumed was.
 func (a author) asTold() []page.Block {
 	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"},
-		page.Para{Text: a.v.EvidenceCounts() + " A star marks what was assumed; what has no mark was told."}}
+		page.Para{Keep: true, Text: a.v.EvidenceCounts() + " A star marks what was assumed; what has no mark was told."}}
 	why := map[string]string{}
 	for _, s := range a.r.Boat.Assumptions {
 		why[s.Label+s.Value] = s.Why

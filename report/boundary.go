@@ -31,13 +31,17 @@ func (a author) boundary() (page.Chart, bool) {
 	if !ok {
 		return page.Chart{}, false
 	}
+	byMoneyAlone := ""
+	if a.r.Verdict.ByWorth { // which the plane leaves out
+		byMoneyAlone = " by money alone"
+	}
 	each := 1.0
 	per := "kg"
 	if a.r.Boat.Units == quantity.US {
 		each, per = 0.45359237, "lb"
 	}
 	c := chart.Boundary{
-		Head:   chart.Head{Name: "where the answer turns", Caption: "Cheapest way that works, with the work done, at typical figures"},
+		Head:   chart.Head{Name: "where the answer turns", Caption: "Cheapest way that works" + byMoneyAlone + ", with the work, at typical figures"},
 		Across: chart.Axis{Label: "Nights aboard a year", High: p.nights},
 		Up: chart.Axis{Label: "Price of ice, " + a.r.Boat.Currency + " a " + per, High: p.price * each,
 			Say: func(v float64) string { return quantity.FormatMoney(quantity.Money(v), a.r.Boat.Currency) }},
@@ -52,7 +56,7 @@ func (a author) boundary() (page.Chart, bool) {
 		c.Lines = append(c.Lines, edge)
 	}
 	for _, r := range p.regions() {
-		c.Regions = append(c.Regions, chart.Place{Label: words.Name(r.winner) + " cheapest", Across: r.nights, Up: r.price * each})
+		c.Regions = append(c.Regions, chart.Place{Label: words.Name(r.winner), Across: r.nights, Up: r.price * each})
 	}
 	// Half the nights, as told, and twice as many, as far as the plane goes.
 	for _, n := range []float64{a.v.Nights() / 2, a.v.Nights(), min(p.nights, 2*a.v.Nights())} {

@@ -61,5 +61,6 @@ func ExampleOwnerMarkdown() {
 	// ## Foods that keep without cooling
 	// ## The boat as told
 	// ## How this was worked out
+	// ## Taken for granted
 	// ## Sources
 }

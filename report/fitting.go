@@ -65,16 +65,9 @@ func (a author) workFor(id economics.OptionID, level int) []page.Block {
 // fortnight draws the worst spell of an option's typical years.
 func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
 	f := a.r.Of(id).Fortnight
-	hours := f.Hours
+	hours := f.Hours // from noon to noon, as the days of a trip are
 	if len(hours) == 0 {
 		return page.Chart{}, false
-	}
-	if len(hours) >= 72 { // from noon to noon: keep whole days
-		hours = hours[12 : len(hours)-12]
-	}
-	name := func(day int) string { return fmt.Sprintf("day %d", day) }
-	if len(f.Hours) < 72 {
-		name = func(day int) string { return fmt.Sprintf("day %d, from noon", day) }
 	}
 	trace := func(of func(season.Hour) float64) []float64 {
 		out := make([]float64, len(hours))
@@ -90,11 +83,12 @@ func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
 		return c
 	}
 	unit := map[quantity.System]string{quantity.US: "°F", quantity.Metric: "°C"}[a.r.Boat.Units]
-	warm := 0
+	warm, sunny := 0, false
 	for _, h := range hours {
 		if h.FoodC > f.LimitC {
 			warm++
 		}
+		sunny = sunny || h.SunW > 0
 	}
 	strips := []chart.Strip{
 		{Label: "Food, " + unit, Traces: []chart.Trace{{Label: "food", Values: trace(func(h season.Hour) float64 { return degree(h.FoodC) })}},
@@ -106,15 +100,31 @@ func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
 			chart.Strip{Label: "Cabin, " + unit, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return degree(h.CabinC) })}}})
 	} else {
 		strips = append(strips,
-			chart.Strip{Label: "Battery above its cut-off, Wh", Zero: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return h.ChargeWh })}}},
-			chart.Strip{Label: "Sun from the panel, W", Filled: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return h.SunW })}}})
+			chart.Strip{Label: "Battery above its cut-off, Wh", Zero: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return h.ChargeWh })}}})
+		if sunny {
+			strips = append(strips, chart.Strip{Label: "Sun from the panel, W", Filled: true, Traces: []chart.Trace{{Values: trace(func(h season.Hour) float64 { return h.SunW })}}})
+		}
 	}
-	c := chart.Strips{
-		Head: chart.Head{Name: "worst spell", Finding: a.v.WorstSpell(f, warm),
-			Caption: fmt.Sprintf("The warmest spell of 20 typical years, in %s, with the work done, hour by hour", words.Month(f.Month))},
-		Strips: strips, Day: name,
+	caption := a.spellMeans(f, warm)
+	if id != economics.IceOnly && !sunny {
+		caption += "; the panel gives nothing"
 	}
+	c := chart.Strips{Head: chart.Head{Name: "worst spell", Finding: a.v.WorstSpell(f, warm), Caption: caption}, Strips: strips}
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: max(72, a.tall(78)), Draw: c.Draw, Table: a.fortnightTable(id, hours)}, true
+}
+
+// spellMeans says how the spell was picked, when it is, and in which state of the
+// boat; warm is for how many hours the food was over the limit.
+func (a author) spellMeans(f economics.Fortnight, warm int) string {
+	picked := "The spell in which the food got warmest, in 20 typical years"
+	if warm == 0 {
+		picked = "The nearest call in 20 typical years"
+	}
+	state := "as she is"
+	if len(a.r.Of(f.Option).Fit.Items) > 0 {
+		state = "with the work done"
+	}
+	return fmt.Sprintf("%s: from noon to noon, in %s, %s", picked, words.Month(f.Month), state)
 }
 
 // fortnightTable gives the same spell day by day.

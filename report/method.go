@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -14,6 +15,7 @@ import (
 // come from.
 func (a author) method() []page.Block {
 	f, m := a.r.Futures, a.r.Boat.Money
+	granted, sources := granted(a.r.Boat)
 	return []page.Block{
 		page.Heading{Level: 1, Text: "How this was worked out"},
 		fine(leads(
@@ -26,10 +28,13 @@ func (a author) method() []page.Block {
 			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
 		)),
 		page.Para{Style: page.Fine, Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
-		page.Para{Style: page.Fine, Lead: "Taken for granted,", Text: "whatever the answers; the range, where there is one, holds 80 of 100 boats. " + granted(a.r.Boat)},
 		page.Para{Style: page.Fine, Lead: "Not counted.", Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
 		page.Para{Style: page.Fine, Lead: "What this cannot know.", Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
 			"Averages hide bad years: look at the ranges. " + a.again()},
+		page.Heading{Level: 1, Text: "Taken for granted"},
+		page.Para{Keep: true, Text: "Figures of the models that no answer replaces. K is a degree Celsius of difference; a figure without a unit is a share of 1."},
+		granted,
+		page.Para{Style: page.Small, Text: "From: " + sources + "."},
 		page.Heading{Level: 1, Text: "Sources"},
 		fine(list(page.Dash, a.sources())),
 		page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
@@ -37,13 +42,42 @@ func (a author) method() []page.Block {
 	}
 }
 
-// granted lists the figures of the models that no answer replaces.
-func granted(b economics.Boat) string {
-	var items []string
+// granted lists the figures of the models that no answer replaces, with where
+// they are from, in the numbers of the table's last column.
+func granted(b economics.Boat) (t page.Table, sources string) {
+	t = page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.46}, {Head: "Value"}, {Head: "80 of 100 boats"}, {Head: "From", Right: true, Share: 0.07}}}
+	var from []string
 	for _, g := range economics.Granted(b) {
-		items = append(items, g.Label+": "+g.Value)
+		typical, span, unit := valueParts(g.Value)
+		n := slices.Index(from, g.Why)
+		if n < 0 {
+			n = len(from)
+			from = append(from, g.Why)
+		}
+		t.Rows = append(t.Rows, []string{words.Capital(g.Label), withUnit(typical, unit), withUnit(span, unit), fmt.Sprint(n + 1)})
 	}
-	return words.Capital(strings.Join(items, "; ")) + "."
+	for i := range from {
+		from[i] = fmt.Sprintf("(%d) %s", i+1, from[i])
+	}
+	return t, strings.Join(from, "; ")
+}
+
+// valueParts takes apart "0.2 (0.1 to 0.35) W/m·K"; range and unit may be missing.
+func valueParts(value string) (typical, span, unit string) {
+	if typical, rest, ok := strings.Cut(value, " ("); ok {
+		span, unit, _ = strings.Cut(rest, ")")
+		return typical, span, strings.TrimSpace(unit)
+	}
+	typical, unit, _ = strings.Cut(value, " ")
+	return typical, "", unit
+}
+
+// withUnit sets a figure before its unit; either may be empty.
+func withUnit(figure, unit string) string {
+	if figure == "" || unit == "" {
+		return figure
+	}
+	return figure + " " + unit
 }
 
 // again says when to make the report anew.

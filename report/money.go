@@ -20,6 +20,9 @@ func round1(x float64) float64 {
 	return math.Round(x)
 }
 
+// round0 rounds money to whole units: less is not known of what years will cost.
+func round0(x float64) float64 { return math.Round(x) }
+
 func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Discount) }
 
 // money shows what is paid over the years.
@@ -48,11 +51,7 @@ func index(id economics.OptionID) int { return slices.Index(economics.Options[:]
 // paid draws what has been paid by each year's end.
 func (a author) paid() page.Chart {
 	paid := a.r.Futures.Paid
-	c := chart.Years{
-		Head: chart.Head{Name: "money over the years", Finding: a.v.Overtakes(),
-			Caption: "Paid by each year's end, with the work, prices of today; bands and bars hold 80 of 100 futures"},
-		Say: a.v.Money,
-	}
+	c := chart.Years{Head: chart.Head{Name: "money over the years", Finding: a.v.Overtakes()}, Say: a.v.Money}
 	years := int(a.r.Boat.Money.Years)
 	marks := marksOf(years)
 	t := page.Table{Columns: []page.Column{{Quiet: true}}}
@@ -64,7 +63,7 @@ func (a author) paid() page.Chart {
 		t.Columns = append(t.Columns, page.Column{Head: head})
 	}
 	for _, id := range a.order() {
-		line := chart.OverYears{Label: words.Name(id)}
+		line := chart.OverYears{Label: words.Name(id), Style: index(id) + 1}
 		for _, r := range paid[index(id)] {
 			line.Low, line.Mid, line.High = append(line.Low, r.Low), append(line.Mid, r.Typical), append(line.High, r.High)
 		}
@@ -75,11 +74,29 @@ func (a author) paid() page.Chart {
 		row := []string{words.Name(id)}
 		for _, y := range marks {
 			r := paid[index(id)][y]
-			row = append(row, a.v.Tight(r.Typical, r.Low, r.High))
+			row = append(row, a.v.Tight(round0(r.Typical), round0(r.Low), round0(r.High)))
 		}
 		t.Rows = append(t.Rows, row)
 	}
+	c.Caption = a.paidMeans(c.Lines)
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tableMoves}
+}
+
+// paidMeans says what the lines of the payments are, why they are not page
+// one's figures, and why one falls at the end.
+func (a author) paidMeans(lines []chart.OverYears) string {
+	text := "Paid in full by each year's end, with the work, prices of today: the middle of all futures, bands and bars 80 of 100. " +
+		"Page one goes by typical figures"
+	if a.r.Boat.Money.Discount > 0 {
+		text += " and counts later payments for less"
+	}
+	for _, l := range lines {
+		if last := len(l.Mid) - 1; last > 0 && l.Mid[last] < l.Mid[last-1] {
+			text += ". A line falls in the last year where the unit is sold"
+			break
+		}
+	}
+	return text
 }
 
 // tableMoves is the setting from which the table of payments stands in the

@@ -1,7 +1,9 @@
 package report
 
 import (
+	"maps"
 	"math"
+	"slices"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -41,13 +43,17 @@ func monthly(label string, months []economics.MonthFigures, of func(economics.Mo
 // demand sets what the units take beside what the sun leaves for them.
 func (a author) demand() page.Chart {
 	ms := a.r.Months
+	spare := monthly("sun to spare", ms, func(m economics.MonthFigures) float64 { return max(0, m.SolarWhPerDay-m.HouseWhPerDay) })
 	c := chart.Months{
 		Head: chart.Head{Name: "demand and sun", Finding: a.v.SunAgainstDemand(), Caption: "Wh a day, box as she is; sun after the other loads aboard"},
 		Bars: []chart.ByMonth{
 			monthly("small unit", ms, func(m economics.MonthFigures) float64 { return m.SmallWhPerDay }),
 			monthly("larger unit", ms, func(m economics.MonthFigures) float64 { return m.LargerWhPerDay }),
 		},
-		Lines: []chart.ByMonth{monthly("sun to spare", ms, func(m economics.MonthFigures) float64 { return max(0, m.SolarWhPerDay-m.HouseWhPerDay) })},
+		Lines: []chart.ByMonth{spare},
+	}
+	if slices.Max(slices.Collect(maps.Values(spare.Values))) == 0 { // a line on the axis would be taken for part of it
+		c.Lines, c.Caption = nil, "Wh a day, box as she is; no sun to spare after the other loads aboard"
 	}
 	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}, {Head: "Sun, Wh", Right: true}, {Head: "Other loads, Wh", Right: true}}}
 	for _, m := range ms {
@@ -70,5 +76,6 @@ func (a author) iceByMonth() page.Chart {
 	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
 
-// watts prints a power or energy without its unit, for tables.
-func watts(x float64) string { return chart.Number(math.Round(x), 1) }
+// watts prints a power or energy without its unit, for tables, to the two digits
+// that a leak known to a quarter bears.
+func watts(x float64) string { return chart.Number(math.Round(words.Round(x)), 1) }

@@ -19,9 +19,11 @@ func (a author) units() []page.Block {
 		cell  func(economics.UnitFigures) string
 	}{
 		{"Box it cools", func(u economics.UnitFigures) string { return quantity.FormatVolume(quantity.Litre(u.VolumeL), sys) }},
-		{"Heat it can take out there", func(u economics.UnitFigures) string { return quantity.FormatPower(quantity.Watt(u.CapacityW)) }},
+		{"Heat it can take out there", func(u economics.UnitFigures) string {
+			return quantity.FormatPower(quantity.Watt(words.Round(u.CapacityW)))
+		}},
 		{"Share of the time it runs", func(u economics.UnitFigures) string {
-			return quantity.FormatShare(quantity.Fraction(u.RunShare))
+			return quantity.FormatShare(quantity.Fraction(words.Round(u.RunShare)))
 		}},
 		{"Temperature it holds", func(u economics.UnitFigures) string { return degrees(u.HeldC) }},
 		{"Plate, and where its heat goes", func(u economics.UnitFigures) string { return degrees(u.PlateC) + ", " + degrees(u.CondenserC) }},
@@ -29,7 +31,9 @@ func (a author) units() []page.Block {
 		{"Electricity a day", func(u economics.UnitFigures) string {
 			return words.WattHours(u.WhPerDay) + ", " + quantity.FormatCharge(quantity.AmpHour(words.Round(u.AhPerDay)))
 		}},
-		{"Current while it runs", func(u economics.UnitFigures) string { return quantity.FormatCurrent(quantity.Ampere(u.RunningA)) }},
+		{"Current while it runs", func(u economics.UnitFigures) string {
+			return quantity.FormatCurrent(quantity.Ampere(words.Round(u.RunningA)))
+		}},
 		{"Cooling a warm box down", func(u economics.UnitFigures) string {
 			if !u.PullDownReached {
 				return "never gets there"
@@ -40,7 +44,7 @@ func (a author) units() []page.Block {
 			if u.HoldOverHours <= 0 {
 				return "stores no cold"
 			}
-			return quantity.FormatHours(u.HoldOverHours)
+			return quantity.FormatHours(words.Round(u.HoldOverHours))
 		}},
 		{"Voltage lost in its cable", a.cableDrop},
 	}
@@ -66,11 +70,11 @@ func (a author) units() []page.Block {
 			notes = append(notes, page.Para{Style: page.Small, Text: text})
 		}
 	}
-	out := []page.Block{
+	out := []page.Block{page.Kept{
 		page.Heading{Level: 1, Text: "The units in this box"},
-		page.Para{Keep: true, Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},
+		page.Para{Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},
 		t,
-	}
+	}}
 	return append(append(out, notes...), a.setPoints()...)
 }
 
