@@ -10,13 +10,13 @@
 // In go the answers so far, which may be none, a price book, and a function that
 // reckons a boat; out comes the same file, complete and confirmed.
 //
-// There are two prompters. The one on package survey (survey.go, the only
-// file that knows of it) has lists to move in and is for ordinary terminals.
+// There are two prompters. The one on package survey (survey.go and menu.go
+// alone know of it) has lists to move in and is for ordinary terminals.
 // The plain one reads and writes lines, and is for pipes, screen readers and
 // simple terminals. NewPrompter chooses between them.
 //
 //	what comes next      flow.go, worth.go, trial.go
 //	one question         ask.go, history.go, taste.go, follow.go
 //	what is said         tell.go, feedback.go, review.go
-//	prompters            prompter.go, survey.go, plain.go, match.go, wrap.go
+//	prompters            prompter.go, survey.go, menu.go, plain.go, match.go, wrap.go
 package wizard

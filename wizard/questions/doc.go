@@ -15,5 +15,5 @@
 //	the table     row.go, and rows_*.go by subject
 //	reading       set.go, kind.go, months.go, structured.go, records.go, fault.go
 //	the whole     fill.go
-//	on paper      reference.go
+//	in print      reference.go, limits.go
 package questions
