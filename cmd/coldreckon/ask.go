@@ -68,7 +68,13 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if !told {
 		a.to.file = strings.TrimSuffix(name, filepath.Ext(name)) + ".pdf"
 	}
-	if err := a.to.settle(out, name); err != nil {
+	if name == "" {
+		return misuse("", "ask: found an empty name, expected that of a file to keep the answers in")
+	}
+	if err := a.to.settle(out, name, a.reckon.prices); err != nil {
+		return err
+	}
+	if err := a.reckon.check(); err != nil {
 		return err
 	}
 	pack, err := out.pack(a.reckon.prices)
@@ -101,7 +107,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 		return err
 	}
 	if !a.to.toStdout() {
-		prompter.Say(fmt.Sprintf("The report is in %s, your answers in %s.", a.to.file, name))
+		prompter.Say(fmt.Sprintf("The report is in %s, your answers in %s.", oneLine(a.to.file), oneLine(name)))
 	}
 	return nil
 }
@@ -110,7 +116,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 // next question.
 func (a *asker) converse(ctx context.Context, name string, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
 	return goOn(wizard.Run(ctx, wizard.Options{
-		Prompter: prompter, File: file, Name: name, Book: pack.Book, All: a.all,
+		Prompter: prompter, File: file, Name: oneLine(name), Book: pack.Book, All: a.all,
 		Reckon: func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
 			ground, err := boat.Ground()
 			if err != nil {
@@ -148,7 +154,7 @@ func mayReplace(ctx context.Context, prompter wizard.Prompter, name string) (boo
 		return true, nil
 	}
 	chosen, err := prompter.Choose(ctx, wizard.Question{
-		Text: fmt.Sprintf("%s is there already. Write the new report over it?", name),
+		Text: fmt.Sprintf("%s is there already. Write the new report over it?", oneLine(name)),
 		Help: "Your answers are saved in any case; 'coldreckon report' writes a report under another name.",
 	}, []wizard.Choice{{Label: "Yes, replace it", Also: []string{"yes", "y"}}, {Label: "No, keep it", Also: []string{"no", "n"}}}, 0)
 	return chosen == 0, err

@@ -6,6 +6,8 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -58,6 +60,9 @@ func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (f
 	if err := r.check(); err != nil {
 		return finding{}, err
 	}
+	if err := once("-", file, r.prices); err != nil {
+		return finding{}, err
+	}
 	pack, err := out.pack(r.prices)
 	if err != nil {
 		return finding{}, err
@@ -94,13 +99,21 @@ func (r *reckoner) check() error {
 	return nil
 }
 
+// once refuses a name that can be read only once and is given more often.
+func once(name string, given ...string) error {
+	if first := slices.Index(given, name); first >= 0 && slices.Contains(given[first+1:], name) {
+		return misuse("Name a file for one of them.", "standard input: found it named more than once, expected once")
+	}
+	return nil
+}
+
 // pack is the built-in rules, with a file's prices laid over them.
 func (out surroundings) pack(prices string) (rules.Pack, error) {
 	pack, err := rules.Load()
 	if err != nil || prices == "" {
 		return pack, err
 	}
-	data, err := out.read(prices)
+	data, err := out.read(prices, ruleFile)
 	if err != nil {
 		return rules.Pack{}, err
 	}
@@ -128,7 +141,26 @@ func (out surroundings) boat(name string, sets []string, book economics.Book) (e
 	if len(faults) > 0 {
 		return economics.Boat{}, answersComplaint(faults)
 	}
-	return complete(name, boat, book)
+	boat, err = complete(name, boat, book)
+	return boat, blameSets(err, name, sets)
+}
+
+// blameSets says of answers that do not go together that --set gave one of them.
+func blameSets(err error, name string, sets []string) error {
+	var c complaint
+	if !errors.As(err, &c) {
+		return err
+	}
+	c.lines = slices.Clone(c.lines)
+	for i, line := range c.lines {
+		for _, set := range sets {
+			key, _, _ := strings.Cut(set, "=")
+			if rest, found := strings.CutPrefix(line, name+": "); found && strings.HasPrefix(rest, strings.TrimSpace(key)) {
+				c.lines[i] = "--set: " + rest
+			}
+		}
+	}
+	return c
 }
 
 // complete checks the answers of a boat together and gives the defaults to
@@ -172,7 +204,7 @@ func (out surroundings) answersIn(name string) (*answers.File, error) {
 		s, err = sampleNamed(sample)
 		text = []byte(s.Text)
 	} else {
-		text, err = out.read(name)
+		text, err = out.read(name, answersFile)
 	}
 	if err != nil {
 		return nil, err
@@ -218,12 +250,19 @@ func completeKeys(*cobra.Command, []string, string) ([]string, cobra.ShellCompDi
 	return keys, cobra.ShellCompDirectiveNoSpace | cobra.ShellCompDirectiveNoFileComp
 }
 
-// same reports whether two names stand for one existing file.
-func same(a, b string) bool {
-	first, err := os.Stat(a)
-	if err != nil {
-		return false
+// stands reports whether an input, "-" for standard input, stands for the file
+// of a name, be it there or not.
+func (out surroundings) stands(input, name string) bool {
+	var there os.FileInfo
+	var err error
+	if f, isFile := out.stdin.(*os.File); input == "-" && isFile {
+		there, err = f.Stat()
+	} else {
+		there, err = os.Stat(input)
 	}
-	second, err := os.Stat(b)
-	return err == nil && os.SameFile(first, second)
+	if err != nil {
+		return input != "" && filepath.Clean(input) == filepath.Clean(name)
+	}
+	file, err := os.Stat(name)
+	return err == nil && os.SameFile(there, file)
 }

@@ -77,6 +77,9 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 			return err
 		}
 	}
+	if err := once("-", append(slices.Clone(names), c.buyer, c.reckon.prices)...); err != nil {
+		return err
+	}
 	if err := c.reckon.check(); err != nil {
 		return err
 	}

@@ -17,7 +17,7 @@ func TestExamplesWork(t *testing.T) {
 	lines := map[string]bool{}
 	var visit func(*cobra.Command)
 	visit = func(cmd *cobra.Command) {
-		if cmd.Example == "" && cmd.HasParent() && !cmd.HasSubCommands() {
+		if library := strings.Fields(cmd.CommandPath() + " -")[1]; cmd.Example == "" && !cmd.HasSubCommands() && library != "help" && library != "completion" {
 			t.Errorf("%s has no example", cmd.CommandPath())
 		}
 		for line := range strings.Lines(cmd.Example) {

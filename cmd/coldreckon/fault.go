@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"strings"
+	"unicode"
 
 	"coldreckon/rules"
 	"coldreckon/wizard/questions"
@@ -79,10 +80,16 @@ func oneLine(s string) string {
 	if len(s) > longestLine {
 		s = strings.ToValidUTF8(s[:longestLine-shownEnd]+" … "+s[len(s)-shownEnd:], "")
 	}
-	return strings.Map(func(r rune) rune {
-		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 {
+	return strings.Map(unseen(0), strings.TrimSpace(s))
+}
+
+// unseen turns characters that steer a terminal or turn the order of letters
+// into blanks, all but the one excepted.
+func unseen(except rune) func(rune) rune {
+	return func(r rune) rune {
+		if r != except && (unicode.In(r, unicode.Cc, unicode.Zl, unicode.Zp) || unicode.Is(unicode.Bidi_Control, r)) {
 			return ' '
 		}
 		return r
-	}, strings.TrimSpace(s))
+	}
 }

@@ -47,3 +47,40 @@ func TestStoppedWhileAPipeIsFull(t *testing.T) {
 		}
 	}
 }
+
+// A file that is a pipe into which nobody writes keeps no command from heeding
+// a signal. Guards heeded: with the command run in its place this runs into its
+// limit.
+func TestStoppedWhileReadingAnEmptyPipe(t *testing.T) {
+	folder := t.TempDir()
+	name := filepath.Join(folder, "pipe")
+	if err := syscall.Mkfifo(name, 0o600); err != nil {
+		t.Skip(err)
+	}
+	for _, args := range [][]string{
+		{"rules", "check", name}, {"figures", "sample:dunlin", "--prices", name}, {"learn", name, "sample:dunlin", "--dry-run"},
+		{"compare", "--buyer", name, "sample:dunlin"}, {"ask", name, "--plain"},
+	} {
+		t.Run(args[0], func(t *testing.T) {
+			t.Parallel()
+			c := exec.Command("coldreckon", args...)
+			c.Dir = folder
+			if err := c.Start(); err != nil {
+				t.Fatal(err)
+			}
+			ended := make(chan error, 1)
+			go func() { ended <- c.Wait() }()
+			time.Sleep(time.Second)
+			c.Process.Signal(syscall.SIGINT)
+			select {
+			case <-ended:
+				if code := c.ProcessState.ExitCode(); code != 130 {
+					t.Errorf("exit code %d, want 130", code)
+				}
+			case <-time.After(30 * time.Second):
+				c.Process.Kill()
+				t.Error("still reading half a minute after the signal")
+			}
+		})
+	}
+}

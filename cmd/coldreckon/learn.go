@@ -118,7 +118,7 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 	if err := save(fileName, written.Bytes()); err != nil {
 		return err
 	}
-	fmt.Fprintf(out.stderr, "%s now holds it under %s.\n", fileName, logsKey)
+	fmt.Fprintf(out.stderr, "%s now holds it under %s.\n", oneLine(fileName), logsKey)
 	return nil
 }
 
@@ -126,11 +126,9 @@ const logHint = "'coldreckon learn --help' tells what a log needs."
 
 // log reads a log file and the weight of the water.
 func (out surroundings) log(name, water string, sys quantity.System) (economics.Log, error) {
-	data, err := out.read(name)
+	data, err := out.read(name, logFile)
 	if err != nil {
-		c := complaintOf(err)
-		c.hint = logHint
-		return economics.Log{}, c
+		return economics.Log{}, err
 	}
 	var log economics.Log
 	if log.Rows, err = heat.ParseLog(bytes.NewReader(data), sys); err != nil {

@@ -62,12 +62,16 @@ func (p *printer) settle(out surroundings, inputs ...string) error {
 	if p.format == "pdf" && p.toStdout() && out.toTerminal() {
 		return misuse("Name a file, such as -o report.pdf.", "standard output: found a terminal, expected a file for the PDF")
 	}
+	if p.toStdout() {
+		return nil
+	}
 	for _, input := range inputs {
-		if !p.toStdout() && same(p.file, input) {
+		if out.stands(input, p.file) {
 			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
 		}
 	}
-	return nil
+	_, err := os.Stat(filepath.Dir(p.file))
+	return explainSave(p.file, err)
 }
 
 // day is the day to print; settle has seen that there is one.
@@ -95,6 +99,9 @@ func (p *printer) write(ctx context.Context, out surroundings, render func() ([]
 	data, err := aside(ctx, render)
 	if err != nil {
 		return err
+	}
+	if p.format != "pdf" && p.format != "json" {
+		data = []byte(strings.Map(unseen('\n'), string(data)))
 	}
 	if !p.mayWait() {
 		return save(p.file, data)

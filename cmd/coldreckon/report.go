@@ -28,7 +28,7 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
   coldreckon report sample:dunlin --set ice.price="0.90 /lb" --date 2025-06-30 -o dear-ice.pdf`,
 		Args: arguments(1, 1, "one FILE, - or sample:NAME"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := to.settle(out, args[0]); err != nil {
+			if err := to.settle(out, args[0], reckon.prices); err != nil {
 				return err
 			}
 			found, err := reckon.reckon(cmd.Context(), out, args[0])

@@ -40,7 +40,7 @@ shown the same way, and prices of your own are used with --prices.`,
 					return faults
 				}
 				return out.result(fmt.Appendf(nil, "%s: %d criteria, %d cautions and %d prices read; %d examples come out as written\n",
-					name, len(pack.Book.Criteria), len(pack.Cautions), len(pack.Book.Prices), pack.Examples()))
+					oneLine(name), len(pack.Book.Criteria), len(pack.Cautions), len(pack.Book.Prices), pack.Examples()))
 			},
 		},
 		&cobra.Command{
@@ -67,7 +67,7 @@ func (out surroundings) rulePack(args []string) (pack rules.Pack, name string, e
 		pack, err = rules.Load()
 		return pack, "built-in rules", err
 	}
-	data, err := out.read(args[0])
+	data, err := out.read(args[0], ruleFile)
 	if err != nil {
 		return rules.Pack{}, "", err
 	}

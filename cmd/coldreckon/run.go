@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/signal"
 	"syscall"
+	"time"
 
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
@@ -28,7 +29,7 @@ func Main(args []string, env func(string) string, stdin io.Reader, stdout, stder
 	defer stop()
 	root := commands(surroundings{env, stdin, stdout, stderr})
 	root.SetArgs(args)
-	err := contained(func() error { return root.ExecuteContext(ctx) })
+	err := heeded(ctx, func() error { return root.ExecuteContext(ctx) })
 	if err == nil {
 		return exitDone
 	}
@@ -69,7 +70,32 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), learnCommand(out),
 		protocolCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
 		manCommand(out), questionsCommand(out))
+	strict(root)
 	return root
+}
+
+// strict has the commands that the library adds refuse what they do not know,
+// as ours do.
+func strict(root *cobra.Command) {
+	root.InitDefaultHelpCmd()
+	root.InitDefaultCompletionCmd()
+	for _, cmd := range root.Commands() {
+		switch cmd.Name() {
+		case "help":
+			cmd.Args = func(_ *cobra.Command, args []string) error {
+				_, rest, _ := root.Find(args)
+				return knownCommand(root, rest)
+			}
+		case "completion":
+			cmd.Args = knownCommand
+			cmd.RunE = func(cmd *cobra.Command, _ []string) error {
+				return misuse(helpHint(cmd), "%s: found nothing, expected bash, fish, powershell or zsh", cmd.CommandPath())
+			}
+			for _, shell := range cmd.Commands() {
+				shell.Args = arguments(0, 0, "nothing after it")
+			}
+		}
+	}
 }
 
 // knownCommand refuses whatever follows a command that has others under it:
@@ -106,6 +132,28 @@ func arguments(low, high int, expected string) cobra.PositionalArgs {
 // helpHint points to a command's help.
 func helpHint(cmd *cobra.Command) string {
 	return fmt.Sprintf("'%s --help' shows how it is used.", cmd.CommandPath())
+}
+
+// patience is how long a command may take to end by itself after a signal: what
+// waits for a reader or a writer that never comes does not.
+const patience = 2 * time.Second
+
+// heeded runs work until it ends, or for no longer than patience after ctx is
+// cancelled.
+func heeded(ctx context.Context, work func() error) error {
+	done := make(chan error, 1)
+	go func() { done <- contained(work) }()
+	select {
+	case err := <-done:
+		return err
+	case <-ctx.Done():
+	}
+	select {
+	case err := <-done:
+		return err
+	case <-time.After(patience):
+		return ctx.Err()
+	}
 }
 
 // contained runs work and turns a panic in it into an error: a fault of the
