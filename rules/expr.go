@@ -253,8 +253,9 @@ func isNamePart(c byte) bool {
 }
 
 // clip shortens a found text for an error sentence.
-func clip(text string) string {
-	const most = 24
+func clip(text string) string { return clipTo(24, text) }
+
+func clipTo(most int, text string) string {
 	if len(text) <= most {
 		return text
 	}

@@ -107,7 +107,7 @@ func (r *reader) syntax(err error) {
 		at.Column = 1
 		message = message[len(m[0]):]
 	}
-	r.fault(at, "", "", "text that is not YAML ("+strings.TrimPrefix(message, "yaml: ")+")", "YAML; quote texts that hold : or # or start with a sign")
+	r.fault(at, "", "", "text that is not YAML, here or on the next line ("+clipTo(80, strings.TrimPrefix(message, "yaml: "))+")", "YAML; quote texts that hold : or # or start with a sign")
 }
 
 // plainTree refuses the parts of YAML that hide or change a value. Rule and

@@ -63,6 +63,9 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 	if err != nil {
 		return nil, csvError(err)
 	}
+	if err := oneLine(in, heading); err != nil {
+		return nil, err
+	}
 	columns, err := parseHeading(heading, sys)
 	if err != nil {
 		return nil, err
@@ -75,6 +78,9 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 		}
 		if err != nil {
 			return nil, csvError(err)
+		}
+		if err := oneLine(in, record); err != nil {
+			return nil, err
 		}
 		line, _ := in.FieldPos(0)
 		row, empty, err := columns.row(line, record)
@@ -90,6 +96,17 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 	}
 	sort.SliceStable(rows, func(i, j int) bool { return rows[i].At.Before(rows[j].At) })
 	return rows, nil
+}
+
+// oneLine refuses a cell that an open quote runs on over the lines below.
+func oneLine(in *csv.Reader, record []string) error {
+	for i, cell := range record {
+		if strings.ContainsAny(cell, "\r\n") {
+			line, _ := in.FieldPos(i)
+			return fmt.Errorf("line %d: found a quote that is open at the line's end, expected it closed or left out", line)
+		}
+	}
+	return nil
 }
 
 func csvError(err error) error {

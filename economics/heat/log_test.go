@@ -88,6 +88,7 @@ func TestParseLogErrors(t *testing.T) {
 		"date,box,cabin\n2025-07-14,4,400\n":           {"line 2", "cabin", `"400"`, "60"},
 		"date,box,cabin\n2025-07-14,cold,40\n":         {"line 2", "box", `"cold"`, "temperature"},
 		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n": {"line 3", "4 cells", "heading's 3"},
+		"date,ice,note\n2025-07-14,4,\n2025-07-16,2,\"oops\n2025-07-18,3,\n": {"line 3", "quote"},
 	} {
 		rows, err := ParseLog(strings.NewReader(text), quantity.Metric)
 		if err == nil {

@@ -121,11 +121,15 @@ func (f *File) decode() (fault *Fault) {
 	case err != nil:
 		m := yamlLine.FindStringSubmatch(err.Error())
 		line, _ := strconv.Atoi(m[1])
-		hint := "a value that contains a colon or # needs quotes round it"
-		if strings.Contains(f.text, "\t") {
+		hint := ""
+		switch {
+		case strings.Contains(f.text, "\t"):
 			hint = "indent with spaces, not tabs"
+		case strings.Contains(m[2], "mapping") || strings.Contains(m[2], "expected"):
+			hint = "a value that contains a colon or # needs quotes round it"
 		}
-		return fail(line, "text that is not YAML ("+m[2]+")", hint)
+		// The library tells the line before as often as the line itself.
+		return fail(line, "text that is not YAML, here or on the next line ("+shorten(m[2])+")", hint)
 	}
 	if err := decoder.Decode(&next); !errors.Is(err, io.EOF) {
 		return fail(next.Line, "a second document", "keep one boat in one file, without --- lines between")
@@ -225,7 +229,7 @@ func (w *walker) group(path string, n *yaml.Node, depth int) {
 		if !w.sound(name, path, depth) {
 			continue
 		}
-		if seen[name.Value] {
+		if _, dotted := w.inputs[key]; seen[name.Value] || dotted { // "box.volume:" and "volume:" below "box:"
 			w.fault(name, key, "the key a second time", "each key once", "")
 			continue
 		}

@@ -203,6 +203,7 @@ func nightsOf(text string, south bool) ([12]float64, error) {
 	}
 	parts := regexp.MustCompile(`(?i)\s*(?:[,;+&]|\band\b|\bplus\b)\s*`).Split(strings.TrimSpace(text), -1)
 	stem := "" // "weekends in ", for "weekends in july and august"
+	var listed [12]bool
 	for _, part := range parts {
 		words := loose(part)
 		if _, err := monthsNamed(words); err == nil && stem != "" {
@@ -213,10 +214,16 @@ func nightsOf(text string, south bool) ([12]float64, error) {
 		}
 		nights, ok := onePhrase(words, south)
 		if !ok {
-			nights, ok = oneListing(part)
-		}
-		if !ok {
-			return fail(part)
+			var months []int
+			if nights, months, ok = oneListing(part); !ok {
+				return fail(part)
+			}
+			for _, m := range months {
+				if listed[m-1] {
+					return total, &quantity.Error{Found: MonthName(m) + " a second time", Expected: "each month once"}
+				}
+				listed[m-1] = true
+			}
 		}
 		for i := range total {
 			total[i] = math.Min(total[i]+nights[i], math.Max(DaysIn[i], nights[i]))
@@ -239,20 +246,20 @@ func onePhrase(words string, south bool) ([12]float64, bool) {
 var listing = regexp.MustCompile(`(?i)^([a-z.]+(?:\s*(?:-|–|to)\s*[a-z.]+)?)\s*[:=\s]\s*([\d.*+/]+)\s*(?:nights?)?$`)
 
 // oneListing reads "jun 8" or "jul-aug: 12".
-func oneListing(part string) (nights [12]float64, ok bool) {
+func oneListing(part string) (nights [12]float64, months []int, ok bool) {
 	m := listing.FindStringSubmatch(strings.TrimSpace(part))
 	if m == nil {
-		return nights, false
+		return nights, nil, false
 	}
 	months, err := monthsNamed(m[1])
 	if err != nil {
-		return nights, false
+		return nights, nil, false
 	}
 	n, err := quantity.ParseNumber(m[2])
 	if err != nil {
-		return nights, false
+		return nights, nil, false
 	}
-	return each(n, months), true
+	return each(n, months), months, true
 }
 
 // formatNights prints the nights of a year: "60 nights (Jun 10, Jul 25, Aug 25)".
