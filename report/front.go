@@ -96,7 +96,7 @@ func (a author) flips(most int) []string {
 }
 
 func (a author) rangesText() string {
-	return a.v.ColdMeans() + fmt.Sprintf(" All with the work needed; brackets hold 80 of 100 futures. Prices of today, counting %s less for each year ahead.", a.percent())
+	return a.v.ColdMeans() + fmt.Sprintf(" All with the work needed; brackets hold 80 of 100 futures. Prices of today, counting %s less for each year ahead. ", a.percent()) + a.v.OtherCurrency()
 }
 
 // hundred draws in how many of 100 futures each option is best.

@@ -15,7 +15,12 @@ type plain struct {
 	out   io.Writer
 	width func() int
 	fault error // of writing, kept until somebody can be told
+	asked int   // answers so far
 }
+
+// mostAsked is how many answers are taken in one conversation. A person gives
+// some hundred; an input that never ends would go on for ever.
+const mostAsked = 1000
 
 // NewPlain gives the line prompter. It takes no byte of in beyond the line
 // break of the answer it waits for, and wraps what it writes to the columns that
@@ -151,6 +156,9 @@ func (p *plain) answer(ctx context.Context) (string, error) {
 		p.write("Answer: ")
 		if p.fault != nil {
 			return "", p.fault
+		}
+		if p.asked++; p.asked > mostAsked {
+			return "", ErrNoEnd
 		}
 		line, err := p.readLine(ctx)
 		if err != nil {

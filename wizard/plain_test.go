@@ -132,6 +132,15 @@ type full struct{}
 
 func (full) Write([]byte) (int, error) { return 0, errors.New("closed") }
 
+// An input that never ends is given up. Guards mostAsked: without it this never
+// ends.
+func TestPlainGivesUp(t *testing.T) {
+	p := NewPlain(strings.NewReader(strings.Repeat("y\n", 2*mostAsked)), io.Discard, func() int { return 80 })
+	if _, err := p.Choose(t.Context(), Question{Text: "Which?"}, []Choice{{Label: "one"}, {Label: "two"}}, 0); !errors.Is(err, ErrNoEnd) {
+		t.Errorf("%v, want %v", err, ErrNoEnd)
+	}
+}
+
 func TestPlainCannotWrite(t *testing.T) {
 	in := strings.NewReader("one\n")
 	if _, err := NewPlain(in, full{}, func() int { return 80 }).Line(context.Background(), Question{}); err == nil || in.Len() != 4 {

@@ -13,6 +13,8 @@ var (
 	ErrCancelled = errors.New("stopped before the end")
 	// ErrInputEnded says that the input ran out while a question was open.
 	ErrInputEnded = errors.New("the input ended before the questions did")
+	// ErrNoEnd says that more answers came than any conversation needs.
+	ErrNoEnd = errors.New("a thousand answers have not brought the questions to an end")
 	// ErrNoTerminal says that there is nobody to ask.
 	ErrNoTerminal = errors.New("found no terminal to ask questions on")
 )

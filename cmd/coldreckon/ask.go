@@ -81,7 +81,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if err != nil {
 		return err
 	}
-	file, err := out.answersSoFar(name)
+	file, before, err := out.answersSoFar(name)
 	if err != nil {
 		return err
 	}
@@ -90,7 +90,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 		return misuse("'coldreckon sample dunlin > boat.yaml' gives a file to fill in for 'coldreckon report boat.yaml -o report.pdf'; --plain asks through a pipe.",
 			"standard input: %v, expected one", err)
 	}
-	if err := a.converse(ctx, name, file, pack, prompter); err != nil {
+	if err := a.converse(ctx, kept{name, before}, file, pack, prompter); err != nil {
 		return err
 	}
 	if !told {
@@ -112,9 +112,29 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	return nil
 }
 
-// converse asks until FILE is complete. Every answer is on the disk before the
-// next question.
-func (a *asker) converse(ctx context.Context, name string, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
+// kept is a file with what it was last seen to hold, nil where there was none.
+type kept struct {
+	name string
+	seen []byte
+}
+
+// save puts new content into the file, unless somebody else has been at it.
+func (k *kept) save(data []byte) error {
+	now, err := os.ReadFile(k.name)
+	if err == nil && !bytes.Equal(now, k.seen) {
+		return failure("", "%s: found that it was changed by somebody else since it was read, expected it as it was; your last answer is not in it", k.name)
+	}
+	if err := save(k.name, data); err != nil {
+		return err
+	}
+	k.seen = data
+	return nil
+}
+
+// converse asks until the file is complete. Every answer is on the disk before
+// the next question.
+func (a *asker) converse(ctx context.Context, at kept, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
+	name := at.name
 	return goOn(wizard.Run(ctx, wizard.Options{
 		Prompter: prompter, File: file, Name: oneLine(name), Book: pack.Book, All: a.all,
 		Reckon: func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
@@ -131,7 +151,7 @@ func (a *asker) converse(ctx context.Context, name string, file *answers.File, p
 			if err := f.Write(&text); err != nil {
 				return err
 			}
-			return save(name, text.Bytes())
+			return at.save(text.Bytes())
 		},
 	}), name)
 }
@@ -142,7 +162,7 @@ func goOn(err error, name string) error {
 	switch {
 	case errors.Is(err, wizard.ErrCancelled), errors.Is(err, context.Canceled):
 		return complaint{exitInterrupted, []string{wizard.ErrCancelled.Error()}, hint}
-	case errors.Is(err, wizard.ErrInputEnded):
+	case errors.Is(err, wizard.ErrInputEnded), errors.Is(err, wizard.ErrNoEnd):
 		return misuse(hint, "standard input: %v", err)
 	}
 	return err
@@ -160,11 +180,17 @@ func mayReplace(ctx context.Context, prompter wizard.Prompter, name string) (boo
 	return chosen == 0, err
 }
 
-// answersSoFar reads the answers so far; a name that stands for nothing yet
-// gives an empty file.
-func (out surroundings) answersSoFar(name string) (*answers.File, error) {
+// answersSoFar reads the answers so far and the text they stand in; a name that
+// stands for nothing yet gives an empty file.
+func (out surroundings) answersSoFar(name string) (*answers.File, []byte, error) {
 	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) {
-		return answers.Fresh(economics.Boat{})
+		file, err := answers.Fresh(economics.Boat{})
+		return file, nil, err
 	}
-	return out.answersIn(name)
+	text, err := out.read(name, answersFile)
+	if err != nil {
+		return nil, nil, err
+	}
+	file, faults := answers.Read(name, bytes.NewReader(text))
+	return file, text, answersComplaint(faults)
 }

@@ -71,6 +71,9 @@ func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (f
 	if err != nil {
 		return finding{}, err
 	}
+	if err := r.oneCurrency(file, boat, pack.Book); err != nil {
+		return finding{}, err
+	}
 	ground, err := boat.Ground()
 	if err != nil {
 		return finding{}, misuse("'coldreckon grounds' lists them all.", "%s: %v", file, err)
@@ -97,6 +100,16 @@ func (r *reckoner) check() error {
 		return misuse("", "--futures: found %d, expected %d to %d", n, leastFutures, mostFutures)
 	}
 	return nil
+}
+
+// oneCurrency refuses a boat in one currency and a price file that was changed
+// to another: nothing converts the one into the other.
+func (r *reckoner) oneCurrency(file string, boat economics.Boat, book economics.Book) error {
+	usual, err := rules.Load()
+	if err != nil || r.prices == "" || book.Currency == usual.Book.Currency || book.Currency == boat.Currency {
+		return err
+	}
+	return misuse("Set currency in the one or the other.", "%s: found a boat in %s, expected the %s of %s", file, boat.Currency, book.Currency, r.prices)
 }
 
 // once refuses a name that can be read only once and is given more often.

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"strings"
 	"testing"
 )
 
@@ -122,5 +123,27 @@ func expectOnly(t *testing.T, folder string, names ...string) {
 		if found[i] != name {
 			t.Errorf("found %q, expected %q", found, names)
 		}
+	}
+}
+
+// What somebody else wrote into the answers file while the questions went on is
+// not written over. Guards the comparison in kept.save.
+func TestKeptNoticesOthers(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "boat.yaml")
+	k := kept{name: name}
+	for _, text := range []string{"one", "two"} {
+		if err := k.save([]byte(text)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := os.WriteFile(name, []byte("theirs"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	err := k.save([]byte("three"))
+	if err == nil || !strings.Contains(err.Error(), "changed by somebody else") {
+		t.Errorf("error %v", err)
+	}
+	if text, _ := os.ReadFile(name); string(text) != "theirs" {
+		t.Errorf("the file holds %q", text)
 	}
 }

@@ -61,6 +61,9 @@ func Plain(in Input) string {
 			doc.Add(page.List{Items: list})
 		}
 	}
+	if text := v.OtherCurrency(); text != "" {
+		doc.Add(page.Para{Text: text})
+	}
 	doc.Add(page.Para{Text: fmt.Sprintf("%d futures, seed %d; %s over %s at %s a year, prices of today. %d figures assumed; --json lists them.",
 		r.Futures.Count, r.Futures.Seed, r.Boat.Currency, quantity.FormatYears(r.Boat.Money.Years), quantity.FormatShare(r.Boat.Money.Discount), len(r.Boat.Assumptions))})
 	return doc.Text()

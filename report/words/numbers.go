@@ -105,6 +105,16 @@ func number(f economics.Facts, name string) float64 {
 	return x
 }
 
+// OtherCurrency says that the price book is in a currency that is not the
+// owner's; empty where it is the same.
+func (v Voice) OtherCurrency() string {
+	own := v.r.Boat.Currency
+	if v.book.Currency == "" || v.book.Currency == own {
+		return ""
+	}
+	return fmt.Sprintf("The price book is in %s. Where you told no price, its figures are taken as %s, one for one.", v.book.Currency, own)
+}
+
 // MassUnit is the unit of InMass.
 func (v Voice) MassUnit() string {
 	if v.sys == quantity.US {
