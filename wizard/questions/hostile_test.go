@@ -70,3 +70,16 @@ func TestHostileKeys(t *testing.T) {
 		}
 	}
 }
+
+// A name that turns the letters round it, or steers the terminal, is
+// refused, in every text.
+func TestUnseenCharactersAreRefused(t *testing.T) {
+	for _, key := range []string{"boat.name", "currency"} {
+		for _, text := range []string{"a\u202eb", "a\x1b[2Jb", "a\u2066b"} {
+			var b economics.Boat
+			if err := Set(&b, key, text); err == nil {
+				t.Errorf("%s = %q was taken", key, text)
+			}
+		}
+	}
+}

@@ -134,17 +134,22 @@ func formatDimensions(_ Row, v any, o owner) string {
 // maxName bounds free text such as the boat's name, in characters.
 const maxName = 60
 
+// steers tells of characters that are not seen but change what is seen.
+func steers(r rune) bool {
+	return unicode.In(r, unicode.Cc, unicode.Zl, unicode.Zp) || unicode.Is(unicode.Bidi_Control, r)
+}
+
 func parseText(r Row, text string, _ owner) (any, error) {
 	const expected = "a short text"
 	text = strings.Join(strings.Fields(text), " ")
 	switch n := utf8.RuneCountInString(text); {
 	case text == "":
 		return nil, &quantity.Error{Found: "nothing", Expected: expected}
-	case !utf8.ValidString(text) || strings.ContainsFunc(text, unicode.IsControl):
+	case !utf8.ValidString(text) || strings.ContainsFunc(text, steers):
 		return nil, &quantity.Error{Found: "text with control characters", Expected: expected}
 	case n > maxName:
 		return nil, &quantity.Error{Found: quantity.FormatNumber(float64(n)) + " characters", Expected: "at most " + quantity.FormatNumber(maxName) + " characters"}
-	case r.Key == "currency" && (n > 8 || strings.ContainsAny(text, "0123456789.,/+-*()%")):
+	case r.Key == "currency" && (n > 8 || strings.ContainsAny(text, "0123456789.,/+-*()% ")):
 		return nil, &quantity.Error{Found: shorten(text), Expected: "a currency's sign or code, such as $ or EUR"}
 	}
 	return text, nil

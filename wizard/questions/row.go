@@ -147,6 +147,12 @@ func Near(key string) string {
 	if len(key) > longestKey {
 		return ""
 	}
+	key = strings.ToLower(key)
+	for _, r := range table() { // a group by itself: its first key
+		if strings.HasPrefix(r.Key, key+".") {
+			return r.Key
+		}
+	}
 	group, word, _ := strings.Cut(key, ".")
 	best, least := "", len(key)/3+2
 	try := func(known, typed string) {
