@@ -200,7 +200,7 @@ func (a author) swing() []page.Block {
 		case in.Taste:
 			worth = "yours to say"
 		case a.v.WorthKnowing(in):
-			worth = a.small(in.EVPPI)
+			worth = a.v.Small(in.EVPPI)
 		case in.EVPPI > 0:
 			worth = "little"
 		}
@@ -218,7 +218,7 @@ func (a author) swing() []page.Block {
 	}
 	var regret []string
 	for i := range a.r.Options {
-		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.small(a.r.Options[i].ExpectedRegret)))
+		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Small(a.r.Options[i].ExpectedRegret)))
 	}
 	return append(out, page.Para{Style: page.Small, Text: "What choosing wrongly would cost on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
 }
@@ -243,17 +243,6 @@ func (a author) lessWorth() string {
 		return ", less what their cold days are worth to you"
 	}
 	return ""
-}
-
-// small prints an amount to two significant digits, and to whole units at most.
-func (a author) small(x float64) string {
-	if x > 0 && x < 0.5 {
-		return "under " + a.v.Money(1)
-	}
-	if math.Abs(x) < 10 {
-		x = math.Round(x)
-	}
-	return a.v.Money(x)
 }
 
 // bills shows what each option is charged with, and its cash flows.
@@ -319,10 +308,10 @@ func (a author) bills() []page.Block {
 func (a author) charge(l economics.CostLine) string {
 	var parts []string
 	if l.First != 0 {
-		parts = append(parts, a.small(l.First))
+		parts = append(parts, a.v.Small(l.First))
 	}
 	if l.Yearly != 0 {
-		parts = append(parts, a.small(l.Yearly)+" a year")
+		parts = append(parts, a.v.Small(l.Yearly)+" a year")
 	}
 	if count := a.count(l); count != "" {
 		parts = append(parts, count)

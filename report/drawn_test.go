@@ -235,7 +235,7 @@ func TestNoFalseDigits(t *testing.T) {
 	a := must(inputOf(t, weekender()).author())
 	for _, c := range []struct{ got, want string }{
 		{heatW(30.6), "31"}, {heatW(5.14), "5.1"}, {heatW(123.4), "120"}, {watts(278), "280"}, {watts(1232), "1,200"}, {watts(0), "0"},
-		{a.small(5.5), "$6"}, {a.small(0.08), "under $1"}, {a.small(1234), "$1,200"}, {a.small(0), "$0"}, {a.small(-1.7), "-$2"},
+		{a.v.Small(5.5), "$6"}, {a.v.Small(0.08), "under $1"}, {a.v.Small(1234), "$1,200"}, {a.v.Small(0), "$0"}, {a.v.Small(-1.7), "-$2"},
 	} {
 		if c.got != c.want {
 			t.Errorf("%q; want %q", c.got, c.want)

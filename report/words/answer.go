@@ -152,11 +152,11 @@ func (v Voice) turn() string {
 	if d.ByWorth || !d.TurnKnown {
 		return ""
 	}
-	more := "more than about"
+	worth := "more than about " + v.Money(d.TurnWorth)
 	if d.TurnWorth < 1 {
-		more = "as little as"
+		worth = "as little as " + v.Money(1)
 	}
-	return fmt.Sprintf("If a day with cold food is worth %s %s to you, %s %s the better way.", more, v.Money(d.TurnWorth), In(d.TurnTo), is(d.TurnTo))
+	return fmt.Sprintf("If a day with cold food is worth %s to you, %s %s the better way.", worth, In(d.TurnTo), is(d.TurnTo))
 }
 
 // Sure says how often the answer holds, as counts of 100, a sentence each: first

@@ -53,7 +53,7 @@ func (v Voice) WorthKnowing(in economics.InputFigures) bool {
 
 // MeasureText says what finding out is worth, and how it is done.
 func (v Voice) MeasureText(m Measure) string {
-	return fmt.Sprintf("worth about %s to know. %s", v.Money(m.Worth), m.How)
+	return fmt.Sprintf("worth about %s to know. %s", v.Small(m.Worth), m.How)
 }
 
 // EVPI says what knowing everything would be worth.

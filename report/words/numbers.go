@@ -44,6 +44,17 @@ func Money(x float64, currency string) string {
 // Money prints an amount as the function Money does, in the owner's currency.
 func (v Voice) Money(x float64) string { return Money(x, v.r.Boat.Currency) }
 
+// Small prints an amount that is known to no more than whole units.
+func (v Voice) Small(x float64) string {
+	if x > 0 && x < 0.5 {
+		return "under " + v.Money(1)
+	}
+	if math.Abs(x) < 10 {
+		x = math.Round(x)
+	}
+	return v.Money(x)
+}
+
 // Range prints the range of an amount that holds 80 of 100 futures: "$900 to
 // $4,000".
 func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
