@@ -82,8 +82,8 @@ func (t *Table) orderText() string {
 	return strings.Join(parts, " ")
 }
 
-// currencyText says that sums differ in more than their amount; empty where all
-// boats share a currency.
+// currencyText says that sums differ in more than their amount, or that prices
+// were taken from a book in another currency; empty where all share one.
 func (t *Table) currencyText() string {
 	var found []string
 	for i := range t.Rows {
@@ -91,10 +91,14 @@ func (t *Table) currencyText() string {
 			found = append(found, named(r.Currency))
 		}
 	}
-	if len(found) < 2 {
-		return ""
+	var out []string
+	if len(found) > 1 {
+		out = append(out, "Each boat's sums stand in her own currency: "+words.Join(found)+". Nothing is converted: compare and sort within one currency only.")
 	}
-	return "Each boat's sums stand in her own currency: " + words.Join(found) + ". Nothing is converted: compare and sort within one currency only."
+	if book := t.BookCurrency; book != "" && slices.ContainsFunc(found, func(own string) bool { return own != book }) {
+		out = append(out, fmt.Sprintf("The price book is in %s. Where no price was told, its figures are taken as the boat's own currency, one for one.", book))
+	}
+	return strings.Join(out, " ")
 }
 
 // sortWords names each sort key in plain words.

@@ -97,7 +97,7 @@ func rowOf(e Entry, pack rules.Pack, set economics.Settings) Row {
 // done and the row just made. It ends when the entries do, so that a caller who
 // must stop early ends them.
 func Compare(entries iter.Seq[Entry], pack rules.Pack, set economics.Settings, progress func(done int, row *Row)) Table {
-	t := Table{Seed: set.Seed, Futures: set.Futures, Prices: pack.Book.Identity}
+	t := Table{Seed: set.Seed, Futures: set.Futures, Prices: pack.Book.Identity, BookCurrency: pack.Book.Currency}
 	var underWay []chan Row // the oldest first
 	finish := func() {
 		t.Rows = append(t.Rows, <-underWay[0])

@@ -23,7 +23,9 @@ type Table struct {
 	Seed    uint64 // of the futures, the same for all boats
 	Futures int    // how many each boat was put to
 	Prices  string // identity of the price book
-	Version string // of the program
+	// BookCurrency is that of the price book.
+	BookCurrency string
+	Version      string // of the program
 }
 
 // order gives a row's place under each key, lowest first.

@@ -202,9 +202,11 @@ func (t Table) widths(width int) []int {
 	free := width - gap*(n-1)
 	wish, least := make([]int, n), make([]int, n)
 	note := func(i int, text string) {
-		wish[i] = max(wish[i], utf8.RuneCountInString(text))
-		for _, word := range strings.Split(bound(text), " ") {
-			least[i] = max(least[i], utf8.RuneCountInString(word))
+		for line := range strings.SplitSeq(text, "\n") {
+			wish[i] = max(wish[i], utf8.RuneCountInString(line))
+			for word := range strings.SplitSeq(bound(line), " ") {
+				least[i] = max(least[i], utf8.RuneCountInString(word))
+			}
 		}
 	}
 	for i, c := range t.Columns {
