@@ -1,7 +1,6 @@
 package economics
 
 import (
-	"errors"
 	"fmt"
 	"runtime"
 	"sync"
@@ -104,18 +103,19 @@ func (g *trialGround) run(p *proposal, from, to int) ([]Trial, error) {
 
 // share runs a job for 0 to n-1 on all the machine's cores. Each core has a
 // job of its own, made by start, whose scratch space no other sees; who does
-// what cannot change a result. A core stops at its first error, and the error
-// given joins those of all cores. A panic comes out where share was called.
+// what cannot change a result. A core stops at its first error; the one given is
+// that of the lowest number. A panic comes out where share was called.
 func share(n int, start func() func(int) error) error {
 	workers := min(runtime.GOMAXPROCS(0), n)
 	errs, faults := make([]error, workers), make([]any, workers)
+	stopped := make([]int, workers) // where each core's error was
 	var wg sync.WaitGroup
 	for worker := range workers {
 		wg.Go(func() {
 			defer func() { faults[worker] = recover() }()
 			job := start()
 			for k := worker; k < n && errs[worker] == nil; k += workers {
-				errs[worker] = job(k)
+				errs[worker], stopped[worker] = job(k), k
 			}
 		})
 	}
@@ -125,5 +125,12 @@ func share(n int, start func() func(int) error) error {
 			panic(fault) // where the caller can catch it
 		}
 	}
-	return errors.Join(errs...)
+	var first error
+	lowest := n
+	for worker, err := range errs {
+		if err != nil && stopped[worker] < lowest {
+			first, lowest = err, stopped[worker]
+		}
+	}
+	return first
 }

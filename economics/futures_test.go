@@ -1,8 +1,10 @@
 package economics
 
 import (
+	"fmt"
 	"math"
 	"reflect"
+	"runtime"
 	"testing"
 
 	"gonum.org/v1/gonum/stat"
@@ -181,6 +183,26 @@ func TestDrawIsStratified(t *testing.T) {
 			if r := stat.Correlation(values(a), values(b), nil); math.Abs(r) > 5/math.Sqrt(1000) {
 				t.Errorf("%s and %s go together: correlation %.2f", a.Name, b.Name, r)
 			}
+		}
+	}
+}
+
+// Of several errors share gives the one of the lowest number, on any cores.
+// Guards the comparison with lowest.
+func TestShareGivesTheFirstError(t *testing.T) {
+	for _, cores := range []int{1, 2, 3, 8} {
+		before := runtime.GOMAXPROCS(cores)
+		err := share(40, func() func(int) error {
+			return func(k int) error {
+				if k == 11 || k == 13 || k >= 20 {
+					return fmt.Errorf("at %d", k)
+				}
+				return nil
+			}
+		})
+		runtime.GOMAXPROCS(before)
+		if err == nil || err.Error() != "at 11" {
+			t.Errorf("on %d cores: %v", cores, err)
 		}
 	}
 }

@@ -116,7 +116,7 @@ func (p *proposal) learnIce(rows []heat.LogRow) (Lesson, error) {
 			continue
 		}
 		if s.Melted() < 0 {
-			return Lesson{}, fmt.Errorf("line %d: %.3g kg of ice were left of %.3g kg; want no more left than there was", s.Line, float64(s.Left), float64(s.Ice))
+			return Lesson{}, fmt.Errorf("the stay from line %d on: found %.0f %% of its ice left at the end, expected no more than there was", s.Line, 100*float64(s.Left/s.Ice))
 		}
 		all = append(all, reader.read(s, first))
 		if !first && !s.Gone {

@@ -94,7 +94,7 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 		return misuse(logHint, "%s: %v", logName, err)
 	}
 	if err := keep(file, boat, l.lesson.Record); err != nil {
-		return err
+		return misuse(logHint, "%s: found a log that gives what cannot be (%v), expected readings of one box", logName, err)
 	}
 	after, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {

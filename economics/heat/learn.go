@@ -233,8 +233,7 @@ func LearnTemperatures(readings []Reading, capacity quantity.KilojoulePerKelvin)
 		before := readings[i-1]
 		hours := r.At.Sub(before.At).Hours()
 		if !(hours > 0) {
-			return Fit{}, fmt.Errorf("reading %d, %s, is not after the one before it, %s; want them in order of time",
-				i+1, r.At.Format(time.DateTime), before.At.Format(time.DateTime))
+			return Fit{}, fmt.Errorf("found two readings at %s, expected one at a time and all in order", r.At.Format(time.DateTime))
 		}
 		gapH = max(gapH, hours)
 		meanK := float64(r.Cabin-r.Box+before.Cabin-before.Box) / 2
