@@ -77,3 +77,31 @@ func TestExamplesWork(t *testing.T) {
 		t.Errorf("found only %d examples", tried)
 	}
 }
+
+// The README shows the report as it is.
+func TestREADMEQuotesTheReport(t *testing.T) {
+	readme, err := os.ReadFile(filepath.Join(moduleRoot, "README.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var quoted strings.Builder
+	for line := range strings.Lines(string(readme)) {
+		if text, ok := strings.CutPrefix(line, ">"); ok {
+			quoted.WriteString(text)
+		}
+	}
+	out, err := exec.Command("coldreckon", "report", "sample:dunlin", "--format", "text").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	oneSpaced := func(s string) string { return strings.Join(strings.Fields(s), " ") }
+	report, paragraphs := oneSpaced(string(out)), strings.Split(quoted.String(), "\n\n")
+	if len(paragraphs) != 3 {
+		t.Errorf("%d paragraphs quoted, want 3", len(paragraphs))
+	}
+	for _, p := range paragraphs {
+		if !strings.Contains(report, oneSpaced(p)) {
+			t.Errorf("the report does not say:\n%s", p)
+		}
+	}
+}
