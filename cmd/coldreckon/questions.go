@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -312,7 +311,7 @@ func blankSheet(sys quantity.System, currency string) worksheet.Content {
 
 // onPaper is a row as the worksheet asks it.
 func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.Question {
-	q := worksheet.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row, sys)}
+	q := worksheet.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row)}
 	if row.When != nil {
 		q.Topic = row.Label
 	}
@@ -361,35 +360,11 @@ func ofOwnGround(row questions.Row) bool {
 	return row.Asked(own) && !row.Asked(listed)
 }
 
-var (
-	shareInHelp  = regexp.MustCompile(`\b(0(?:\.\d+)?|1)\b( %)?`)
-	degreeInHelp = regexp.MustCompile(`(-?\d+) °C( \()?`)
-)
-
-// helpOnPaper is a row's help in the words of the boxes beside it: shares in
-// hundredths, the months' temperatures in the unit they are headed with, and
-// nothing called typical where all may write what they like.
-func helpOnPaper(row questions.Row, sys quantity.System) string {
-	switch help := row.Help; {
-	case row.Kind == questions.Share:
-		return shareInHelp.ReplaceAllStringFunc(help, func(found string) string {
-			share, err := quantity.ParseShare(found)
-			if err != nil || strings.HasSuffix(found, "%") {
-				return found
-			}
-			return quantity.FormatShare(share)
-		})
-	case sys == quantity.US && (row.Kind == questions.MonthTemperatures || row.Kind == questions.MonthOverrides):
-		return degreeInHelp.ReplaceAllStringFunc(help, func(found string) string {
-			degrees, err := quantity.ParseTemperature(found, quantity.Metric)
-			if err != nil { // both units stand there
-				return found
-			}
-			return quantity.FormatTemperature(degrees, sys)
-		})
-	case row.Kind == questions.Text || len(row.Options) > mostNames:
-		return words.Capital(strings.TrimPrefix(help, "Typical: "))
-	default:
-		return help
+// helpOnPaper is a row's help, with nothing called typical where all may write
+// what they like.
+func helpOnPaper(row questions.Row) string {
+	if row.Kind == questions.Text || len(row.Options) > mostNames {
+		return words.Capital(strings.TrimPrefix(row.Help, "Typical: "))
 	}
+	return row.Help
 }

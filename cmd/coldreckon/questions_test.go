@@ -114,7 +114,7 @@ func TestEveryQuestionIsOnTheWorksheet(t *testing.T) {
 				t.Errorf("%s stands there as %+v, seen %v", q.Key, q, seen[q.Key])
 			}
 			seen[q.Key] = true
-			if q.Ask != row.Ask || q.Help != helpOnPaper(row, sys) || len(q.Blanks)+len(q.Ticks) == 0 {
+			if q.Ask != row.Ask || q.Help != helpOnPaper(row) || len(q.Blanks)+len(q.Ticks) == 0 {
 				t.Errorf("%s stands there as %+v", q.Key, q)
 			}
 			if rank(row) < before {

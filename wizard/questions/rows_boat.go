@@ -72,7 +72,7 @@ func cruisingRows() []Row {
 		{
 			Key: "cruising.air_min", Group: OfCruising, Label: "Night temperatures of your own ground", Kind: MonthTemperatures,
 			Ask:     "How cold are its nights, month by month?",
-			Help:    "Typical: january 5 °C, july 19 °C. Give the mean daily lowest of at least the coldest and the warmest month, from a pilot book or a weather page; the months between are rounded in.",
+			Help:    "Typical: january 5 °C (41 °F), july 19 °C (66 °F). Give the mean daily lowest of at least the coldest and the warmest month, from a pilot book or a weather page; the months between are rounded in.",
 			Limits:  Limits{-40, -20, 30, 40},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.AirMin) },
 			Default: always([12]quantity.Celsius{}, ""),
@@ -81,7 +81,7 @@ func cruisingRows() []Row {
 		{
 			Key: "cruising.air_max", Group: OfCruising, Label: "Day temperatures of your own ground", Kind: MonthTemperatures,
 			Ask:     "How warm are its days, month by month?",
-			Help:    "Typical: january 12 °C, july 28 °C. Give the mean daily highest of at least the coldest and the warmest month.",
+			Help:    "Typical: january 12 °C (54 °F), july 28 °C (82 °F). Give the mean daily highest of at least the coldest and the warmest month.",
 			Limits:  Limits{-30, -10, 42, 55},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.AirMax) },
 			Default: always([12]quantity.Celsius{}, ""),
@@ -90,7 +90,7 @@ func cruisingRows() []Row {
 		{
 			Key: "cruising.air_mean", Group: OfCruising, Label: "Air temperatures you know better", Kind: MonthOverrides, Detail: true,
 			Ask:     "Do you know the mean air temperature of some months better than a table does?",
-			Help:    "Typical: none; leave it out unless you keep a log. Otherwise july: 26 °C and so on, the mean of day and night.",
+			Help:    "Typical: none; leave it out unless you keep a log. Otherwise july: 26 °C (79 °F) and so on, the mean of day and night.",
 			Limits:  Limits{-30, -10, 36, 45},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.AirOverrides) },
 			Default: always(map[int]quantity.Celsius(nil), ""),
@@ -137,7 +137,7 @@ func cruisingRows() []Row {
 		{
 			Key: "cruising.shore_power_share", Group: OfCruising, Label: "Nights on shore power", Kind: Share,
 			Ask:     "What share of your nights is the boat plugged in to shore power?",
-			Help:    "Typical: 0 for anchoring, 0.3 for a mixed summer, 0.9 for marina people.",
+			Help:    "Typical: none for anchoring, 30 % for a mixed summer, 90 % for marina people.",
 			Limits:  Limits{0, 0, 1, 1},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.ShorePowerShare) },
 			Default: always(0.0, "nights at anchor or on a mooring"),

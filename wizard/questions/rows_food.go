@@ -27,7 +27,7 @@ func foodRows() []Row {
 		{
 			Key: "food.must_be_cold_share", Group: OfFood, Label: "Part of it that must be cold", Kind: Share,
 			Ask:     "What share of your food would spoil without cooling?",
-			Help:    "Typical: 0.3 with fresh meat and milk; 0.1 for people who cook from the locker.",
+			Help:    "Typical: 30 % with fresh meat and milk; 10 % for people who cook from the locker.",
 			Limits:  Limits{0, 0, 1, 1},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.MustBeColdShare) },
 			Default: always(quantity.Fraction(0.3), judgement),
@@ -35,7 +35,7 @@ func foodRows() []Row {
 		{
 			Key: "food.cold_days_wanted", Group: OfFood, Label: "Days that must be cold", Kind: Share,
 			Ask:     "On what share of your days aboard must the food be cold for you to call it working?",
-			Help:    "Typical: 0.9. Take 0.5 if a warm day is an excuse to eat ashore, 1 if none may be missed.",
+			Help:    "Typical: 90 %. Take 50 % if a warm day is an excuse to eat ashore, 100 % if none may be missed.",
 			Limits:  Limits{0, 0.3, 1, 1},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.ColdDaysWanted) },
 			Default: always(quantity.Fraction(0.9), judgement),
@@ -110,7 +110,7 @@ func iceRows() []Row {
 		{
 			Key: "ice.found_at_stops", Group: OfIce, Label: "Stops that sell ice", Kind: Share, Essential: true,
 			Ask:     "At what share of the places where you shop can ice be bought?",
-			Help:    "Typical: 0.9 along a settled coast, 0.3 among quiet islands.",
+			Help:    "Typical: 90 % along a settled coast, 30 % among quiet islands.",
 			Limits:  Limits{0, 0, 1, 1},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.FoundAtStops) },
 			Default: always(quantity.Fraction(0.7), judgement),
@@ -151,7 +151,7 @@ func iceRows() []Row {
 		{
 			Key: "ice.carry_loss", Group: OfIce, Label: "Ice melted on the way", Kind: Share, Detail: true,
 			Ask:     "How much of the ice melts on the way to the boat?",
-			Help:    "Typical: 0.08; 0.03 in an insulated bag, 0.2 after a hot walk.",
+			Help:    "Typical: 8 %; 3 % in an insulated bag, 20 % after a hot walk.",
 			Limits:  Limits{0, 0, 0.3, 0.9},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.CarryLoss) },
 			Default: always(quantity.Fraction(0.08), "3 to 20 in 100; from memory"),

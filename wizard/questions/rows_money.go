@@ -34,7 +34,7 @@ func moneyRows() []Row {
 		{
 			Key: "money.discount", Group: OfMoney, Label: "Yearly interest, above inflation", Kind: Share, Detail: true,
 			Ask:     "What could your money earn elsewhere, above inflation?",
-			Help:    "Typical: 0.03 (3 %). A boat loan costs 0.04 to 0.07.",
+			Help:    "Typical: 3 %. A boat loan costs 4 to 7 %.",
 			Limits:  Limits{0, 0, 0.1, 0.3},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Money.Discount) },
 			Default: always(quantity.Fraction(0.03), "the real rate of the US federal life-cycle cost rules at its floor, 10 CFR 436.14"),
