@@ -10,7 +10,7 @@ import (
 	"github.com/rogpeppe/go-internal/testscript"
 )
 
-var update = flag.Bool("update", false, "rewrite the expected output in testdata/script")
+var update = flag.Bool("update", false, "rewrite what is expected in testdata")
 
 // TestMain lets the scripts run this test's own binary, so that they meet the
 // real Main in a process of its own: as coldreckon, and as "exits CODE ARG...",
