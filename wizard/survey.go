@@ -208,7 +208,14 @@ func (l *lists) ask(ctx context.Context, prompt survey.Prompt, answer any, opts 
 	}))
 	before, stateErr := term.GetState(int(l.in.Fd()))
 	done := make(chan error, 1)
-	go func() { done <- survey.AskOne(prompt, answer, opts...) }()
+	go func() {
+		defer func() { // what the library fails on must not end the program
+			if fault := recover(); fault != nil {
+				done <- fmt.Errorf("found a fault in a prompt: %v", fault)
+			}
+		}()
+		done <- survey.AskOne(prompt, answer, opts...)
+	}()
 	var err error
 	select {
 	case err = <-done:

@@ -13,6 +13,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/AlecAivazis/survey/v2"
 	"github.com/creack/pty"
 	"golang.org/x/term"
 )
@@ -300,6 +301,32 @@ func TestTerminalStops(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// broken is a prompt that the library fails on.
+type broken struct{}
+
+func (broken) Prompt(*survey.PromptConfig) (any, error) { panic("a riddle") }
+func (broken) Cleanup(*survey.PromptConfig, any) error  { return nil }
+func (broken) Error(*survey.PromptConfig, error) error  { return nil }
+
+// A panic of the library is an error, and the terminal is restored. Guards the
+// recover in ask.
+func TestPromptPanicBecomesAnError(t *testing.T) {
+	c := newConsole(t, 80)
+	before, err := term.GetState(int(c.tty.Fd()))
+	if err != nil {
+		t.Fatal(err)
+	}
+	l := lists{in: c.tty, out: c.tty, width: func() int { return 80 }}
+	var answer string
+	if err := l.ask(t.Context(), broken{}, &answer); err == nil || !strings.Contains(err.Error(), "a riddle") {
+		t.Errorf("error %v", err)
+	}
+	after, err := term.GetState(int(c.tty.Fd()))
+	if err != nil || *after != *before {
+		t.Errorf("the terminal is not as it was (%v)", err)
 	}
 }
 
