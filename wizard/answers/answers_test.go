@@ -106,6 +106,7 @@ func TestFaults(t *testing.T) {
 		{"twice", "units: us\nbox:\n  volume: 90 L\n  volume: 80 L\n", 4, "box.volume: found the key a second time"},
 		{"twice, dotted first", "units: us\nbox.volume: 90 L\nbox:\n  volume: 80 L\n", 4, "box.volume: found the key a second time"},
 		{"twice, dotted last", "units: us\nbox:\n  volume: 80 L\nbox.volume: 90 L\n", 4, "box.volume: found the key a second time"},
+		{"utf-16", "u\x00n\x00i\x00t\x00s\x00", 1, "found zero bytes, as UTF-16 has them"},
 		{"month twice in a line", "cruising:\n  nights: \"june: 25, jul 3, jun: 25\"\n", 2, "June a second time"},
 		{"month twice", "cruising:\n  nights: {jun: 8, june: 9}\n", 2, "June a second time"},
 		{"month twice alike", "cruising:\n  nights:\n    jun: 8\n    jun: 9\n", 4, "jun a second time"},

@@ -102,6 +102,9 @@ func (f *File) decode() (fault *Fault) {
 		}
 		return fail(line, "text that is not UTF-8", "save the file as UTF-8")
 	}
+	if i := strings.IndexByte(f.text, 0); i >= 0 {
+		return fail(1+strings.Count(f.text[:i], "\n"), "zero bytes, as UTF-16 has them", "save the file as UTF-8")
+	}
 	// YAML counts these as ends of lines, editors do not: lines would be miscounted.
 	if i := strings.IndexAny(f.text, "\u0085\u2028\u2029\r"); i >= 0 {
 		return fail(1+strings.Count(f.text[:i], "\n"), "an unusual character that ends a line", "type the line anew")
