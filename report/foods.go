@@ -44,14 +44,14 @@ func (a author) keepers() []page.Block {
 			n = len(sources)
 			sources = append(sources, k.Source)
 		}
-		t.Rows = append(t.Rows, []string{k.Name, band, advice, fmt.Sprint(n + 1)})
+		t.Rows = append(t.Rows, []string{k.Name, band, words.Local(advice, a.r.Boat.Units), fmt.Sprint(n + 1)})
 	}
 	for i := range sources {
 		sources[i] = fmt.Sprintf("(%d) %s", i+1, sources[i])
 	}
 	cannot := page.List{Mark: page.Dash, Fine: true}
 	for _, c := range a.foods.CannotDo() {
-		cannot.Items = append(cannot.Items, page.Item{Text: words.Capital(c.Text), Source: c.Source})
+		cannot.Items = append(cannot.Items, page.Item{Text: words.Capital(words.Local(c.Text, a.r.Boat.Units)), Source: c.Source})
 	}
 	out = append(out, t, page.Para{Style: page.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + strings.Join(sources, "; ") + "."})
 	return append(out, page.Heading{Level: 2, Text: "What dry stores cannot do"}, cannot)

@@ -62,13 +62,17 @@ func OwnerMarkdown(in Input) (string, error) {
 }
 
 // Findings gives the cautions that fire for a reckoning's four options as fitted,
-// stops first. Errors: a fact that a caution needs is missing.
+// stops first, in the owner's units. Errors: a fact that a caution needs is missing.
 func Findings(r *economics.Reckoning, pack rules.Pack) ([]rules.Finding, error) {
 	var sets []economics.Facts
 	for i := range r.Options {
 		sets = append(sets, r.Options[i].Fitted.Facts)
 	}
-	return pack.Judge(sets...)
+	found, err := pack.Judge(sets...)
+	for i := range found {
+		found[i].Text = words.Local(found[i].Text, r.Boat.Units)
+	}
+	return found, err
 }
 
 func (in Input) language() string {

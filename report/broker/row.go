@@ -156,7 +156,7 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 		if f.Grade != rules.Stop {
 			continue
 		}
-		s := Stop{ID: f.ID, Text: f.Text}
+		s := Stop{ID: f.ID, Text: words.Local(f.Text, e.Boat.Units)}
 		if len(f.Options) < len(economics.Options) {
 			s.Options = f.Options
 		}

@@ -107,7 +107,7 @@ func (v Voice) fill(text string, facts economics.Facts) string {
 	if err != nil {
 		return text // the pack was checked on load, so every place can be filled
 	}
-	return filled
+	return Local(filled, v.sys)
 }
 
 // coldReason says how cold the answer keeps the food.
