@@ -38,7 +38,7 @@ func (a author) boundary() (page.Chart, bool) {
 	each := 1.0
 	per := "kg"
 	if a.r.Boat.Units == quantity.US {
-		each, per = 0.45359237, "lb"
+		each, per = float64(quantity.Pound), "lb"
 	}
 	c := chart.Boundary{
 		Head:   chart.Head{Name: "where the answer turns", Caption: "Cheapest way that works" + byMoneyAlone + ", with the work, at typical figures"},

@@ -39,8 +39,8 @@ type usUnit struct {
 // 1 lb = 0.45359237 kg (international yard and pound agreement, 1959).
 var usUnits = map[string]usUnit{
 	"L":      {"cu ft", 1 / 28.316846592, 0},
-	"kg":     {"lb", 1 / 0.45359237, 0},
-	"kg/day": {"lb/day", 1 / 0.45359237, 0},
+	"kg":     {"lb", 1 / float64(quantity.Pound), 0},
+	"kg/day": {"lb/day", 1 / float64(quantity.Pound), 0},
 	"mm":     {"in", 1 / 25.4, 0},
 	"m²":     {"sq ft", 1 / 0.09290304, 0},
 	"°C":     {"°F", 1.8, 32},

@@ -20,7 +20,7 @@ var notMoney = []string{"years", "share", "share a year", "factor"}
 // money per lb times 2.20462 is money per kg. Exact by the international
 // yard and pound agreement of 1959.
 var perUnit = map[[2]string]float64{
-	{"lb", "kg"}:    1 / 0.45359237,
+	{"lb", "kg"}:    1 / float64(quantity.Pound),
 	{"sq ft", "m²"}: 1 / 0.09290304,
 }
 

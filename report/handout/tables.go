@@ -40,7 +40,7 @@ func unitsOf(sys quantity.System) units {
 		return units{
 			volumes: []float64{1.5, 2, 2.5, 3, 3.5, 4.5, 5.5, 7}, foams: []float64{0, 0.2, 0.4, 0.6, 0.8, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5},
 			heats: []float64{30, 50, 70, 100, 130, 160, 200, 250, 300, 350},
-			litre: 28.316846592, metre: 0.0254, watt: 0.29307107, kelvin: 5.0 / 9, kilogram: 0.45359237, foot: 0.3048,
+			litre: 28.316846592, metre: 0.0254, watt: 0.29307107, kelvin: 5.0 / 9, kilogram: float64(quantity.Pound), foot: 0.3048,
 		}
 	}
 	return units{

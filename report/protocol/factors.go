@@ -11,7 +11,7 @@ import (
 // Units are exact by definition (NIST SP 811): the international pound and
 // foot, the Btu of the international table, degrees.
 const (
-	kgPerLb  = 0.45359237
+	kgPerLb  = float64(quantity.Pound)
 	lPerCuFt = 28.316846592
 	kJPerBtu = 1.05505585262
 	kPerF    = 5.0 / 9

@@ -137,7 +137,7 @@ func (v Voice) MassUnit() string {
 // InMass gives kilograms in the owner's unit, that of MassUnit.
 func (v Voice) InMass(kg float64) float64 {
 	if v.sys == quantity.US {
-		return kg / 0.45359237
+		return kg / float64(quantity.Pound)
 	}
 	return kg
 }
