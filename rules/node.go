@@ -253,7 +253,11 @@ func (r *reader) number(rec record, key string, low, high float64) float64 {
 	}
 	want := fmt.Sprintf("a plain number from %s to %s", plainNumber(low), plainNumber(high))
 	if n.Kind != yaml.ScalarNode || quoted(n) || len(n.Value) > 24 || !decimal.MatchString(n.Value) {
-		r.fault(n, rec.rule, key, kindWord(n), want)
+		found := kindWord(n)
+		if n.Kind == yaml.ScalarNode && quoted(n) && decimal.MatchString(n.Value) {
+			found += " in quotes"
+		}
+		r.fault(n, rec.rule, key, found, want)
 		return 0
 	}
 	value, err := strconv.ParseFloat(n.Value, 64)

@@ -137,7 +137,7 @@ func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
 // currency reads the sign or code of a currency.
 func (r *reader) currency(top record) string {
 	currency := r.text(top, "currency")
-	if len(currency) > 8 {
+	if len(currency) > 8 || strings.ContainsAny(currency, "0123456789") {
 		r.fault(top.fields["currency"], "", "currency", clip(currency), "a sign or a code, such as $ or EUR")
 	}
 	return currency
