@@ -1,6 +1,7 @@
 package economics
 
 import (
+	"slices"
 	"strconv"
 
 	"coldreckon/economics/climate"
@@ -9,25 +10,56 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Granted lists what the models take for granted on a boat: the figures of the
-// ledgers that no answer replaces, with their ranges, as far as they concern
-// her. Values are in SI units; their keys are the ledgers' own.
-func Granted(b Boat) []Assumption {
-	var out []Assumption
+// Grant is a figure of the ledgers that no answer replaces.
+type Grant struct {
+	Key   string // its name among the assumptions: "model." and the ledgers' own
+	Label string
+	Range quantity.Range // Low and High are the 10th and 90th percentile; equal where it has none
+	Unit  string         // SI; "" for a share
+	Why   string         // its source
+}
+
+// Figure prints the typical value with its unit, to three significant digits.
+func (g Grant) Figure() string { return withUnit(short(g.Range.Typical), g.Unit) }
+
+// Span prints the range with its unit; "" where there is none.
+func (g Grant) Span() string {
+	if g.Range.Low == g.Range.High {
+		return ""
+	}
+	return withUnit(g.ends(), g.Unit)
+}
+
+func (g Grant) ends() string { return short(g.Range.Low) + " to " + short(g.Range.High) }
+
+// Assumption tells the figure as an assumption among others.
+func (g Grant) Assumption() Assumption {
+	value := short(g.Range.Typical)
+	if g.Range.Low != g.Range.High {
+		value += " (" + g.ends() + ")"
+	}
+	return Assumption{Key: g.Key, Label: g.Label, Value: withUnit(value, g.Unit), Why: g.Why}
+}
+
+func withUnit(figure, unit string) string {
+	if unit == "" {
+		return figure
+	}
+	return figure + " " + unit
+}
+
+// Granted lists what the models take for granted on a boat, as far as it
+// concerns her, each figure once.
+func Granted(b Boat) []Grant {
+	var out []Grant
 	add := func(key, label, unit string, r quantity.Range, why string) {
-		value := short(r.Typical)
-		if r.Low != r.High {
-			value += " (" + short(r.Low) + " to " + short(r.High) + ")"
+		if unit == "share" {
+			unit = ""
 		}
-		if unit != "" && unit != "share" {
-			value += " " + unit
+		g := Grant{"model." + key, label, r, unit, why}
+		if !slices.ContainsFunc(out, func(other Grant) bool { return other.Key == g.Key }) {
+			out = append(out, g)
 		}
-		for _, a := range out {
-			if a.Key == "model."+key {
-				return
-			}
-		}
-		out = append(out, Assumption{Key: "model." + key, Label: label, Value: value, Why: why})
 	}
 	electric := func(f energy.Figure) { add(f.Key, f.Label, f.Unit, f.Range, f.Source) }
 	thermal := func(key string) func(heat.Figure, error) {

@@ -15,13 +15,13 @@ func TestGrantedFollowsTheBoat(t *testing.T) {
 	keys := func() map[string]string {
 		out := map[string]string{}
 		for _, g := range Granted(boat) {
-			if g.Value == "" || g.Why == "" || g.Label == "" {
+			if g.Figure() == "" || g.Why == "" || g.Label == "" {
 				t.Errorf("%+v: something is missing", g)
 			}
 			if _, twice := out[g.Key]; twice {
 				t.Errorf("%s stands twice", g.Key)
 			}
-			out[g.Key] = g.Label + ": " + g.Value
+			out[g.Key] = g.Label + ": " + g.Assumption().Value
 		}
 		return out
 	}

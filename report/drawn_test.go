@@ -207,13 +207,15 @@ func TestIntroductionsStay(t *testing.T) {
 	}
 }
 
-func TestValueParts(t *testing.T) {
-	for _, c := range [][4]string{
-		{"0.2 (0.1 to 0.35) W/m·K", "0.2", "0.1 to 0.35", "W/m·K"}, {"0.3 (0.2 to 0.6)", "0.3", "0.2 to 0.6", ""},
-		{"1.2 kJ/K a litre of box", "1.2", "", "kJ/K a litre of box"}, {"0.5", "0.5", "", ""},
+func TestGrantedAsATable(t *testing.T) {
+	for g, want := range map[economics.Grant][2]string{
+		{Range: quantity.Range{Low: 0.1, Typical: 0.2, High: 0.35}, Unit: "W/m·K"}: {"0.2 W/m·K", "0.1 to 0.35 W/m·K"},
+		{Range: quantity.Range{Low: 0.2, Typical: 0.3, High: 0.6}}:                 {"0.3", "0.2 to 0.6"},
+		{Range: quantity.Exactly(1.2), Unit: "kJ/K a litre of box"}:                {"1.2 kJ/K a litre of box", ""},
+		{Range: quantity.Exactly(0.5)}:                                             {"0.5", ""},
 	} {
-		if a, b, u := valueParts(c[0]); a != c[1] || b != c[2] || u != c[3] {
-			t.Errorf("%q: %q, %q, %q", c[0], a, b, u)
+		if got := [2]string{g.Figure(), g.Span()}; got != want {
+			t.Errorf("%+v: %q, want %q", g, got, want)
 		}
 	}
 	table, sources := granted(weekender())

@@ -48,36 +48,17 @@ func granted(b economics.Boat) (t page.Table, sources string) {
 	t = page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.46}, {Head: "Value"}, {Head: "80 of 100 boats"}, {Head: "From", Right: true, Share: 0.07}}}
 	var from []string
 	for _, g := range economics.Granted(b) {
-		typical, span, unit := valueParts(g.Value)
 		n := slices.Index(from, g.Why)
 		if n < 0 {
 			n = len(from)
 			from = append(from, g.Why)
 		}
-		t.Rows = append(t.Rows, []string{words.Capital(g.Label), withUnit(typical, unit), withUnit(span, unit), fmt.Sprint(n + 1)})
+		t.Rows = append(t.Rows, []string{words.Capital(g.Label), g.Figure(), g.Span(), fmt.Sprint(n + 1)})
 	}
 	for i := range from {
 		from[i] = fmt.Sprintf("(%d) %s", i+1, from[i])
 	}
 	return t, strings.Join(from, "; ")
-}
-
-// valueParts takes apart "0.2 (0.1 to 0.35) W/m·K"; range and unit may be missing.
-func valueParts(value string) (typical, span, unit string) {
-	if typical, rest, ok := strings.Cut(value, " ("); ok {
-		span, unit, _ = strings.Cut(rest, ")")
-		return typical, span, strings.TrimSpace(unit)
-	}
-	typical, unit, _ = strings.Cut(value, " ")
-	return typical, "", unit
-}
-
-// withUnit sets a figure before its unit; either may be empty.
-func withUnit(figure, unit string) string {
-	if figure == "" || unit == "" {
-		return figure
-	}
-	return figure + " " + unit
 }
 
 // again says when to make the report anew.

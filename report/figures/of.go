@@ -40,7 +40,9 @@ func Of(in Input) (Sheet, error) {
 		s.Caution = append(s.Caution, c)
 	}
 	s.Assumed = append(s.Assumed, b.Assumptions...)
-	s.Assumed = append(s.Assumed, economics.Granted(*b)...)
+	for _, g := range economics.Granted(*b) {
+		s.Assumed = append(s.Assumed, g.Assumption())
+	}
 	return s, nil
 }
 
