@@ -5,7 +5,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
-	"unicode"
+
+	"coldreckon/wizard/questions"
 )
 
 // plain asks with lines of text alone, so that it works through pipes and on
@@ -194,7 +195,7 @@ func clean(line []byte) (string, error) {
 		return "", slip(fmt.Sprintf("That answer is too long. At most %d letters fit.", longestLine))
 	}
 	text := strings.TrimSpace(strings.TrimPrefix(strings.ToValidUTF8(string(line), "\uFFFD"), "\uFEFF"))
-	if strings.ContainsFunc(text, unicode.IsControl) || strings.ContainsRune(text, '\uFFFD') {
+	if strings.ContainsFunc(text, questions.Steers) || strings.ContainsRune(text, '\uFFFD') {
 		return "", slip("There were keys in that answer that are no letters. Please type it again.")
 	}
 	return text, nil

@@ -85,6 +85,9 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if err != nil {
 		return err
 	}
+	if err := a.reckon.oneCurrency(name, file.Told().Currency, pack.Book); err != nil {
+		return err
+	}
 	prompter, err := wizard.NewPrompter(out.stdin, out.stderr, wizard.Terminal{Getenv: out.env, Plain: a.plain})
 	if err != nil {
 		return misuse("'coldreckon sample dunlin > boat.yaml' gives a file to fill in for 'coldreckon report boat.yaml -o report.pdf'; --plain asks through a pipe.",

@@ -71,7 +71,7 @@ func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (f
 	if err != nil {
 		return finding{}, err
 	}
-	if err := r.oneCurrency(file, boat, pack.Book); err != nil {
+	if err := r.oneCurrency(file, boat.Currency, pack.Book); err != nil {
 		return finding{}, err
 	}
 	ground, err := boat.Ground()
@@ -102,14 +102,17 @@ func (r *reckoner) check() error {
 	return nil
 }
 
-// oneCurrency refuses a boat in one currency and a price file that was changed
-// to another: nothing converts the one into the other.
-func (r *reckoner) oneCurrency(file string, boat economics.Boat, book economics.Book) error {
+// oneCurrency refuses a boat in one currency, "" for one not told yet, and a
+// price file that was changed to another: nothing converts one into the other.
+func (r *reckoner) oneCurrency(file, currency string, book economics.Book) error {
+	if r.prices == "" || currency == "" || book.Currency == currency {
+		return nil
+	}
 	usual, err := rules.Load()
-	if err != nil || r.prices == "" || book.Currency == usual.Book.Currency || book.Currency == boat.Currency {
+	if err != nil || book.Currency == usual.Book.Currency {
 		return err
 	}
-	return misuse("Set currency in the one or the other.", "%s: found a boat in %s, expected the %s of %s", file, boat.Currency, book.Currency, r.prices)
+	return misuse("Set currency in the one or the other.", "%s: found a boat in %s, expected the %s of %s", file, currency, book.Currency, r.prices)
 }
 
 // once refuses a name that can be read only once and is given more often.

@@ -92,7 +92,7 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 		return err
 	}
 	table, err := aside(ctx, func() (broker.Table, error) {
-		return broker.Compare(out.entries(ctx, names, buyer, sys, pack), pack, c.reckon.settings, out.progress(len(names))), nil
+		return broker.Compare(c.entries(ctx, out, names, buyer, sys, pack), pack, c.reckon.settings, out.progress(len(names))), nil
 	})
 	if err != nil {
 		return err
@@ -156,17 +156,20 @@ func (out surroundings) buyer(name string, book economics.Book) (pattern string,
 // entries reads one boat after the other, until all are read or ctx is
 // cancelled, and puts all into one unit system: sys, or that of the first boat
 // if it is empty. What is wrong with a file is told at once, fault by fault.
-func (out surroundings) entries(ctx context.Context, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack) iter.Seq[broker.Entry] {
+func (c *comparer) entries(ctx context.Context, out surroundings, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack) iter.Seq[broker.Entry] {
 	return func(yield func(broker.Entry) bool) {
 		for _, name := range names {
 			if ctx.Err() != nil {
 				return
 			}
 			boat, err := out.entry(name, buyer, pack.Book)
+			if err == nil {
+				err = c.reckon.oneCurrency(name, boat.Currency, pack.Book)
+			}
 			if err != nil {
-				c := complaintOf(err)
-				c.print(out.stderr)
-				err = errors.New(oneLine(strings.Join(c.lines, "; ")))
+				complaint := complaintOf(err)
+				complaint.print(out.stderr)
+				err = errors.New(oneLine(strings.Join(complaint.lines, "; ")))
 			} else if sys == "" {
 				sys = boat.Units
 			} else {

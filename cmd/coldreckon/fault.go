@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"strings"
-	"unicode"
 
 	"coldreckon/rules"
 	"coldreckon/wizard/questions"
@@ -83,11 +82,11 @@ func oneLine(s string) string {
 	return strings.Map(unseen(0), strings.TrimSpace(s))
 }
 
-// unseen turns characters that steer a terminal or turn the order of letters
-// into blanks, all but the one excepted.
+// unseen turns characters that steer what is seen into blanks, all but the one
+// excepted.
 func unseen(except rune) func(rune) rune {
 	return func(r rune) rune {
-		if r != except && (unicode.In(r, unicode.Cc, unicode.Zl, unicode.Zp) || unicode.Is(unicode.Bidi_Control, r)) {
+		if r != except && questions.Steers(r) {
 			return ' '
 		}
 		return r

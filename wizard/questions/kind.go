@@ -134,8 +134,9 @@ func formatDimensions(_ Row, v any, o owner) string {
 // maxName bounds free text such as the boat's name, in characters.
 const maxName = 60
 
-// steers tells of characters that are not seen but change what is seen.
-func steers(r rune) bool {
+// Steers tells of characters that are not seen but change what is seen: those
+// that control a terminal, end a line or turn the order of letters.
+func Steers(r rune) bool {
 	return unicode.In(r, unicode.Cc, unicode.Zl, unicode.Zp) || unicode.Is(unicode.Bidi_Control, r)
 }
 
@@ -145,7 +146,7 @@ func parseText(r Row, text string, _ owner) (any, error) {
 	switch n := utf8.RuneCountInString(text); {
 	case text == "":
 		return nil, &quantity.Error{Found: "nothing", Expected: expected}
-	case !utf8.ValidString(text) || strings.ContainsFunc(text, steers):
+	case !utf8.ValidString(text) || strings.ContainsFunc(text, Steers):
 		return nil, &quantity.Error{Found: "text with control characters", Expected: expected}
 	case n > maxName:
 		return nil, &quantity.Error{Found: quantity.FormatNumber(float64(n)) + " characters", Expected: "at most " + quantity.FormatNumber(maxName) + " characters"}
