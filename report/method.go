@@ -32,13 +32,14 @@ func (a author) method() []page.Block {
 		page.Para{Style: page.Fine, Lead: "What this cannot know.", Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
 			"Averages hide bad years: look at the ranges. " + a.again()},
 		page.Heading{Level: 1, Text: "Taken for granted"},
-		page.Para{Keep: true, Text: "Figures of the models that no answer replaces. K is a degree Celsius of difference; a figure without a unit is a share of 1."},
+		page.Para{Keep: true, Style: page.Small, Text: "Figures of the models that no answer replaces. K is a degree Celsius of difference; a figure without a unit is a share of 1."},
 		granted,
 		page.Para{Style: page.Small, Text: "From: " + sources + "."},
-		page.Heading{Level: 1, Text: "Sources"},
-		fine(list(page.Dash, a.sources())),
-		page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
-			"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)},
+		// Kept whole, or the last lines would have a page to themselves.
+		page.Kept{page.Heading{Level: 1, Text: "Sources"},
+			fine(list(page.Dash, a.sources())),
+			page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
+				"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)}},
 	}
 }
 

@@ -280,7 +280,7 @@ func (t *Table) stops() []page.Block {
 		}
 		list.Items = append(list.Items, page.Item{Lead: words.Capital(strings.Join(who, "; ")) + ".", Text: e.stop.Text})
 	}
-	return []page.Block{page.Para{Text: "No way above is suitable before these are cleared. Each says which ways and boats it concerns."}, list}
+	return []page.Block{page.Para{Keep: true, Text: "No way above is suitable before these are cleared. Each says which ways and boats it concerns."}, list}
 }
 
 // waysOf names the options that a stop concerns.

@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"strings"
 
+	"coldreckon/economics/quantity"
 	"coldreckon/report/pencil"
+	wording "coldreckon/report/words"
 	"coldreckon/rules"
 )
 
@@ -38,12 +40,12 @@ var checks = []check{
 // that say more sharply what a check above says for any boat.
 var leftOut = []string{"food-over-8c", "food-over-10c", "cold-gap-ice", "cold-gap-unit", "vulnerable-warm", "medicine-warm", "medicine-frozen"}
 
-// checklist gives the checks from a pack. It fails where the pack lacks a
+// checklist gives the checks from a pack, the unit system's degrees first. It fails where the pack lacks a
 // caution or a sentence of it.
-func checklist(pack rules.Pack) ([]pencil.Check, error) {
+func checklist(pack rules.Pack, sys quantity.System) ([]pencil.Check, error) {
 	text := map[string]string{}
 	for _, c := range pack.Cautions {
-		text[c.ID] = c.Text
+		text[c.ID] = wording.Local(c.Text, sys)
 	}
 	var out []pencil.Check
 	for _, c := range checks {

@@ -43,7 +43,7 @@ func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rule
 	h.days = days(ground, u)
 	var faults [5]error
 	h.money, faults[0] = moneyOf(pack)
-	h.checks, faults[4] = checklist(pack)
+	h.checks, faults[4] = checklist(pack, sys)
 	h.counts, faults[1] = counts()
 	h.leaks, faults[2] = leaks(u)
 	h.year, faults[3] = year(ground, u)

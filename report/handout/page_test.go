@@ -92,7 +92,7 @@ func TestEveryStopIsPlaced(t *testing.T) {
 			t.Errorf("stop %q is neither on the sheet nor left out", c.ID)
 		}
 	}
-	list, err := checklist(p)
+	list, err := checklist(p, quantity.Metric)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -101,7 +101,7 @@ func TestEveryStopIsPlaced(t *testing.T) {
 			t.Errorf("check %s reads %q", checks[i].id, c.Text)
 		}
 	}
-	if _, err := checklist(rules.Pack{}); err == nil {
+	if _, err := checklist(rules.Pack{}, quantity.Metric); err == nil {
 		t.Error("a pack without cautions was accepted")
 	}
 }
