@@ -46,8 +46,9 @@ type wall struct {
 // two faces, half of it towards the neighbour of each; a corner 0.15 of the
 // mean U·t times the mean t of its three faces, a third towards the neighbour
 // of each (Langmuir, Adams and Meikle 1913, with the films drawn into the
-// conductivity). A face with under 15 mm brings nothing to its edges and
-// corners. The seal belongs to the lid's neighbour, the drain to the cabin.
+// conductivity). What a face brings to its edges and corners fades in between
+// 10 and 20 mm of foam. The seal belongs to the lid's neighbour, the drain to
+// the cabin.
 //
 // A length, thickness or word that cannot be is an error. A box too small for
 // its walls, where the edge and corner terms no longer hold, is a note.
@@ -198,12 +199,10 @@ func shell(inside quantity.Dimensions, walls [6]wall) Conductance {
 }
 
 // rimWPerMK gives U·t, the conductivity that a face's edges and corners see
-// with the films drawn in: none where there is too little foam for them to count.
+// with the films drawn in, faded out where there is too little foam for them to count.
 func (w wall) rimWPerMK() float64 {
-	if w.thicknessM < thinFoamM {
-		return 0
-	}
-	return w.uWPerM2K * w.thicknessM
+	seen := min(1, max(0, (w.thicknessM-noRimM)/(fullRimM-noRimM)))
+	return seen * w.uWPerM2K * w.thicknessM
 }
 
 func meanByArea(a, b wall) float64 {

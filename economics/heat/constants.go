@@ -58,9 +58,10 @@ const (
 	edgeShape          = 0.54   // per length of inside edge
 	cornerShape        = 0.15   // per thickness of wall
 	shapeLengthPerWall = 1 / 5. // least inside length per wall thickness
-	// thinFoamM is the foam under which edges and corners are left out: films
-	// rule there, and the shape factors do not know them. Engineering judgement, from memory.
-	thinFoamM = 0.015
+	// Edges and corners count in full from fullRimM of foam on and not at all
+	// up to noRimM: films rule there, and the shape factors do not know them.
+	// Engineering judgement, from memory.
+	noRimM, fullRimM = 0.010, 0.020
 )
 
 // Neighbours warmer than the cabin. Engineering judgement, from memory.

@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -255,22 +256,53 @@ func TestNeighbours(t *testing.T) {
 	within(t, "one outside temperature for all", float64(c.Total())*float64(c.OutsideC(25, 15, true)-5), float64(c.GainW(5, 25, 15, true)), 1e-9)
 }
 
-// Guards the leaving out of missing layers in FaceSpec.wall, and thinFoamM.
-func TestMissingAndThinFoam(t *testing.T) {
+// Guards the leaving out of missing layers in FaceSpec.wall.
+func TestMissingFoam(t *testing.T) {
 	dims := plain().Inside
 	films := conductance(t, uniform(dims))
 	gone := conductance(t, uniform(dims, Layer{State: Missing, Thickness: 0.05}))
 	within(t, "missing foam is films only", float64(gone.Total()), float64(films.Total()), 0)
 	within(t, "side face of films only", float64(films.Parts[2].UA), 0.2/(2/8.3), 1e-12)
-	thin := conductance(t, uniform(dims, Layer{XPS, Dry, 0.0149}))
-	if thin.Parts[6].UA != 0 || thin.Parts[7].UA != 0 {
-		t.Error("edges and corners counted under 15 mm of foam")
-	}
-	if c := conductance(t, uniform(dims, Layer{XPS, Dry, 0.015})); c.Parts[6].UA == 0 || c.Parts[7].UA == 0 {
-		t.Error("edges and corners left out at 15 mm of foam")
-	}
 	within(t, "two layers are one of both", float64(conductance(t, uniform(dims, Layer{XPS, Dry, 0.03}, Layer{XPS, Dry, 0.02})).Total()),
 		float64(conductance(t, uniform(dims, Layer{XPS, Dry, 0.05})).Total()), 1e-12)
+}
+
+// Edges and corners by the shape factors of Langmuir 1913, half of them at 15
+// mm. Guards noRimM and fullRimM.
+func TestEdgesFadeIn(t *testing.T) {
+	rim := func(mm float64) float64 {
+		c := conductance(t, uniform(quantity.Dimensions{Length: 0.5, Width: 0.5, Height: 0.5}, Layer{XPS, Dry, quantity.Metre(mm / 1000)}))
+		return float64(c.Parts[6].UA + c.Parts[7].UA)
+	}
+	want := func(mm float64) float64 { // a cube: the mean over its six faces
+		var ut float64
+		for _, film := range []float64{6.1, 9.3, 8.3, 8.3, 8.3, 8.3} {
+			ut += mm / 1000 / (2/film + mm/1000/0.033) / 6
+		}
+		return ut * (12*0.54*0.5 + 8*0.15*mm/1000)
+	}
+	for mm, share := range map[float64]float64{5: 0, 10: 0, 15: 0.5, 20: 1, 40: 1} {
+		within(t, fmt.Sprintf("edges and corners at %g mm", mm), rim(mm), share*want(mm), 1e-9)
+	}
+}
+
+// Guards the fading in of edges: a step at any thickness fails, as do edges
+// that come in faster than the foam keeps heat out.
+func TestMoreFoamNeverLeaksMore(t *testing.T) {
+	for _, m := range []Material{OldPolyurethane, XPS, Cork} {
+		for _, state := range []State{Dry, Wet, Soaked} {
+			for _, volume := range []quantity.Litre{10, 80, 300} {
+				before := math.Inf(1)
+				for mm := 0.0; mm <= 120; mm += 0.25 {
+					leak := float64(conductance(t, uniform(CubeLike(volume), Layer{m, state, quantity.Metre(mm / 1000)})).Total())
+					if leak > before || leak < 0.96*before && mm > 0 {
+						t.Fatalf("%s, %s, %g L, %g mm: %g W/K after %g", m, state, float64(volume), mm, leak, before)
+					}
+					before = leak
+				}
+			}
+		}
+	}
 }
 
 // Langmuir 1913 and Holman: inside lengths over a fifth of the wall. Guards
