@@ -2,6 +2,7 @@ package page
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 )
 
@@ -68,15 +69,22 @@ func (w *writer) markdown(blocks []Block, quote string) {
 	}
 }
 
+// strong gives what stands at the head of a paragraph or of a list's item.
 func strong(lead, text string) string {
 	if lead == "" {
-		return escape(text)
+		return opening.ReplaceAllString(escape(strings.TrimSpace(text)), `$1\$2$3`)
 	}
 	return strings.TrimSpace("**" + escape(lead) + "** " + escape(text))
 }
 
-// escape keeps signs that mean something to Markdown as they are.
-var escape = strings.NewReplacer("\\", "\\\\", "*", "\\*", "_", "\\_", "|", "\\|", "<", "&lt;", "#", "\\#", "`", "\\`", "\n", " ").Replace
+// opening finds what would open a list or rule a line at the head of a
+// paragraph; the other signs that open a block are escaped everywhere.
+var opening = regexp.MustCompile(`^(\d*)([-+.)])(\s|-|$)`)
+
+// escape keeps signs that mean something to Markdown as they are, and a bare
+// address no link: names and rules come from files that others may have written.
+var escape = strings.NewReplacer("\\", `\\`, "*", `\*`, "_", `\_`, "[", `\[`, "]", `\]`, "!", `\!`, "&", `\&`, "|", `\|`,
+	"<", "&lt;", ">", `\>`, "#", `\#`, "~", `\~`, "`", "\\`", "://", `\://`, "www.", `www\.`, "\n", " ", "\r", " ").Replace
 
 func (w *writer) pipes(t Table, quote string) {
 	row := func(cells []string) {
