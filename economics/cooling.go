@@ -73,9 +73,7 @@ func (p *proposal) compressor(f *Future) energy.Unit {
 	u := energy.Unit{RatedW: p.unit.RatedCooling, Eta: energy.Eta().Typical, CooledBy: p.condenser(), Plate: p.unit.Plate}
 	if p.rating != nil {
 		u.RatedW = quantity.Watt(p.rating.Cooling.Typical)
-		if p.rating.Fits {
-			u.Eta = p.rating.Eta.Typical
-		}
+		u.Eta = p.rating.Eta.Typical
 	}
 	u.RatedW *= quantity.Watt(f.Capacity)
 	u.Eta *= f.Eta

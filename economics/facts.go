@@ -66,7 +66,7 @@ var vocabulary = [...]Fact{
 	{"run_share_hottest", Number, "0 or more", "share of the hottest month the unit runs; over 1 it cannot hold the target"},
 	{"unit_wh_per_day_hottest", Number, "Wh/day", "electricity the unit takes in the hottest month"},
 	{"unit_form", Word, "none built_in free_standing", "how the unit comes; none for ice and dry stores"},
-	{"cooled_by", Word, "none fins fan seawater", "how the unit sheds its heat"},
+	{"cooled_by", Word, "none fins locker_fan fan seawater", "how the unit sheds its heat"},
 	{"plate", Word, "none thin eutectic", "the unit's plate"},
 	{"plate_c", Number, "°C", "temperature of the plate, or of the ice"},
 	{"cable_drop_share", Number, "0 to 1", "voltage lost on the way to the unit; 0 when its cable is not known"},

@@ -102,7 +102,10 @@ func (p *proposal) readRating() *energy.Meaning {
 	plate := energy.RatingPlate{
 		Amps: u.RatedAmps, Volts: p.boat.Power.Volts, BoxUpTo: u.RatedBox,
 		Box: energy.MakerBox, Ambient: energy.MakerAmbient().Range,
-		CooledBy: u.CooledBy, Plate: u.Plate,
+		CooledBy: u.CooledBy, Plate: u.Plate, Size: energy.Small,
+	}
+	if p.option == LargerUnit {
+		plate.Size = energy.Larger
 	}
 	if p.boat.told(p.key("rated_cooling")) {
 		plate.Cooling = u.RatedCooling
@@ -127,7 +130,7 @@ func (p *proposal) cable(running quantity.Ampere) CableFigures {
 	if metric, ok := energy.NextMetric(need); ok {
 		c.MetricMm2 = float64(metric.Size)
 	}
-	if gauge, ok := energy.NextGauge(energy.CircularMilsFor(running, pw.CableRun, pw.Volts, energy.CompressorDrop)); ok {
+	if gauge, ok := energy.NextGauge(need); ok {
 		c.AWG = gauge.AWG
 		if fuse, ok := gauge.LargestFuse(); ok {
 			c.FuseA = float64(fuse)

@@ -1,12 +1,24 @@
 package energy
 
-import "coldreckon/economics/quantity"
+import (
+	"strconv"
 
-// Conductors on small craft. Stranded copper only.
+	"coldreckon/economics/quantity"
+)
+
+// Stranded copper conductors, warm: one figure by which a cable told is judged
+// and one wanted is sized. US marine practice, 10.75 Ω·circular mil/ft, is within
+// 0.3 % of it; the 0.0164 Ω·mm²/m of ISO 10133 is less than copper has at 20 °C.
 const (
-	copperMetric = 0.0164 // Ω·mm²/m, ISO 10133 annex, from memory; ISO 13297:2020 has taken its place
-	copperMils   = 10.75  // Ω·circular mil/ft, US marine practice, from memory
-	feetPerMetre = 1 / 0.3048
+	// CopperOhmMm2PerM is the resistance of a metre of 1 mm² at 30 °C, the air of
+	// the ampacities below, Ω. IEC 60028, annealed copper: 1/58 at 20 °C and
+	// 0.00393 more per kelvin.
+	CopperOhmMm2PerM = (1 + 0.00393*(30-20)) / 58.0
+	// CopperOhmMilPerFt is the same of a foot of one circular mil.
+	CopperOhmMilPerFt = CopperOhmMm2PerM / mm2PerMil * metresPerFoot
+
+	mm2PerMil     = 5.067075e-4 // a circle of a thousandth of an inch
+	metresPerFoot = 0.3048
 
 	// CompressorDrop is the share of the system's voltage that a unit's cable
 	// may lose. ISO 10133 clause 4 allows 10 % to ordinary circuits and 3 % to
@@ -23,10 +35,10 @@ type Cable struct {
 	Size quantity.SquareMillimetre // of each conductor, above 0
 }
 
-// Drop gives the voltage lost out and back at a current: 0.0164 · I · L / S, L
-// both ways (ISO 10133).
+// Drop gives the voltage lost out and back at a current: R · I · L / S, R
+// CopperOhmMm2PerM and L both ways.
 func (c Cable) Drop(current quantity.Ampere) quantity.Volt {
-	return quantity.Volt(copperMetric * float64(current) * 2 * float64(c.Run) / float64(c.Size))
+	return quantity.Volt(CopperOhmMm2PerM * float64(current) * 2 * float64(c.Run) / float64(c.Size))
 }
 
 // DropShare is Drop as a share of the system's nominal voltage.
@@ -49,21 +61,14 @@ func CutOut(system quantity.Volt) quantity.Volt {
 
 // SizeFor gives the smallest conductor that loses no more than a share, over 0,
 // of the system's voltage, over a run told one way. It is a figure for a
-// drawing, not yet a size that is sold: see NextMetric.
+// drawing, not yet a size that is sold: see NextMetric and NextGauge.
 func SizeFor(current quantity.Ampere, run quantity.Metre, system quantity.Volt, share quantity.Fraction) quantity.SquareMillimetre {
-	return quantity.SquareMillimetre(copperMetric * float64(current) * 2 * float64(run) / (float64(system) * float64(share)))
-}
-
-// CircularMilsFor is SizeFor by the US rule, CM = 10.75 · I · L / E, with L both
-// ways in feet and E the volts lost. The result is in circular mils, for
-// NextGauge.
-func CircularMilsFor(current quantity.Ampere, run quantity.Metre, system quantity.Volt, share quantity.Fraction) float64 {
-	return copperMils * float64(current) * 2 * float64(run) * feetPerMetre / (float64(system) * float64(share))
+	return quantity.SquareMillimetre(CopperOhmMm2PerM * float64(current) * 2 * float64(run) / (float64(system) * float64(share)))
 }
 
 // Conductor is a size that is sold, in one of the two ways of naming it.
 type Conductor struct {
-	Size quantity.SquareMillimetre // 0 for a gauge
+	Size quantity.SquareMillimetre // its copper
 	AWG  string                    // as printed, "" for a metric size
 }
 
@@ -71,26 +76,14 @@ type Conductor struct {
 // least single conductor is 1 mm²; 0.75 mm² only runs inside a multicore.
 var metricSizes = [...]quantity.SquareMillimetre{0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35}
 
-// gauges are marine conductors to SAE J378 and J1127, whose areas are smaller
-// than those of the same AWG number elsewhere: 16 to 10 as printed in a
-// chandler's table, the rest from memory. Ampacities in free air at 30 °C with
-// insulation for 105 °C: 33 CFR 183.425 table 5.
+// gauges are the sizes of boat cable, with the areas of ASTM B258 that
+// quantity.GaugeSection gives to a gauge that is told. Ampacities in free air at
+// 30 °C with insulation for 105 °C: 33 CFR 183.425 table 5. AWG 16 is the least
+// conductor installed by itself, 33 CFR 183.425(e).
 var gauges = [...]struct {
-	awg      string
-	mils     float64
+	awg      int
 	ampacity quantity.Ampere
-}{
-	{"16", 2336, 25}, // the least conductor installed by itself, 33 CFR 183.425(e)
-	{"14", 3702, 35},
-	{"12", 5833, 45},
-	{"10", 9343, 60},
-	{"8", 14810, 80},
-	{"6", 24538, 120},
-	{"4", 37360, 160},
-	{"2", 62450, 210},
-	{"1", 77790, 245},
-	{"0", 98980, 285},
-}
+}{{16, 25}, {14, 35}, {12, 45}, {10, 60}, {8, 80}, {6, 120}, {4, 160}, {2, 210}, {1, 245}, {0, 285}}
 
 // NextMetric gives the next size sold that is no smaller; false beyond 35 mm².
 func NextMetric(least quantity.SquareMillimetre) (Conductor, bool) {
@@ -102,19 +95,16 @@ func NextMetric(least quantity.SquareMillimetre) (Conductor, bool) {
 	return Conductor{}, false
 }
 
-// NextGauge gives the next marine gauge that is no smaller than an area in
-// circular mils, never finer than AWG 16; false beyond AWG 0.
-func NextGauge(leastMils float64) (Conductor, bool) {
+// NextGauge gives the next gauge sold that is no smaller, never finer than AWG
+// 16; false beyond AWG 0.
+func NextGauge(least quantity.SquareMillimetre) (Conductor, bool) {
 	for _, gauge := range gauges {
-		if gauge.mils >= leastMils {
-			return Conductor{AWG: gauge.awg}, true
+		if size := quantity.GaugeSection(float64(gauge.awg)); size >= least {
+			return Conductor{Size: size, AWG: strconv.Itoa(gauge.awg)}, true
 		}
 	}
 	return Conductor{}, false
 }
-
-// squareMillimetrePerMil is the area of a circle of a thousandth of an inch.
-const squareMillimetrePerMil = 5.067075e-4
 
 // Ampacity gives what a conductor may carry in free air outside an engine
 // space, by 33 CFR 183.425 table 5. A metric size counts as the largest gauge
@@ -124,7 +114,7 @@ const squareMillimetrePerMil = 5.067075e-4
 func (c Conductor) Ampacity() (quantity.Ampere, bool) {
 	var most quantity.Ampere
 	for _, gauge := range gauges {
-		if c.AWG == gauge.awg || float64(c.Size) >= gauge.mils*squareMillimetrePerMil {
+		if c.Size >= quantity.GaugeSection(float64(gauge.awg)) {
 			most = gauge.ampacity
 		}
 	}

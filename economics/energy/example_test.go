@@ -20,7 +20,7 @@ func ExampleSizeFor() {
 	least := energy.SizeFor(5, 5, 12, energy.CompressorDrop)
 	sold, _ := energy.NextMetric(least)
 	fmt.Printf("at least %.2f mm², sold as %v mm²\n", least, sold.Size)
-	// Output: at least 2.28 mm², sold as 2.5 mm²
+	// Output: at least 2.49 mm², sold as 2.5 mm²
 }
 
 // A maker states 0.45 A at 12 V and boxes up to 125 L.
@@ -32,6 +32,6 @@ func ExampleRatingPlate_Meaning() {
 	fmt.Println("cools, W:", round(m.Cooling))
 	fmt.Printf("its box leaks, W/K: %.1f (%.1f to %.1f)\n", m.ImpliedLeak.Typical, m.ImpliedLeak.Low, m.ImpliedLeak.High)
 	// Output:
-	// cools, W: 35 (22 to 55)
+	// cools, W: 60 (45 to 90)
 	// its box leaks, W/K: 0.7 (0.5 to 1.0)
 }

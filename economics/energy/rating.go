@@ -17,54 +17,60 @@ type RatingPlate struct {
 	Ambient  quantity.Range   // °C round box and condenser, for Amps; above Box, see MakerAmbient
 	CooledBy Condenser
 	Plate    Plate
+	Size     Size // anything unknown counts as Small
 }
 
 // Meaning is what a rating plate says about the unit, and about the box its
 // maker had in mind.
 type Meaning struct {
 	Cooling quantity.Range // W at -10/45 °C
-	Eta     quantity.Range // share of Carnot's efficiency
+	Eta     quantity.Range // share of Carnot's efficiency, within Eta's range
 	// ImpliedLeak, W/K, is the box in which the stated average current comes
-	// true. Zero when no current is stated, or none that is more than standby.
+	// true with Cooling and Eta. Zero when no current is stated, or none that is
+	// more than standby.
 	ImpliedLeak quantity.Range
 	// ImpliedBox, L, is how large a maker's box that leaks no more than that
 	// may be, at most 1,000. Zero when ImpliedLeak is.
 	ImpliedBox quantity.Range
-	// Fits tells whether current and largest box, where both are told, go
-	// together within a factor of 2. If not, the maker had two different
-	// boxes in mind, and the current says nothing about efficiency.
+	// Fits tells whether some efficiency of the usual range gives the stated
+	// current in a maker's box of BoxUpTo litres, both told. If not, the maker's
+	// box or room differs from it.
 	Fits bool
 }
 
-// Meaning reads the plate.
+// Meaning reads the plate. A worse plate, of more current for the same box or
+// a smaller box for the same current, never means a better unit.
 //
 //   - Cooling: as told, give or take the difference between two standards'
-//     rating points. Otherwise what a maker's box of BoxUpTo litres in hot air
-//     needs, divided by the run share that a maker allows there, taken back
-//     from the plate's temperature to the rating point; combined with what
-//     small units usually have.
-//   - Eta: what the stated current needs to be true for a maker's box of
-//     BoxUpTo litres, combined with the usual range.
-//   - ImpliedLeak: with the usual eta, the leak that makes the unit take just
-//     the stated current. It does not use BoxUpTo, except for the cooling.
+//     rating points. Otherwise that of the usual compressor of its size, for
+//     nearly all units are built round one kind; more only where a maker's box
+//     of BoxUpTo litres in hot air would need more.
+//   - Eta: what makes the stated current true in a maker's box of BoxUpTo
+//     litres, combined with the usual range and held to its ends.
+//   - ImpliedLeak: the leak that makes this unit take just the stated current.
+//     It does not use BoxUpTo, except for the two above.
 //
 // Ranges are carried through by moving one input at a time to its low and high
 // mark and adding the logarithms' squares; two estimates are combined in
 // logarithms, weighted by inverse variance.
 func (p RatingPlate) Meaning() Meaning {
 	m := Meaning{Cooling: p.cooling(), Eta: Eta().Range, Fits: true}
-	if p.Amps <= 0 || p.meanW() <= Standby().Typical {
+	if p.Amps <= 0 {
 		return m
 	}
 	if p.BoxUpTo > 0 {
-		implied := p.impliedEta(m.Cooling)
-		ratio := implied.Typical / m.Eta.Typical
-		m.Fits = 0.5 <= ratio && ratio <= 2
-		if m.Fits {
-			m.Eta = combine(m.Eta, implied)
+		usual := Eta().Range
+		implied := p.impliedEta(quantity.Watt(m.Cooling.Typical))
+		m.Fits = implied.High >= usual.Low && implied.Low <= usual.High
+		m.Eta = combine(usual, implied)
+		for _, mark := range [...]*float64{&m.Eta.Low, &m.Eta.Typical, &m.Eta.High} {
+			*mark = min(usual.High, max(usual.Low, *mark))
 		}
 	}
-	inputs := []quantity.Range{Eta().Range, m.Cooling, p.Ambient}
+	if p.meanW() <= Standby().Typical {
+		return m
+	}
+	inputs := []quantity.Range{m.Eta, m.Cooling, p.Ambient}
 	m.ImpliedLeak = propagate(inputs, p.leakFor)
 	m.ImpliedBox = propagate(append(inputs, MakerFoam().Range), func(x []float64) float64 {
 		return makersBoxFor(p.leakFor(x), x[3])
@@ -75,45 +81,63 @@ func (p RatingPlate) Meaning() Meaning {
 // meanW is the stated average power.
 func (p RatingPlate) meanW() float64 { return float64(p.Amps) * float64(p.Volts) }
 
+// cycle is the unit as its maker tests it: with free air round its condenser
+// and a fan, or in water.
 func (p RatingPlate) cycle(eta, cooling float64) Cycle {
-	return Unit{RatedW: quantity.Watt(cooling), Eta: eta, CooledBy: p.CooledBy, Plate: p.Plate}.Cycle()
+	by := Fan
+	if p.CooledBy == Seawater {
+		by = Seawater
+	}
+	return Unit{RatedW: quantity.Watt(cooling), Eta: eta, CooledBy: by, Plate: p.Plate}.Cycle()
 }
 
 func (p RatingPlate) cooling() quantity.Range {
 	if told := float64(p.Cooling); told > 0 {
 		return quantity.Range{Low: told / toldSpread, Typical: told, High: told * toldSpread}
 	}
-	usual := UsualCooling().Range
+	usual := UsualCooling(p.Size).Range
 	if p.BoxUpTo <= 0 {
 		return usual
 	}
-	inputs := []quantity.Range{MakerFoam().Range, MakerHot().Range, MakerRunShare().Range}
-	return combine(usual, propagate(inputs, p.coolingFor))
+	need := p.coolingFor()
+	return quantity.Range{Low: max(usual.Low, need), Typical: max(usual.Typical, need), High: max(usual.High, need)}
 }
 
-// coolingFor is the cooling at the rating point with which the unit holds a
-// maker's box of the stated volume; x holds foam, hot air and run share.
-func (p RatingPlate) coolingFor(x []float64) float64 {
-	hot := quantity.Celsius(x[1])
-	leak := MakersBoxLeak(p.BoxUpTo, quantity.Metre(x[0]))
-	needed := float64(leak) * float64(hot-p.Box) / x[2]
-	c := p.cycle(Eta().Typical, 1)
-	te := min(plateCeilingC, float64(p.Box)-needed/float64(c.Plate))
-	return needed / c.capacity(te, c.condensing(hot))
+// coolingFor is the cooling at the rating point with which the unit just holds a
+// maker's box of the stated volume in hot air, up to 1 kW.
+func (p RatingPlate) coolingFor() float64 {
+	hot := quantity.Celsius(MakerHot().Typical)
+	heat := MakersBoxLeak(p.BoxUpTo, quantity.Metre(MakerFoam().Typical)) * quantity.WattPerKelvin(hot-p.Box)
+	low, high := 0.1, 1e3
+	for range 50 {
+		middle := math.Sqrt(low * high)
+		if float64(p.cycle(Eta().Typical, middle).Working(p.Box, hot).CapacityW) < float64(heat) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high
 }
 
 // impliedEta is the efficiency that makes the stated current true in a
-// maker's box of the stated volume.
-func (p RatingPlate) impliedEta(cooling quantity.Range) quantity.Range {
-	inputs := []quantity.Range{MakerFoam().Range, p.Ambient, cooling}
-	return propagate(inputs, func(x []float64) float64 {
+// maker's box of the stated volume, 10 at most. Its spread is that of a 100 L box for any plate, so that it weighs the
+// same beside the usual range whatever is stated.
+func (p RatingPlate) impliedEta(cooling quantity.Watt) quantity.Range {
+	heatPerCOP := func(volume quantity.Litre, x []float64) (w, shareOn float64) {
 		ambient := quantity.Celsius(x[1])
-		c := p.cycle(1, x[2])
-		w := c.Working(p.Box, ambient)
-		heat := float64(MakersBoxLeak(p.BoxUpTo, quantity.Metre(x[0]))) * float64(ambient-p.Box)
-		compressor := p.meanW() - float64(c.Standby) - float64(c.Condenser)*heat/float64(w.CapacityW)
-		return heat / max(compressor, 0.01*p.meanW()) / w.COP
-	})
+		work := p.cycle(1, float64(cooling)).Working(p.Box, ambient)
+		heat := float64(MakersBoxLeak(volume, quantity.Metre(x[0]))) * float64(ambient-p.Box)
+		return heat / work.COP, heat / float64(work.CapacityW)
+	}
+	inputs := []quantity.Range{MakerFoam().Range, p.Ambient}
+	spread := propagate(inputs, func(x []float64) float64 { w, _ := heatPerCOP(100, x); return w })
+
+	w, shareOn := heatPerCOP(p.BoxUpTo, []float64{MakerFoam().Typical, p.Ambient.Typical})
+	c := p.cycle(1, float64(cooling))
+	compressor := p.meanW() - float64(c.Standby) - float64(c.Condenser)*shareOn
+	eta := w / max(compressor, w/10) // fan and standby alone may take all of the stated current
+	return spread.Scale(eta / spread.Typical)
 }
 
 // leakFor is the leak at which the unit takes the stated power; x holds eta,
@@ -142,7 +166,7 @@ func MakerAmbient() Figure {
 
 // MakerFoam is the thickness of the dry foam round a maker's box.
 func MakerFoam() Figure {
-	return Figure{"maker_foam", "foam round a maker's test box", "m", quantity.Range{Low: 0.06, Typical: 0.08, High: 0.12}, judged}
+	return Figure{"maker_foam", "foam round a maker's test box", "m", quantity.Range{Low: 0.04, Typical: 0.05, High: 0.08}, judged}
 }
 
 // MakerHot is the air in which a unit still holds the largest box it is sold for.
@@ -150,15 +174,15 @@ func MakerHot() Figure {
 	return Figure{"maker_hot", "air in which the largest box is still held", "°C", quantity.Range{Low: 27, Typical: 32, High: 38}, judged}
 }
 
-// MakerRunShare is the share of the day that a unit runs in the largest box it
-// is sold for, in MakerHot air.
-func MakerRunShare() Figure {
-	return Figure{"maker_run_share", "run share allowed in the largest box", "", quantity.Range{Low: 0.3, Typical: 0.5, High: 0.8}, judged}
-}
-
-// UsualCooling is the cooling of small direct-current units at -10/45 °C.
-func UsualCooling() Figure {
-	return Figure{"usual_cooling", "cooling of a small unit at -10/45 °C", "W", quantity.Range{Low: 25, Typical: 45, High: 80}, judged}
+// UsualCooling is the cooling at -10/45 °C of the compressors that 12 V units
+// are built round. A size that is not known counts as Small.
+func UsualCooling(s Size) Figure {
+	f := Figure{"usual_cooling", "cooling of a small unit at -10/45 °C", "W", quantity.Range{Low: 45, Typical: 60, High: 90},
+		"common practice, no source"}
+	if s == Larger {
+		f.Label, f.Range = "cooling of a larger unit at -10/45 °C", quantity.Range{Low: 75, Typical: 100, High: 150}
+	}
+	return f
 }
 
 const (

@@ -31,11 +31,12 @@ const (
 // Condenser is how a unit sheds its heat.
 type Condenser string
 
-// The condensers.
+// The condensers, from the poorest to the best.
 const (
-	Fins     Condenser = "fins"     // still air in a shut locker
-	Fan      Condenser = "fan"      // ducted fan
-	Seawater Condenser = "seawater" // pumped or keel-cooled
+	Fins      Condenser = "fins"       // still air in a shut locker
+	LockerFan Condenser = "locker_fan" // a fan that stirs the locker's air: the usual built-in unit
+	Fan       Condenser = "fan"        // a fan with a duct from outside the locker
+	Seawater  Condenser = "seawater"   // pumped or keel-cooled
 )
 
 // Plate is the evaporator.
@@ -45,4 +46,13 @@ type Plate string
 const (
 	Thin     Plate = "thin"
 	Eutectic Plate = "eutectic" // stores cold at about -10 °C
+)
+
+// Size is the class of a unit's compressor.
+type Size string
+
+// The sizes.
+const (
+	Small  Size = "small"
+	Larger Size = "larger"
 )

@@ -10,16 +10,19 @@ import (
 type Unit struct {
 	RatedW   quantity.Watt // cooling at the rating point, -10/45 °C; 10 to 500 W
 	Eta      float64       // share of Carnot's efficiency, see Eta; 0.15 to 0.6
-	CooledBy Condenser     // anything unknown counts as Fins
+	CooledBy Condenser     // anything unknown counts as LockerFan
 	Plate    Plate         // anything unknown counts as Thin
 }
 
-// Cycle gives the unit's numbers at their typical values.
+// Cycle gives the unit's numbers at their typical values. Its plate grows with
+// a cooling power over 50 W, so that of two units on like compressors neither
+// works at a colder plate than the other.
 func (u Unit) Cycle() Cycle {
+	size := max(1, float64(u.RatedW)/plateRatedW)
 	return Cycle{
 		Rated:     u.RatedW,
 		Eta:       u.Eta,
-		Plate:     quantity.WattPerKelvin(PlateConductance(u.Plate).Typical),
+		Plate:     quantity.WattPerKelvin(size * PlateConductance(u.Plate).Typical),
 		Rise:      quantity.Kelvin(CondenserRise(u.CooledBy).Typical),
 		Condenser: quantity.Watt(CondenserPower(u.CooledBy).Typical),
 		Standby:   quantity.Watt(Standby().Typical),

@@ -163,7 +163,7 @@ func TestOffsetsAreUsual(t *testing.T) {
 	for _, row := range []struct {
 		cooledBy  Condenser
 		low, high quantity.Celsius
-	}{{Fins, 15, 20}, {Fan, 8, 15}, {Seawater, 4, 8}} {
+	}{{Fins, 15, 20}, {LockerFan, 10, 20}, {Fan, 8, 15}, {Seawater, 4, 8}} {
 		w := typicalUnit(45, row.cooledBy, Thin).Working(4, 25)
 		if rise := w.Tc - 25; rise < row.low || rise > row.high {
 			t.Errorf("%s: condenser %.1f K above the coolant, want %v to %v", row.cooledBy, rise, row.low, row.high)

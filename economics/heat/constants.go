@@ -112,6 +112,12 @@ func Conductivity(m Material) (Figure, error) {
 	return f, nil
 }
 
+// ChestFoam gives the foam all round a free-standing 12 V chest, m. Nine chests
+// of 35 to 50 L measured in a laboratory fit it together with energy.ChestEta.
+func ChestFoam() Figure {
+	return Figure{"foam of a free-standing chest", "m", quantity.Range{Low: 0.018, Typical: 0.025, High: 0.035}, judgement}
+}
+
 // SoakedConductivity gives the conductivity of waterlogged foam of any kind, W/m·K.
 func SoakedConductivity() Figure {
 	return Figure{"conductivity of soaked foam", "W/m·K", quantity.Range{Low: 0.10, Typical: 0.20, High: 0.30}, judgement}

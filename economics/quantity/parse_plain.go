@@ -341,15 +341,15 @@ func ParseWireSize(text string, sys System) (SquareMillimetre, error) {
 		if gauge > 40 {
 			return 0, &Error{quoted(text), expected, ""}
 		}
-		return gaugeSection(gauge), nil
+		return GaugeSection(gauge), nil
 	}
 	v, err := want{section, expected, "mm2"}.figure(tidied)
 	return SquareMillimetre(v), err
 }
 
-// gaugeSection gives the section of an American Wire Gauge number; 1/0 is 0,
+// GaugeSection gives the section of an American Wire Gauge number; 1/0 is 0,
 // 2/0 is -1. Source: ASTM B258, diameter 0.127 mm × 92^((36-n)/39).
-func gaugeSection(gauge float64) SquareMillimetre {
+func GaugeSection(gauge float64) SquareMillimetre {
 	d := 0.127 * math.Pow(92, (36-gauge)/39)
 	return SquareMillimetre(math.Pi / 4 * d * d)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"coldreckon/economics"
+	"coldreckon/economics/energy"
 	"coldreckon/economics/quantity"
 )
 
@@ -37,7 +38,7 @@ func (v Voice) PlateMeans(u economics.UnitFigures) string {
 		}
 	}
 	if m.ImpliedLeak.Typical > 0 && !m.Fits {
-		text += " Its current and its largest box do not go together: the maker had two boxes in mind."
+		text += " No usual unit takes that current in the largest box it is sold for: the maker's box or room differs."
 	}
 	return text
 }
@@ -71,7 +72,8 @@ func (v Voice) HoldOver() string {
 // CableRule gives the rule behind the cables named among the work.
 func (v Voice) CableRule() string {
 	if v.sys == quantity.US {
-		return "A cable's least area in circular mils is 10.75 x amps x feet out and back / volts lost, with 3 % lost at most. This is US marine practice; 33 CFR 183.425 and 183.455 and ABYC E-11 rule on sizes and fuses."
+		return fmt.Sprintf("A cable's least area in circular mils is %.1f x amps x feet out and back / volts lost, with 3 %% lost at most. 33 CFR 183.425 and 183.455 and ABYC E-11 rule on sizes and fuses.",
+			energy.CopperOhmMilPerFt)
 	}
-	return "A cable's least area in mm² is 0.0164 x amps x metres out and back / volts lost, with 3 % lost at most. The rule is that of ISO 10133, now ISO 13297:2020."
+	return fmt.Sprintf("A cable's least area in mm² is %.4f x amps x metres out and back / volts lost, with 3 %% lost at most. ISO 13297:2020 rules on sizes and fuses.", energy.CopperOhmMm2PerM)
 }

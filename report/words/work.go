@@ -208,10 +208,11 @@ func (v Voice) Cable(id economics.OptionID) (text string, ok bool) {
 	bank := energy.Bank{Volts: p.Volts, Chemistry: p.Chemistry}
 	running := quantity.Ampere(wh / 24 / min(1, runShare) / float64(bank.MeanVolts()))
 	// 1.5 mm² covers AWG 16, the least conductor laid by itself (33 CFR 183.425).
-	size, fits := energy.NextMetric(max(1.5, energy.SizeFor(running, p.CableRun, p.Volts, energy.CompressorDrop)))
+	least := energy.SizeFor(running, p.CableRun, p.Volts, energy.CompressorDrop)
+	size, fits := energy.NextMetric(max(1.5, least))
 	name := quantity.FormatWireSize(size.Size, quantity.Metric)
 	if v.sys == quantity.US {
-		size, fits = energy.NextGauge(energy.CircularMilsFor(running, p.CableRun, p.Volts, energy.CompressorDrop))
+		size, fits = energy.NextGauge(least)
 		name = "AWG " + size.AWG
 	}
 	if !fits {
