@@ -117,7 +117,7 @@ var doubts = map[string][]doubt{
 			leak := func(x float64) string {
 				return strings.TrimSuffix(quantity.FormatConductance(quantity.WattPerKelvin(x), f.units), " Btu/h·°F")
 			}
-			out := []string{"what has no mark was told", "Foam in the walls 1 1/2 in", "The walls and the ice you remember agree within a factor of two"}
+			out := []string{"what has no mark was told", "Foam in the walls 1 1/2 in", "The walls and the ice you remember agree as far as either can be trusted"}
 			for source, name := range map[string]string{"drawing": "the walls", "ice history": "how long ice lasted"} {
 				out = append(out, fmt.Sprintf("%s %s %s to %s", name, leak(f.number("box", "evidence", source, "ua_w_per_k")),
 					leak(f.number("box", "evidence", source, "ua_low_w_per_k")), leak(f.number("box", "evidence", source, "ua_high_w_per_k"))))

@@ -72,14 +72,28 @@ func TestPresentCostGrowsWithEveryPrice(t *testing.T) {
 }
 
 // A thing that is there already wears out the sooner by what is over of its
-// first life; later lives are whole. Hand arithmetic. Guards "+float64(l.Used)"
-// in wornOut.
+// first life; later lives are whole: of 10 years with 3 gone, the first 7 from
+// now, then every 10. Laid out by hand; at half a life, years gone and years
+// left are the same, which tells nothing.
+//
+// Guards the sign of "+float64(l.Used)" in wornOut.
 func TestScheduleOfAThingAlreadyUsed(t *testing.T) {
-	flows := Schedule([]Line{{Name: "unit", Life: 4, Used: 2, Renewal: 100}}, 12, nil)
-	want := Flows{0, 0, 100, 0, 0, 0, 100, 0, 0, 0, 100, 0, 0}
-	for year := range want {
-		if flows[year] != want[year] {
-			t.Errorf("year %d: %v, want %v", year, flows[year], want[year])
+	for _, row := range []struct {
+		life, used quantity.Year
+		renewed    []int
+	}{
+		{10, 3, []int{7, 17}}, {10, 8, []int{2, 12, 22}}, {4, 2, []int{2, 6, 10, 14, 18, 22}},
+		{7, 3.5, []int{4, 11, 18}}, {12, 0.5, []int{12, 24}}, {20, 19, []int{1, 21}},
+	} {
+		flows := Schedule([]Line{{Name: "unit", Life: row.life, Used: row.used, Renewal: 100}}, 25, nil)
+		for year, paid := range flows {
+			want := quantity.Money(0)
+			if slices.Contains(row.renewed, year) {
+				want = 100
+			}
+			if paid != want {
+				t.Errorf("life %v, used %v, year %d: %v, want %v", row.life, row.used, year, paid, want)
+			}
 		}
 	}
 }

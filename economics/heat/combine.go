@@ -3,6 +3,7 @@ package heat
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"coldreckon/economics/quantity"
@@ -14,37 +15,45 @@ type Combined struct {
 	LogSD    float64                // standard deviation of ln UA
 	Used     []Estimate
 	Dropped  []Estimate // the drawing, where it contradicts the tests
-	Disagree bool       // two of the estimates differ by more than a factor of 2
+	Disagree bool       // two of the estimates cannot both be right
 	Why      string     // how it was done, in plain words
 }
 
 // Range gives the combined leak, W/K: its median, 10th and 90th percentiles.
 func (c Combined) Range() quantity.Range { return logRange(c.UA, c.LogSD) }
 
-// disagreement is the ratio over which two estimates cannot both be right.
-// Engineering judgement, from memory.
-const disagreement = 2
+// Two estimates cannot both be right when they differ by more than a factor of
+// disagreement, and by more than doubtful times their joint log-sd. Engineering
+// judgement, from memory.
+const (
+	disagreement = 2
+	doubtful     = 1.5
+)
+
+func (e Estimate) contradicts(other Estimate) bool {
+	apart := math.Abs(math.Log(float64(e.UA / other.UA)))
+	return apart > math.Log(disagreement) && apart > doubtful*math.Hypot(e.LogSD, other.LogSD)
+}
 
 // Combine weighs a drawing and any tests by the inverse of their variance, in
 // logarithms. It lies between the least and the greatest estimate used.
 //
-// Where any two differ by more than a factor of 2 the drawing is dropped, the
-// tests are kept, and the spread is widened: until its 10 to 90 band reaches
-// every test kept, and by the factor by which the dropped drawing misses the
-// tests beyond what both their spreads allow (the scale factor of Birge, Phys.
-// Rev. 40 (1932) 207). Without tests the drawing stands alone. Every UA and
-// LogSD must be over 0.
+// Where any two differ by more than a factor of 2, and by more than 1.5 times
+// their joint log-sd, the drawing is dropped, the tests are kept, and the
+// spread is widened: until its 10 to 90 band reaches every test kept, and by
+// the factor by which the dropped drawing misses the tests beyond what both
+// their spreads allow (the scale factor of Birge, Phys. Rev. 40 (1932) 207).
+// Without tests the drawing stands alone. Every UA and LogSD must be over 0.
 func Combine(drawing Estimate, tests ...Estimate) Combined {
 	all := append([]Estimate{drawing}, tests...)
 	if len(tests) == 0 {
 		return Combined{UA: drawing.UA, LogSD: drawing.LogSD, Used: all,
 			Why: "The leak is reckoned from the walls alone. A test with ice or jugs of water would tell more."}
 	}
-	least, most := spread(all)
-	if most/least <= disagreement {
+	if !anyContradict(all) {
 		mean, sd := weigh(all)
 		return Combined{UA: quantity.WattPerKelvin(math.Exp(mean)), LogSD: sd, Used: all,
-			Why: fmt.Sprintf("The walls and %s agree within a factor of two, so all count, the surer ones for more.", names(tests))}
+			Why: fmt.Sprintf("The walls and %s agree as far as either can be trusted, so all count, the surer ones for more.", names(tests))}
 	}
 
 	mean, sd := weigh(tests)
@@ -58,6 +67,15 @@ func Combine(drawing Estimate, tests ...Estimate) Combined {
 		Used: tests, Dropped: []Estimate{drawing}, Disagree: true,
 		Why: explain(drawing, tests, math.Exp(mean)),
 	}
+}
+
+func anyContradict(estimates []Estimate) bool {
+	for i, e := range estimates {
+		if slices.ContainsFunc(estimates[:i], e.contradicts) {
+			return true
+		}
+	}
+	return false
 }
 
 // weigh gives mean and standard deviation of ln UA by inverse variance.

@@ -60,8 +60,25 @@ func TestDisagreement(t *testing.T) {
 	if !strings.Contains(c.Why, "the ice test and the ice you remember") && !strings.Contains(c.Why, "differ among themselves") {
 		t.Errorf("tests at odds are explained by %q", c.Why)
 	}
-	if within2 := Combine(Estimate{FromDrawing, 1, 0.25}, Estimate{FromIceTest, 1.999, 0.1}); within2.Disagree {
-		t.Error("a factor just under 2 is taken for disagreement")
+}
+
+// Two estimates contradict each other over a factor of 2 and over 1.5 joint
+// standard deviations: with 0.25 and 0.1, whose joint is 0.269, the factor
+// rules; with 0.5 and 0.3, 1.5 · 0.583 = 0.875 is a factor of 2.40.
+//
+// Guards both limits of contradicts, and that the joint is a root of squares.
+func TestWhenEstimatesContradict(t *testing.T) {
+	for _, row := range []struct {
+		drawingSD, testSD, factor float64
+		disagree                  bool
+	}{
+		{0.25, 0.1, 1.99, false}, {0.25, 0.1, 2.01, true}, {0.25, 0.1, 1 / 2.01, true},
+		{0.5, 0.3, 2.38, false}, {0.5, 0.3, 2.42, true}, {0.5, 0.3, 1 / 2.42, true},
+	} {
+		c := Combine(Estimate{FromDrawing, 1, row.drawingSD}, Estimate{FromHistory, quantity.WattPerKelvin(row.factor), row.testSD})
+		if c.Disagree != row.disagree || len(c.Dropped) != map[bool]int{true: 1}[row.disagree] {
+			t.Errorf("a factor of %.3g between %g and %g: %+v", row.factor, row.drawingSD, row.testSD, c)
+		}
 	}
 }
 

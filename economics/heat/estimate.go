@@ -201,3 +201,10 @@ func allFinite(test string, figures ...float64) error {
 	}
 	return nil
 }
+
+// FromFAO gives the conductance of FAO's melt coefficient K, the ice in kg/h
+// that melts per °C of the surroundings: UA = K·L/3.6, or 92.7 K. FAO Fisheries
+// Technical Papers 348 (Huss 1995) and 436 (2003), ch. 7.
+func FromFAO(kgPerHourC float64) quantity.WattPerKelvin {
+	return quantity.WattPerKelvin(kgPerHourC * FusionKJPerKg / 3.6)
+}

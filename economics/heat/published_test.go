@@ -15,13 +15,6 @@ func OpeningHeatKJ(free quantity.Litre, swap quantity.Fraction, cabin quantity.C
 	return quantity.Kilojoule(dryAirKg * (EnthalpyKJ(cabin, cabinW) - SaturatedEnthalpyKJ(box)))
 }
 
-// FromFAO gives the conductance of FAO's melt coefficient K, the ice in kg/h
-// that melts per °C of the surroundings: UA = K·L/3.6, or 92.7 K. FAO Fisheries
-// Technical Papers 348 (Huss 1995) and 436 (2003), ch. 7.
-func FromFAO(kgPerHourC float64) quantity.WattPerKelvin {
-	return quantity.WattPerKelvin(kgPerHourC * FusionKJPerKg / 3.6)
-}
-
 // GoodsHeatKJ gives the heat that food and drink bring from one temperature to
 // another; negative when they warm up.
 func GoodsHeatKJ(goods quantity.Kilogram, from, to quantity.Celsius) quantity.Kilojoule {
