@@ -11,16 +11,16 @@ import (
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
 	"coldreckon/report/figures"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
 // appendix holds what a reader may want to check.
-func (a author) appendix() []page.Block {
-	out := []page.Block{page.Heading{Level: 0, Text: "Appendix"}}
+func (a author) appendix() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 0, Text: "Appendix"}}
 	if a.bodyTight >= spellMoves {
 		if strips, ok := a.fortnight(a.chosen()); ok {
-			out = append(out, page.Heading{Level: 1, Text: "The worst spell"}, strips)
+			out = append(out, layout.Heading{Level: 1, Text: "The worst spell"}, strips)
 		}
 	}
 	out = append(out, a.heat()...)
@@ -35,11 +35,11 @@ func (a author) appendix() []page.Block {
 }
 
 // heat parts the heat of the hottest month by its sources.
-func (a author) heat() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "Where the heat comes from"}}
+func (a author) heat() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "Where the heat comes from"}}
 	month, sources, ok := figures.HeatBySource(a.r)
 	if !ok {
-		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
+		return append(out, layout.Para{Text: "There are no nights aboard, so there is no month to show."})
 	}
 	c := chart.Stacked{Head: chart.Head{Name: "heat by source", Finding: a.v.MostHeat(month),
 		Caption: fmt.Sprintf("W, mean of %s, box as she is at its target", words.Month(month.Month))}}
@@ -49,7 +49,7 @@ func (a author) heat() []page.Block {
 		c.Parts, row.Values = append(c.Parts, s.Name), append(row.Values, s.HeatW)
 	}
 	c.Rows = []chart.StackedRow{row}
-	t := page.Table{Columns: []page.Column{{Head: "Way in"}, {Head: "Leak", Right: true}, {Head: "Heat, W", Right: true}}, Sum: true}
+	t := layout.Table{Columns: []layout.Column{{Head: "Way in"}, {Head: "Leak", Right: true}, {Head: "Heat, W", Right: true}}, Sum: true}
 	for _, s := range sources {
 		leak := ""
 		if s.Leak > 0 {
@@ -59,17 +59,17 @@ func (a author) heat() []page.Block {
 	}
 	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), heatW(month.HeatGainW)})
 	t.Fine = true
-	parts := page.Chart{Finding: c.Finding, Caption: c.Caption, Height: 52, Draw: c.Draw, Table: t, Shown: true}
-	seen := []page.Block{page.Heading{Level: 2, Text: "How the leak is known"}}
+	parts := layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: 52, Draw: c.Draw, Table: t, Shown: true}
+	seen := []layout.Block{layout.Heading{Level: 2, Text: "How the leak is known"}}
 	if a.bodyTight >= leakMoves {
-		seen = append(seen, page.Para{Text: a.v.LeakText()})
+		seen = append(seen, layout.Para{Text: a.v.LeakText()})
 	}
 	seen = append(seen, a.evidence())
 	for _, doubt := range a.r.Box.Drawn.Notes {
-		seen = append(seen, page.Para{Style: page.Small, Text: doubt})
+		seen = append(seen, layout.Para{Style: layout.Small, Text: doubt})
 	}
-	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{parts}, seen}},
-		page.Heading{Level: 2, Text: "Mean days, box as she is at its target"}, a.monthTable())
+	return append(out, layout.Side{Shares: []float64{3, 2}, Columns: [][]layout.Block{{parts}, seen}},
+		layout.Heading{Level: 2, Text: "Mean days, box as she is at its target"}, a.monthTable())
 }
 
 // heatW prints a heat without its unit, no finer than a leak known to a quarter
@@ -82,12 +82,12 @@ func heatW(w float64) string {
 }
 
 // evidence sets the estimates of the leak beside one another.
-func (a author) evidence() page.Table {
+func (a author) evidence() layout.Table {
 	_, unit, _ := strings.Cut(quantity.FormatConductance(1, a.r.Boat.Units), " ")
 	leak := func(x float64) string {
 		return strings.TrimSuffix(quantity.FormatConductance(quantity.WattPerKelvin(x), a.r.Boat.Units), " "+unit)
 	}
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Seen from"}, {Head: "Leak, " + unit, Right: true}, {Head: "80 of 100 cases"}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Seen from"}, {Head: "Leak, " + unit, Right: true}, {Head: "80 of 100 cases"}}}
 	put := func(e heat.Estimate, note string) {
 		r := e.Range()
 		t.Rows = append(t.Rows, []string{seenFrom[e.Source] + note, leak(r.Typical), quantity.Span(leak(r.Low), leak(r.High))})
@@ -133,9 +133,9 @@ func group(sources []figures.Source) []figures.Source {
 }
 
 // monthTable is the table of mean days behind the charts.
-func (a author) monthTable() page.Table {
+func (a author) monthTable() layout.Table {
 	sys := a.r.Boat.Units
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Sea", Right: true},
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Sea", Right: true},
 		{Head: "Heat, W", Right: true}, {Head: "Ice, " + a.v.MassUnit(), Right: true}, {Head: "Panel, Wh", Right: true}, {Head: "Other loads, Wh", Right: true},
 		{Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}}}
 	for _, m := range a.r.Months {
@@ -148,8 +148,8 @@ func (a author) monthTable() page.Table {
 }
 
 // otherWork lists the work for the options that the reader's pages left out.
-func (a author) otherWork() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "Work for the other ways"}}
+func (a author) otherWork() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "Work for the other ways"}}
 	for _, id := range economics.Options {
 		if id != a.chosen() {
 			out = append(out, a.workFor(id, 2)...)
@@ -159,7 +159,7 @@ func (a author) otherWork() []page.Block {
 	for i := range a.r.Options {
 		searched = max(searched, a.r.Options[i].Fit.SearchFutures)
 	}
-	return append(out, page.Para{Style: page.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, fewer where none was enough, and then put to all %d. The boat as she is was put to %d. A piece that is not needed is left out where it saves less than half a hundredth of the present cost.",
+	return append(out, layout.Para{Style: layout.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, fewer where none was enough, and then put to all %d. The boat as she is was put to %d. A piece that is not needed is left out where it saves less than half a hundredth of the present cost.",
 		searched, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
 }
 
@@ -167,11 +167,11 @@ func (a author) otherWork() []page.Block {
 const drawn = 8
 
 // swing shows what moves the difference of the best two.
-func (a author) swing() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "What moves the choice"}}
+func (a author) swing() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "What moves the choice"}}
 	lead, next, ok := a.v.BestTwo()
 	if !ok || !a.aboard() {
-		return append(out, page.Para{Text: "Only one way works, so there is no choice to move."})
+		return append(out, layout.Para{Text: "Only one way works, so there is no choice to move."})
 	}
 	moves := a.v.MovesMost()
 	c := chart.Swing{
@@ -181,7 +181,7 @@ func (a author) swing() []page.Block {
 				words.In(lead), words.In(next), a.lessWorth())},
 		Base: a.v.Apart(lead, next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth knowing", Right: true}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth knowing", Right: true}}}
 	var little []string
 	most := 0.0
 	for i, in := range a.v.BySwing() {
@@ -208,19 +208,19 @@ func (a author) swing() []page.Block {
 	}
 	rest := t
 	t.Rows, rest.Rows = t.Rows[:min(drawn, len(t.Rows))], t.Rows[min(drawn, len(t.Rows)):]
-	out = append(out, page.Para{Keep: true, Text: a.whyThese(lead, next)},
-		page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
+	out = append(out, layout.Para{Keep: true, Text: a.whyThese(lead, next)},
+		layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
 	if len(rest.Rows) > 0 {
-		out = append(out, page.Para{Keep: true, Style: page.Small, Text: "What moves it less:"}, rest)
+		out = append(out, layout.Para{Keep: true, Style: layout.Small, Text: "What moves it less:"}, rest)
 	}
 	if len(little) > 0 {
-		out = append(out, page.Para{Style: page.Small, Text: "These hardly matter: " + words.Join(little) + "."})
+		out = append(out, layout.Para{Style: layout.Small, Text: "These hardly matter: " + words.Join(little) + "."})
 	}
 	var regret []string
 	for i := range a.r.Options {
 		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Small(a.r.Options[i].ExpectedRegret)))
 	}
-	return append(out, page.Para{Style: page.Small, Text: "What choosing wrongly would cost on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
+	return append(out, layout.Para{Style: layout.Small, Text: "What choosing wrongly would cost on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
 }
 
 // whyThese says which two options the swing chart sets against each other, and
@@ -246,13 +246,13 @@ func (a author) lessWorth() string {
 }
 
 // bills shows what each option is charged with, and its cash flows.
-func (a author) bills() []page.Block {
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Line", Share: 0.32}}}
-	flows := page.Table{Fine: true, Columns: []page.Column{{Head: "Paid in year"}}, Sum: true}
+func (a author) bills() []layout.Block {
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Line", Share: 0.32}}}
+	flows := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Paid in year"}}, Sum: true}
 	at := map[string]int{} // the row of a line, by its label
 	for i, id := range economics.Options {
-		t.Columns = append(t.Columns, page.Column{Head: words.Name(id)})
-		flows.Columns = append(flows.Columns, page.Column{Head: words.Name(id), Right: true})
+		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id)})
+		flows.Columns = append(flows.Columns, layout.Column{Head: words.Name(id), Right: true})
 		for _, l := range a.r.Options[i].Fitted.Lines {
 			if l.First == 0 && l.Yearly == 0 {
 				continue
@@ -291,15 +291,15 @@ func (a author) bills() []page.Block {
 		present = append(present, a.exact(a.r.Options[i].Fitted.Present))
 	}
 	flows.Rows = append(flows.Rows, present)
-	var paid []page.Block
+	var paid []layout.Block
 	if a.bodyTight >= tableMoves { // its chart stands on the reader's pages without it
-		paid = []page.Block{page.Kept{page.Para{Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}}
+		paid = []layout.Block{layout.Kept{layout.Para{Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}}
 	}
-	return append([]page.Block{
-		page.Heading{Level: 1, Text: "What is paid for"},
-		page.Para{Keep: true, Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
-		page.Kept{page.Heading{Level: 1, Text: "Cash flows"},
-			page.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows},
+	return append([]layout.Block{
+		layout.Heading{Level: 1, Text: "What is paid for"},
+		layout.Para{Keep: true, Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
+		layout.Kept{layout.Heading{Level: 1, Text: "Cash flows"},
+			layout.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows},
 	}, paid...)
 }
 
@@ -345,30 +345,30 @@ func (a author) exact(x float64) string {
 }
 
 // checklist is every caution, to be ticked off.
-func (a author) checklist() []page.Block {
-	l := page.List{Mark: page.Tick, Fine: true}
+func (a author) checklist() []layout.Block {
+	l := layout.List{Mark: layout.Tick, Fine: true}
 	for _, f := range a.findings {
-		l.Items = append(l.Items, page.Item{Lead: lead(f), Text: f.Text, Source: f.Source})
+		l.Items = append(l.Items, layout.Item{Lead: lead(f), Text: f.Text, Source: f.Source})
 	}
 	if len(l.Items) == 0 {
 		return nil
 	}
-	return []page.Block{page.Heading{Level: 1, Text: "All cautions, to tick off"},
-		page.Para{Keep: true, Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
+	return []layout.Block{layout.Heading{Level: 1, Text: "All cautions, to tick off"},
+		layout.Para{Keep: true, Text: "A stop is to be cleared before a way can be called suitable. " + a.Pack.Guidance}, l}
 }
 
 // asTold lists the boat two answers a line, marks what was not told, and says
 // why what was assumed was.
-func (a author) asTold() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "The boat as told"},
-		page.Para{Keep: true, Text: a.v.EvidenceCounts() + " A star marks what was assumed; what has no mark was told."}}
+func (a author) asTold() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "The boat as told"},
+		layout.Para{Keep: true, Text: a.v.EvidenceCounts() + " A star marks what was assumed; what has no mark was told."}}
 	why := map[string]string{}
 	for _, s := range a.r.Boat.Assumptions {
 		why[s.Label+s.Value] = s.Why
 	}
-	reasons := page.List{Mark: page.Dash, Fine: true}
+	reasons := layout.List{Mark: layout.Dash, Fine: true}
 	var priced []string // what the price book stands in for
-	t := page.Table{Fine: true, Columns: []page.Column{{Share: 0.11}, {Quiet: true, Share: 0.25}, {Share: 0.19}, {Quiet: true, Share: 0.25}, {}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Share: 0.11}, {Quiet: true, Share: 0.25}, {Share: 0.19}, {Quiet: true, Share: 0.25}, {}}}
 	var group string
 	for _, x := range a.Answers {
 		reason := why[x.Label+x.Value]
@@ -380,7 +380,7 @@ func (a author) asTold() []page.Block {
 		case strings.HasPrefix(reason, "price book:"):
 			priced = append(priced, strings.ToLower(x.Label[:1])+x.Label[1:])
 		default:
-			reasons.Items = append(reasons.Items, page.Item{Lead: x.Label + ", " + x.Value + ":", Text: reason})
+			reasons.Items = append(reasons.Items, layout.Item{Lead: x.Label + ", " + x.Value + ":", Text: reason})
 		}
 		last := len(t.Rows) - 1
 		switch {
@@ -395,12 +395,12 @@ func (a author) asTold() []page.Block {
 	}
 	out = append(out, t)
 	if len(priced) > 0 {
-		reasons.Items = append(reasons.Items, page.Item{Lead: "From the price book, typical:", Text: words.Join(priced) + "."})
+		reasons.Items = append(reasons.Items, layout.Item{Lead: "From the price book, typical:", Text: words.Join(priced) + "."})
 	}
 	if len(reasons.Items) == 0 {
 		return out
 	}
-	return append(out, page.Heading{Level: 2, Text: "Why these figures were assumed"}, reasons)
+	return append(out, layout.Heading{Level: 2, Text: "Why these figures were assumed"}, reasons)
 }
 
 // known marks how a figure is known.

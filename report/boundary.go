@@ -7,7 +7,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
@@ -21,15 +21,15 @@ const planeSteps = 60
 
 // boundary draws where the cheapest way turns over nights and ice price; false
 // when there is nothing to compare.
-func (a author) boundary() (page.Chart, bool) {
+func (a author) boundary() (layout.Picture, bool) {
 	price := float64(a.r.Boat.Ice.Price)
 	if !a.aboard() || price <= 0 {
-		return page.Chart{}, false
+		return layout.Picture{}, false
 	}
 	p := plane{nights: math.Min(365, math.Max(60, 2*a.v.Nights())), price: 3 * price, at: a.r.WinnerAt}
 	winner, ok := p.at(a.v.Nights(), price)
 	if !ok {
-		return page.Chart{}, false
+		return layout.Picture{}, false
 	}
 	byMoneyAlone := ""
 	if a.r.Verdict.ByWorth { // which the plane leaves out
@@ -47,7 +47,7 @@ func (a author) boundary() (page.Chart, bool) {
 			Say: func(v float64) string { return quantity.FormatMoney(quantity.Money(v), a.r.Boat.Currency) }},
 		Boat: chart.Place{Label: a.r.Boat.Name, Across: a.v.Nights(), Up: price * each},
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Nights a year"}, {Head: "Ice price where it turns"}, {Head: "Below it"}, {Head: "Above it"}}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Nights a year"}, {Head: "Ice price where it turns"}, {Head: "Below it"}, {Head: "Above it"}}}
 	for _, line := range p.lines() {
 		edge := chart.Edge{Label: fmt.Sprintf("%s and %s cost the same", words.Name(line.below), words.In(line.above))}
 		for _, pt := range line.points {
@@ -73,7 +73,7 @@ func (a author) boundary() (page.Chart, bool) {
 	}
 	c.Caption += a.otherNights(price)
 	c.Finding = a.v.TurnsWhere(winner, len(c.Lines) > 0)
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t}, true
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t}, true
 }
 
 // otherNights says which way is cheapest at half the nights, and at twice.

@@ -12,7 +12,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
@@ -231,22 +231,22 @@ var checks = []struct {
 			t.Fatal(err)
 		}
 		charts := 0
-		var walk func([]page.Block)
-		walk = func(blocks []page.Block) {
+		var walk func([]layout.Block)
+		walk = func(blocks []layout.Block) {
 			for _, b := range blocks {
 				switch b := b.(type) {
-				case page.Chart:
+				case layout.Picture:
 					charts++
 					if len(b.Table.Rows) == 0 {
 						t.Errorf("the chart %q has no table", b.Finding)
 					}
-				case page.Side:
+				case layout.Side:
 					for _, c := range b.Columns {
 						walk(c)
 					}
-				case page.Kept:
+				case layout.Kept:
 					walk(b)
-				case page.Note:
+				case layout.Note:
 					walk(b.Blocks)
 				}
 			}
@@ -320,11 +320,11 @@ func TestPrintedCashFlowsGivePrintedPresentCost(t *testing.T) {
 	in := inputOf(t, weekender())
 	doc := must(in.author()).document()
 	for _, b := range doc.Parts[len(doc.Parts)-1] {
-		kept, _ := b.(page.Kept)
+		kept, _ := b.(layout.Kept)
 		if len(kept) == 0 {
 			continue
 		}
-		flows, ok := kept[len(kept)-1].(page.Table)
+		flows, ok := kept[len(kept)-1].(layout.Table)
 		if !ok || flows.Columns[0].Head != "Paid in year" {
 			continue
 		}

@@ -8,12 +8,11 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
-	"coldreckon/report/page"
 	"coldreckon/report/sheet"
 )
 
 // recorded draws a chart as wide as the page.
-func recorded(t *testing.T, c page.Chart) *sheet.Recording {
+func recorded(t *testing.T, c layout.Picture) *sheet.Recording {
 	t.Helper()
 	s := must(sheet.NewRecording(sheet.A4))
 	s.AddPage()
@@ -174,9 +173,9 @@ func TestSwingNamesItsTwo(t *testing.T) {
 	text := ""
 	for _, b := range must(in.author()).swing() {
 		switch b := b.(type) {
-		case page.Para:
+		case layout.Para:
 			text += b.Text + "\n"
-		case page.Chart:
+		case layout.Picture:
 			if !strings.HasPrefix(b.Finding, "The small unit against the larger unit: ") {
 				t.Errorf("finding %q", b.Finding)
 			}
@@ -192,17 +191,17 @@ func TestIntroductionsStay(t *testing.T) {
 	a := must(inputOf(t, weekender()).author())
 	for _, part := range a.document().Parts {
 		for i := 2; i < len(part); i++ {
-			_, head := part[i-2].(page.Heading)
-			intro, para := part[i-1].(page.Para)
+			_, head := part[i-2].(layout.Heading)
+			intro, para := part[i-1].(layout.Para)
 			switch part[i].(type) {
-			case page.Table, page.List:
+			case layout.Table, layout.List:
 				if head && para && !intro.Keep {
 					t.Errorf("%q may stand on the page before its table", intro.Text)
 				}
 			}
 		}
 	}
-	if kept, ok := a.units()[0].(page.Kept); !ok || len(kept) != 3 {
+	if kept, ok := a.units()[0].(layout.Kept); !ok || len(kept) != 3 {
 		t.Error("the table of the units may break")
 	}
 }

@@ -7,22 +7,22 @@ import (
 	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 	"coldreckon/report/chart"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
 // fitting shows the options as told and fitted, and the work.
-func (a author) fitting() []page.Block {
+func (a author) fitting() []layout.Block {
 	rows := a.v.ToldAndFitted()
 	all := a.v.Rows()
 	rows = append(rows, all[len(all)-rowsThatMove[a.frontTight]:]...)
-	out := []page.Block{
-		page.Heading{Level: 1, Text: "As she is, and with the work"},
-		page.Kept{beside(rows), page.Para{Style: page.Small,
+	out := []layout.Block{
+		layout.Heading{Level: 1, Text: "As she is, and with the work"},
+		layout.Kept{beside(rows), layout.Para{Style: layout.Small,
 			Text: "Before the arrow as she is, after it with the cheapest work found that reaches the cold days you want in 90 of 100 futures. What it costs with the work stands on page one. " + a.v.SeldomMeans()}},
 	}
 	if text := a.v.Aboard(); text != "" {
-		out = append(out, page.Para{Text: text})
+		out = append(out, layout.Para{Text: text})
 	}
 	return append(out, a.workFor(a.chosen(), 1)...)
 }
@@ -38,36 +38,36 @@ func (a author) chosen() economics.OptionID {
 }
 
 // workFor lists the work of an option as a table.
-func (a author) workFor(id economics.OptionID, level int) []page.Block {
+func (a author) workFor(id economics.OptionID, level int) []layout.Block {
 	o := a.r.Of(id)
 	work := a.v.Work(id)
-	head := page.Heading{Level: level, Text: fmt.Sprintf("The work for %s", words.In(id))}
+	head := layout.Heading{Level: level, Text: fmt.Sprintf("The work for %s", words.In(id))}
 	if len(work) == 0 {
-		return []page.Block{head, page.Para{Text: a.v.NoWork(o)}}
+		return []layout.Block{head, layout.Para{Text: a.v.NoWork(o)}}
 	}
-	t := page.Table{Fine: level > 1, Columns: []page.Column{{Head: "What", Share: 0.39}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.16}}}
+	t := layout.Table{Fine: level > 1, Columns: []layout.Column{{Head: "What", Share: 0.39}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.16}}}
 	for _, w := range work {
 		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
 	}
-	out := []page.Block{head, t}
+	out := []layout.Block{head, t}
 	if o.WorkableOf100 < 90 && !o.Fitted.Works() {
-		out = append(out, page.Para{Text: a.v.NotEnough(o)})
+		out = append(out, layout.Para{Text: a.v.NotEnough(o)})
 	}
 	if text := a.v.MoreIce(); text != "" && id == economics.IceOnly {
-		out = append(out, page.Para{Text: text})
+		out = append(out, layout.Para{Text: text})
 	}
 	if text, ok := a.v.Cable(id); ok {
-		out = append(out, page.Para{Style: page.Small, Text: text})
+		out = append(out, layout.Para{Style: layout.Small, Text: text})
 	}
 	return out
 }
 
 // fortnight draws the worst spell of an option's typical years.
-func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
+func (a author) fortnight(id economics.OptionID) (layout.Picture, bool) {
 	f := a.r.Of(id).Fortnight
 	hours := f.Hours // from noon to noon, as the days of a trip are
 	if len(hours) == 0 {
-		return page.Chart{}, false
+		return layout.Picture{}, false
 	}
 	trace := func(of func(season.Hour) float64) []float64 {
 		out := make([]float64, len(hours))
@@ -110,7 +110,7 @@ func (a author) fortnight(id economics.OptionID) (page.Chart, bool) {
 		caption += "; the panel gives nothing"
 	}
 	c := chart.Strips{Head: chart.Head{Name: "worst spell", Finding: a.v.WorstSpell(f, warm), Caption: caption}, Strips: strips}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: max(72, a.tall(78)), Draw: c.Draw, Table: a.fortnightTable(id, hours)}, true
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: max(72, a.tall(78)), Draw: c.Draw, Table: a.fortnightTable(id, hours)}, true
 }
 
 // spellMeans says how the spell was picked, when it is, and in which state of the
@@ -128,12 +128,12 @@ func (a author) spellMeans(f economics.Fortnight, warm int) string {
 }
 
 // fortnightTable gives the same spell day by day.
-func (a author) fortnightTable(id economics.OptionID, hours []season.Hour) page.Table {
+func (a author) fortnightTable(id economics.OptionID, hours []season.Hour) layout.Table {
 	third, fourth := "Battery at least, Wh", "Sun, Wh"
 	if id == economics.IceOnly {
 		third, fourth = "Ice at least, "+a.v.MassUnit(), "Cabin at most"
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Day"}, {Head: "Food at most", Right: true}, {Head: third, Right: true}, {Head: fourth, Right: true}}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Day"}, {Head: "Food at most", Right: true}, {Head: third, Right: true}, {Head: fourth, Right: true}}}
 	for first := 0; first < len(hours); first += 24 {
 		day := hours[first:min(first+24, len(hours))]
 		food, cabin, charge, ice, sun := day[0].FoodC, day[0].CabinC, day[0].ChargeWh, day[0].IceKg, 0.0

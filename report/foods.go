@@ -6,16 +6,16 @@ import (
 	"strings"
 
 	"coldreckon/economics/quantity"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
 // keepers lists the foods that keep without cooling in a locker as warm as the
 // cabin of the hottest month aboard, and what dry stores cannot do.
-func (a author) keepers() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "Foods that keep without cooling"}}
+func (a author) keepers() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "Foods that keep without cooling"}}
 	if !a.aboard() {
-		return append(out, page.Para{Text: "There are no nights aboard, so there is no locker temperature to go by."})
+		return append(out, layout.Para{Text: "There are no nights aboard, so there is no locker temperature to go by."})
 	}
 	hottest := a.r.Months[0]
 	for _, m := range a.r.Months {
@@ -24,9 +24,9 @@ func (a author) keepers() []page.Block {
 		}
 	}
 	gap := a.r.Boat.Cruising.ShopEveryDays
-	out = append(out, page.Para{Keep: true, Text: fmt.Sprintf("In a locker at %s, as the cabin is in %s, with %s between shops. The bands speak of quality, not of safety: look, smell and discard.",
+	out = append(out, layout.Para{Keep: true, Text: fmt.Sprintf("In a locker at %s, as the cabin is in %s, with %s between shops. The bands speak of quality, not of safety: look, smell and discard.",
 		quantity.FormatTemperature(quantity.Celsius(hottest.CabinC), a.r.Boat.Units), words.Month(hottest.Month), words.Plural(gap, "day"))})
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Food", Share: 0.19}, {Head: "Keeps", Share: 0.14}, {Head: "What to do"}, {Head: "Source", Right: true, Share: 0.07}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Food", Share: 0.19}, {Head: "Keeps", Share: 0.14}, {Head: "What to do"}, {Head: "Source", Right: true, Share: 0.07}}}
 	var sources []string
 	for _, k := range a.foods.Keeping(hottest.CabinC, gap, a.r.Boat.Safety.Eggs) {
 		band := string(k.Band)
@@ -49,10 +49,10 @@ func (a author) keepers() []page.Block {
 	for i := range sources {
 		sources[i] = fmt.Sprintf("(%d) %s", i+1, sources[i])
 	}
-	cannot := page.List{Mark: page.Dash, Fine: true}
+	cannot := layout.List{Mark: layout.Dash, Fine: true}
 	for _, c := range a.foods.CannotDo() {
-		cannot.Items = append(cannot.Items, page.Item{Text: words.Capital(words.Local(c.Text, a.r.Boat.Units)), Source: c.Source})
+		cannot.Items = append(cannot.Items, layout.Item{Text: words.Capital(words.Local(c.Text, a.r.Boat.Units)), Source: c.Source})
 	}
-	out = append(out, t, page.Para{Style: page.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + strings.Join(sources, "; ") + "."})
-	return append(out, page.Heading{Level: 2, Text: "What dry stores cannot do"}, cannot)
+	out = append(out, t, layout.Para{Style: layout.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + strings.Join(sources, "; ") + "."})
+	return append(out, layout.Heading{Level: 2, Text: "What dry stores cannot do"}, cannot)
 }

@@ -6,27 +6,27 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/report/chart"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 	"coldreckon/rules"
 )
 
 // front is page one, which stands alone.
-func (a author) front() []page.Block {
-	out := []page.Block{
-		page.Heading{Level: 0, Text: a.r.Boat.Name},
-		page.Para{Style: page.Small, Text: a.scene()},
-		page.Para{Style: page.Lede, Text: a.v.Answer()},
+func (a author) front() []layout.Block {
+	out := []layout.Block{
+		layout.Heading{Level: 0, Text: a.r.Boat.Name},
+		layout.Para{Style: layout.Small, Text: a.scene()},
+		layout.Para{Style: layout.Lede, Text: a.v.Answer()},
 	}
 	if text := strings.TrimSpace(a.v.Condition() + " " + a.stops()); text != "" {
-		out = append(out, page.Para{Text: text})
+		out = append(out, layout.Para{Text: text})
 	}
 	if a.aboard() {
 		out = append(out, a.hundred())
 	}
 	out = append(out, a.reasons()...)
-	return append(out, page.Heading{Level: 1, Text: "The four ways side by side"}, beside(a.sideBySide()),
-		page.Para{Style: page.Small, Text: a.rangesText()})
+	return append(out, layout.Heading{Level: 1, Text: "The four ways side by side"}, beside(a.sideBySide()),
+		layout.Para{Style: layout.Small, Text: a.rangesText()})
 }
 
 // stops counts the stops that stand before the answer; empty when there are none.
@@ -48,17 +48,17 @@ func (a author) stops() string {
 
 // reasons gives the reasons and what would change the answer: side by side,
 // or one below the other where the page is short.
-func (a author) reasons() []page.Block {
-	why := []page.Block{page.Heading{Level: 1, Text: "Three reasons"}, list(page.Number, a.v.Reasons())}
+func (a author) reasons() []layout.Block {
+	why := []layout.Block{layout.Heading{Level: 1, Text: "Three reasons"}, list(layout.Number, a.v.Reasons())}
 	const head = "What would change this"
 	flips := a.flips([tightest + 1]int{3, 2, 1, 1, 1, 1, 1}[a.frontTight])
 	switch {
 	case len(flips) == 0:
 		return why
 	case a.frontTight == 0:
-		return []page.Block{page.Side{Columns: [][]page.Block{why, {page.Heading{Level: 1, Text: head}, list(page.Dash, flips)}}}}
+		return []layout.Block{layout.Side{Columns: [][]layout.Block{why, {layout.Heading{Level: 1, Text: head}, list(layout.Dash, flips)}}}}
 	}
-	return append(why, page.Para{Lead: head + ".", Text: strings.Join(flips, " ")})
+	return append(why, layout.Para{Lead: head + ".", Text: strings.Join(flips, " ")})
 }
 
 // rowsThatMove is how many of the last rows of the side-by-side table stand on
@@ -100,10 +100,10 @@ func (a author) rangesText() string {
 }
 
 // hundred draws in how many of 100 futures each option is best.
-func (a author) hundred() page.Chart {
+func (a author) hundred() layout.Picture {
 	c := chart.Hundred{Head: chart.Head{Name: "best of 100", Finding: strings.Join(a.v.Sure()[:1], " "), Caption: a.secondCount()}}
 	row := chart.HundredRow{}
-	t := page.Table{Columns: []page.Column{{Head: "Best way"}, {Head: "Futures of 100", Right: true}}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Best way"}, {Head: "Futures of 100", Right: true}}}
 	put := func(name string, n int) {
 		c.Groups, row.Counts = append(c.Groups, name), append(row.Counts, n)
 		t.Rows = append(t.Rows, []string{name, fmt.Sprint(n)})
@@ -113,7 +113,7 @@ func (a author) hundred() page.Chart {
 	}
 	put("None works", a.r.Futures.NoneWorksOf100)
 	c.Rows = []chart.HundredRow{row}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 22), Draw: c.Draw, Table: t}
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 22), Draw: c.Draw, Table: t}
 }
 
 func (a author) secondCount() string {

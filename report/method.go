@@ -7,17 +7,17 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/climate"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
 // method says how the figures were made, what they leave out and where they
 // come from.
-func (a author) method() []page.Block {
+func (a author) method() []layout.Block {
 	f, m := a.r.Futures, a.r.Boat.Money
 	granted, sources := granted(a.r.Boat)
-	return []page.Block{
-		page.Heading{Level: 1, Text: "How this was worked out"},
+	return []layout.Block{
+		layout.Heading{Level: 1, Text: "How this was worked out"},
 		fine(leads(
 			"Heat. Six walls, each with its foam, its water and what lies behind it, with edges, corners, lid seal and drain. Then the air that the lid lets in, and warm food.",
 			"One exam for all. A day is cold when the food was too warm for no more than two hours, whether ice or a unit cools it.",
@@ -27,26 +27,26 @@ func (a author) method() []page.Block {
 			fmt.Sprintf("Futures. %d futures, evenly spread over the uncertain figures, were put to every way alike. Ranges hold 80 of 100 of them.", f.Count),
 			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
 		)),
-		page.Para{Style: page.Fine, Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
-		page.Para{Style: page.Fine, Lead: "Not counted.", Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
-		page.Para{Style: page.Fine, Lead: "What this cannot know.", Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
+		layout.Para{Style: layout.Fine, Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
+		layout.Para{Style: layout.Fine, Lead: "Not counted.", Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
+		layout.Para{Style: layout.Fine, Lead: "What this cannot know.", Text: "The models take the box as six flat walls and one air, the crew as steady, and the years as alike but for weather. They are an aid to thinking, not facts. " +
 			"Averages hide bad years: look at the ranges. " + a.again()},
-		page.Heading{Level: 1, Text: "Taken for granted"},
-		page.Para{Keep: true, Style: page.Small, Text: "Figures of the models that no answer replaces. K is a degree Celsius of difference; a figure without a unit is a share of 1."},
+		layout.Heading{Level: 1, Text: "Taken for granted"},
+		layout.Para{Keep: true, Style: layout.Small, Text: "Figures of the models that no answer replaces. K is a degree Celsius of difference; a figure without a unit is a share of 1."},
 		granted,
-		page.Para{Style: page.Small, Text: "From: " + sources + "."},
+		layout.Para{Style: layout.Small, Text: "From: " + sources + "."},
 		// Kept whole, or the last lines would have a page to themselves.
-		page.Kept{page.Heading{Level: 1, Text: "Sources"},
-			fine(list(page.Dash, a.sources())),
-			page.Para{Style: page.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
+		layout.Kept{layout.Heading{Level: 1, Text: "Sources"},
+			fine(list(layout.Dash, a.sources())),
+			layout.Para{Style: layout.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
 				"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)}},
 	}
 }
 
 // granted lists the figures of the models that no answer replaces, with where
 // they are from, in the numbers of the table's last column.
-func granted(b economics.Boat) (t page.Table, sources string) {
-	t = page.Table{Fine: true, Columns: []page.Column{{Head: "Figure", Share: 0.46}, {Head: "Value"}, {Head: "80 of 100 boats"}, {Head: "From", Right: true, Share: 0.07}}}
+func granted(b economics.Boat) (t layout.Table, sources string) {
+	t = layout.Table{Fine: true, Columns: []layout.Column{{Head: "Figure", Share: 0.46}, {Head: "Value"}, {Head: "80 of 100 boats"}, {Head: "From", Right: true, Share: 0.07}}}
 	var from []string
 	for _, g := range economics.Granted(b) {
 		n := slices.Index(from, g.Why)
@@ -71,18 +71,18 @@ func (a author) again() string {
 }
 
 // fine sets a list smaller.
-func fine(l page.List) page.List {
+func fine(l layout.List) layout.List {
 	l.Fine = true
 	return l
 }
 
 // leads makes a list whose items open with their subject in bold, up to the
 // first full stop.
-func leads(texts ...string) page.List {
-	l := page.List{Mark: page.Dash}
+func leads(texts ...string) layout.List {
+	l := layout.List{Mark: layout.Dash}
 	for _, t := range texts {
 		lead, rest, _ := strings.Cut(t, ". ")
-		l.Items = append(l.Items, page.Item{Lead: lead + ".", Text: rest})
+		l.Items = append(l.Items, layout.Item{Lead: lead + ".", Text: rest})
 	}
 	return l
 }

@@ -8,7 +8,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
@@ -26,8 +26,8 @@ func round0(x float64) float64 { return math.Round(x) }
 func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Discount) }
 
 // money shows what is paid over the years.
-func (a author) money() []page.Block {
-	return []page.Block{page.Heading{Level: 1, Text: "Money over the years"}, page.Kept{a.paid()}}
+func (a author) money() []layout.Block {
+	return []layout.Block{layout.Heading{Level: 1, Text: "Money over the years"}, layout.Kept{a.paid()}}
 }
 
 // order gives the options with the answer and its rival first.
@@ -49,18 +49,18 @@ func (a author) order() []economics.OptionID {
 func index(id economics.OptionID) int { return slices.Index(economics.Options[:], id) }
 
 // paid draws what has been paid by each year's end.
-func (a author) paid() page.Chart {
+func (a author) paid() layout.Picture {
 	paid := a.r.Futures.Paid
 	c := chart.Years{Head: chart.Head{Name: "money over the years", Finding: a.v.Overtakes()}, Say: a.v.Money}
 	years := int(a.r.Boat.Money.Years)
 	marks := marksOf(years)
-	t := page.Table{Columns: []page.Column{{Quiet: true}}}
+	t := layout.Table{Columns: []layout.Column{{Quiet: true}}}
 	for _, y := range marks {
 		head := fmt.Sprintf("By year %d", y)
 		if y == 0 {
 			head = "At first"
 		}
-		t.Columns = append(t.Columns, page.Column{Head: head})
+		t.Columns = append(t.Columns, layout.Column{Head: head})
 	}
 	for _, id := range a.order() {
 		line := chart.OverYears{Label: words.Name(id), Style: index(id) + 1}
@@ -79,7 +79,7 @@ func (a author) paid() page.Chart {
 		t.Rows = append(t.Rows, row)
 	}
 	c.Caption = a.paidMeans(c.Lines)
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tableMoves}
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t, Shown: a.bodyTight < tableMoves}
 }
 
 // paidMeans says what the lines of the payments are, why they are not page

@@ -7,7 +7,6 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
-	"coldreckon/report/page"
 	"coldreckon/report/sheet"
 	"coldreckon/report/words"
 	"coldreckon/rules"
@@ -113,7 +112,7 @@ func (in Input) author() (author, error) {
 }
 
 // document is the whole report.
-func (a author) document() page.Document {
+func (a author) document() layout.Document {
 	doc := a.blank()
 	doc.Part(a.front()...)
 	doc.Part(a.body()...)
@@ -121,14 +120,14 @@ func (a author) document() page.Document {
 	return doc
 }
 
-func (a author) blank() page.Document {
-	return page.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot()}
+func (a author) blank() layout.Document {
+	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot()}
 }
 
 // body is what the reader's pages hold after the first.
-func (a author) body() []page.Block {
-	var out []page.Block
-	for _, part := range [][]page.Block{a.fitting(), a.warnings(), a.seasons(), a.money(), a.sure()} {
+func (a author) body() []layout.Block {
+	var out []layout.Block
+	for _, part := range [][]layout.Block{a.fitting(), a.warnings(), a.seasons(), a.money(), a.sure()} {
 		out = append(out, part...)
 	}
 	return out
@@ -139,15 +138,15 @@ const readerPages = 4
 
 // printed is the report set just tightly enough that the first page stands
 // alone and the reader's pages are no more than promised.
-func (in Input) printed() (page.Document, error) {
+func (in Input) printed() (layout.Document, error) {
 	a, err := in.author()
 	if err != nil {
-		return page.Document{}, err
+		return layout.Document{}, err
 	}
 	for ; a.frontTight < tightest; a.frontTight++ {
 		n, err := a.pages(a.front(), nil)
 		if err != nil {
-			return page.Document{}, err
+			return layout.Document{}, err
 		}
 		if n <= 1 {
 			break
@@ -156,7 +155,7 @@ func (in Input) printed() (page.Document, error) {
 	for ; a.bodyTight < tightestBody; a.bodyTight++ {
 		n, err := a.pages(a.front(), a.body())
 		if err != nil {
-			return page.Document{}, err
+			return layout.Document{}, err
 		}
 		if n <= readerPages {
 			break
@@ -168,7 +167,7 @@ func (in Input) printed() (page.Document, error) {
 		for _, *stretch = range []float64{0.3, 0.2, 0.1, 0} {
 			n, err := a.pages(a.front(), a.body())
 			if err != nil {
-				return page.Document{}, err
+				return layout.Document{}, err
 			}
 			if n <= readerPages {
 				break
@@ -179,7 +178,7 @@ func (in Input) printed() (page.Document, error) {
 }
 
 // pages counts the pages that parts take.
-func (a author) pages(parts ...[]page.Block) (int, error) {
+func (a author) pages(parts ...[]layout.Block) (int, error) {
 	s, err := sheet.NewRecording(a.Paper)
 	if err != nil {
 		return 0, err
@@ -244,10 +243,10 @@ func day(t time.Time) string {
 func (a author) aboard() bool { return len(a.r.Months) > 0 }
 
 // beside sets rows of the four options as a table.
-func beside(rows []words.Row) page.Table {
-	t := page.Table{Columns: []page.Column{{Quiet: true, Share: 0.16}}}
+func beside(rows []words.Row) layout.Table {
+	t := layout.Table{Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
 	for _, id := range economics.Options {
-		t.Columns = append(t.Columns, page.Column{Head: words.Name(id), Share: 0.21})
+		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id), Share: 0.21})
 	}
 	for _, r := range rows {
 		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
@@ -256,10 +255,10 @@ func beside(rows []words.Row) page.Table {
 }
 
 // list makes a list of plain texts.
-func list(mark page.Mark, texts []string) page.List {
-	l := page.List{Mark: mark}
+func list(mark layout.Mark, texts []string) layout.List {
+	l := layout.List{Mark: mark}
 	for _, t := range texts {
-		l.Items = append(l.Items, page.Item{Text: t})
+		l.Items = append(l.Items, layout.Item{Text: t})
 	}
 	return l
 }

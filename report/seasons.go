@@ -8,7 +8,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
@@ -17,19 +17,19 @@ import (
 const leakMoves, spellMoves = 4, 5
 
 // seasons shows the worst spell, and heat, ice and power by month.
-func (a author) seasons() []page.Block {
-	out := []page.Block{page.Heading{Level: 1, Text: "The season: heat, ice and power"}}
+func (a author) seasons() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "The season: heat, ice and power"}}
 	if !a.aboard() {
-		return append(out, page.Para{Text: "There are no nights aboard, so there is no month to show."})
+		return append(out, layout.Para{Text: "There are no nights aboard, so there is no month to show."})
 	}
 	if a.bodyTight < leakMoves {
-		out = append(out, page.Para{Text: a.v.LeakText()})
+		out = append(out, layout.Para{Text: a.v.LeakText()})
 	}
 	if strips, ok := a.fortnight(a.chosen()); ok && a.bodyTight < spellMoves {
 		out = append(out, strips)
 	}
 	demand, ice := a.demand(), a.iceByMonth()
-	return append(out, page.Side{Shares: []float64{3, 2}, Columns: [][]page.Block{{demand}, {ice}}})
+	return append(out, layout.Side{Shares: []float64{3, 2}, Columns: [][]layout.Block{{demand}, {ice}}})
 }
 
 func monthly(label string, months []economics.MonthFigures, of func(economics.MonthFigures) float64) chart.ByMonth {
@@ -41,7 +41,7 @@ func monthly(label string, months []economics.MonthFigures, of func(economics.Mo
 }
 
 // demand sets what the units take beside what the sun leaves for them.
-func (a author) demand() page.Chart {
+func (a author) demand() layout.Picture {
 	ms := a.r.Months
 	spare := monthly("sun to spare", ms, func(m economics.MonthFigures) float64 { return max(0, m.SolarWhPerDay-m.HouseWhPerDay) })
 	c := chart.Months{
@@ -55,25 +55,25 @@ func (a author) demand() page.Chart {
 	if slices.Max(slices.Collect(maps.Values(spare.Values))) == 0 { // a line on the axis would be taken for part of it
 		c.Lines, c.Caption = nil, "Wh a day, box as she is; no sun to spare after the other loads aboard"
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}, {Head: "Sun, Wh", Right: true}, {Head: "Other loads, Wh", Right: true}}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Small unit, Wh", Right: true}, {Head: "Larger unit, Wh", Right: true}, {Head: "Sun, Wh", Right: true}, {Head: "Other loads, Wh", Right: true}}}
 	for _, m := range ms {
 		t.Rows = append(t.Rows, []string{words.Month(m.Month), watts(m.SmallWhPerDay), watts(m.LargerWhPerDay), watts(m.SolarWhPerDay), watts(m.HouseWhPerDay)})
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
 
 // iceByMonth shows the ice a day's heat melts.
-func (a author) iceByMonth() page.Chart {
+func (a author) iceByMonth() layout.Picture {
 	c := chart.Months{
 		Head: chart.Head{Name: "ice by month", Finding: a.v.IceAtMost(), Caption: "Ice melted a day, " + a.v.MassUnit() + ", box as she is"},
 		Bars: []chart.ByMonth{monthly("ice", a.r.Months, func(m economics.MonthFigures) float64 { return a.v.InMass(m.IceKgPerDay) })},
 		Say:  func(x float64) string { return quantity.FormatNumber(round1(x)) },
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Heat, W", Right: true}, {Head: "Ice a day, " + a.v.MassUnit(), Right: true}}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Heat, W", Right: true}, {Head: "Ice a day, " + a.v.MassUnit(), Right: true}}}
 	for _, m := range a.r.Months {
 		t.Rows = append(t.Rows, []string{words.Month(m.Month), watts(m.HeatGainW), quantity.FormatNumber(round1(a.v.InMass(m.IceKgPerDay)))})
 	}
-	return page.Chart{Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.tall(62), Draw: c.Draw, Table: t}
 }
 
 // watts prints a power or energy without its unit, for tables, to the two digits

@@ -5,13 +5,13 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
 // units shows what the two units do in the box as she is, what another
 // temperature would cost, and what their makers' plates mean.
-func (a author) units() []page.Block {
+func (a author) units() []layout.Block {
 	sys := a.r.Boat.Units
 	degrees := func(c float64) string { return quantity.FormatTemperature(quantity.Celsius(c), sys) }
 	rows := []struct {
@@ -48,9 +48,9 @@ func (a author) units() []page.Block {
 		}},
 		{"Voltage lost in its cable", a.cableDrop},
 	}
-	t := page.Table{Fine: true, Columns: []page.Column{{Quiet: true, Share: 0.4}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Quiet: true, Share: 0.4}}}
 	for _, u := range a.r.Units {
-		t.Columns = append(t.Columns, page.Column{Head: words.Name(u.ID)})
+		t.Columns = append(t.Columns, layout.Column{Head: words.Name(u.ID)})
 	}
 	for _, r := range rows {
 		row := []string{r.label}
@@ -59,20 +59,20 @@ func (a author) units() []page.Block {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	var notes []page.Block
+	var notes []layout.Block
 	for _, u := range a.r.Units {
 		if text := a.v.PlateMeans(u); text != "" {
-			notes = append(notes, page.Para{Style: page.Small, Lead: "What the " + words.Bare(u.ID) + "'s rating plate means.", Text: text})
+			notes = append(notes, layout.Para{Style: layout.Small, Lead: "What the " + words.Bare(u.ID) + "'s rating plate means.", Text: text})
 		}
 	}
 	for _, text := range []string{a.v.HoldOver(), a.v.CableRule()} {
 		if text != "" {
-			notes = append(notes, page.Para{Style: page.Small, Text: text})
+			notes = append(notes, layout.Para{Style: layout.Small, Text: text})
 		}
 	}
-	out := []page.Block{page.Kept{
-		page.Heading{Level: 1, Text: "The units in this box"},
-		page.Para{Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},
+	out := []layout.Block{layout.Kept{
+		layout.Heading{Level: 1, Text: "The units in this box"},
+		layout.Para{Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},
 		t,
 	}}
 	return append(append(out, notes...), a.setPoints()...)
@@ -91,12 +91,12 @@ func (a author) cableDrop(u economics.UnitFigures) string {
 }
 
 // setPoints shows the trade between temperature, electricity and keeping.
-func (a author) setPoints() []page.Block {
+func (a author) setPoints() []layout.Block {
 	u := a.r.Units[0]
 	if a.v.Unit() != u.ID {
 		u = a.r.Units[1]
 	}
-	t := page.Table{Fine: true, Columns: []page.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.16}, {Head: words.Local("Listeria grows, against 5 °C (41 °F)", a.r.Boat.Units), Share: 0.32}, {Head: "Good for"}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.16}, {Head: words.Local("Listeria grows, against 5 °C (41 °F)", a.r.Boat.Units), Share: 0.32}, {Head: "Good for"}}}
 	for _, p := range u.SetPoints {
 		use := "all chilled food"
 		if !p.Perishables {
@@ -107,8 +107,8 @@ func (a author) setPoints() []page.Block {
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	return []page.Block{page.Kept{
-		page.Heading{Level: 2, Text: "What another temperature would take, with " + words.In(u.ID)}, t,
-		page.Para{Style: page.Small, Text: words.Local("Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe. A warmer box saves little electricity and spoils food sooner: 5 °C (41 °F) is the warmest for food that may spoil.", a.r.Boat.Units)},
+	return []layout.Block{layout.Kept{
+		layout.Heading{Level: 2, Text: "What another temperature would take, with " + words.In(u.ID)}, t,
+		layout.Para{Style: layout.Small, Text: words.Local("Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe. A warmer box saves little electricity and spoils food sooner: 5 °C (41 °F) is the warmest for food that may spoil.", a.r.Boat.Units)},
 	}}
 }

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"coldreckon/economics"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 	"coldreckon/rules"
 )
@@ -39,20 +39,20 @@ func concerns(f rules.Finding, id economics.OptionID) bool {
 }
 
 // warnings are the cautions that the reader must not miss.
-func (a author) warnings() []page.Block {
+func (a author) warnings() []layout.Block {
 	front := upFront(a.findings, a.r.Verdict.Option)
-	out := []page.Block{page.Heading{Level: 1, Text: "Before anything is cut, wired or bought"}}
-	l := page.List{}
+	out := []layout.Block{layout.Heading{Level: 1, Text: "Before anything is cut, wired or bought"}}
+	l := layout.List{}
 	for _, f := range front {
-		l.Items = append(l.Items, page.Item{Lead: lead(f), Text: f.Text})
+		l.Items = append(l.Items, layout.Item{Lead: lead(f), Text: f.Text})
 	}
 	if len(l.Items) > 0 {
 		out = append(out, l)
 	}
 	if more := len(a.findings) - len(front); more > 0 {
-		out = append(out, page.Para{Text: fmt.Sprintf("%d more stand in the appendix, with their sources.", more)})
+		out = append(out, layout.Para{Text: fmt.Sprintf("%d more stand in the appendix, with their sources.", more)})
 	}
-	return append(out, page.Note{Heavy: true, Blocks: []page.Block{page.Para{Text: a.Pack.Guidance}}})
+	return append(out, layout.Note{Heavy: true, Blocks: []layout.Block{layout.Para{Text: a.Pack.Guidance}}})
 }
 
 // lead heads a caution: its weight and the options it concerns.

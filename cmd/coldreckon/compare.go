@@ -12,7 +12,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/broker"
+	"coldreckon/report/compare"
 	"coldreckon/rules"
 	"coldreckon/wizard/questions"
 )
@@ -53,8 +53,8 @@ code is then 2.`,
 		},
 	}
 	cmd.Flags().StringVar(&c.buyer, "buyer", "", "compare for the buyer told of in `FILE`")
-	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(broker.SortKeys()))
-	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(broker.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
+	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(compare.SortKeys()))
+	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(compare.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
 	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")
 	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
 	c.reckon.addPriceFlags(cmd)
@@ -67,8 +67,8 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	if err := c.to.settle(out, append(slices.Clone(names), c.buyer, c.reckon.prices)...); err != nil {
 		return err
 	}
-	if c.sort != "" && !slices.Contains(broker.SortKeys(), c.sort) {
-		return misuse("", "--sort: found %q, expected %s", c.sort, oneOf(broker.SortKeys()))
+	if c.sort != "" && !slices.Contains(compare.SortKeys(), c.sort) {
+		return misuse("", "--sort: found %q, expected %s", c.sort, oneOf(compare.SortKeys()))
 	}
 	var sys quantity.System
 	if c.units != "" {
@@ -91,8 +91,8 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	if err != nil {
 		return err
 	}
-	table, err := aside(ctx, func() (broker.Table, error) {
-		return broker.Compare(c.entries(ctx, out, names, buyer, sys, pack), pack, c.reckon.settings, out.progress(len(names))), nil
+	table, err := aside(ctx, func() (compare.Table, error) {
+		return compare.Compare(c.entries(ctx, out, names, buyer, sys, pack), pack, c.reckon.settings, out.progress(len(names))), nil
 	})
 	if err != nil {
 		return err
@@ -110,7 +110,7 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	err = c.to.write(ctx, out, func() ([]byte, error) {
 		switch c.to.format {
 		case "pdf":
-			return table.PDF(info)
+			return table.Document().PDF(info)
 		case "md":
 			return []byte(table.Document().Markdown()), nil
 		case "csv":
@@ -127,7 +127,7 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 }
 
 // systemOf is the unit system of the first boat that could be reckoned.
-func systemOf(table broker.Table) quantity.System {
+func systemOf(table compare.Table) quantity.System {
 	for _, row := range table.Rows {
 		if row.Error == "" {
 			return row.System
@@ -150,14 +150,14 @@ func (out surroundings) buyer(name string, book economics.Book) (pattern string,
 	if err != nil {
 		return "", nil, misuse("'coldreckon grounds' lists them all.", "%s: %v", name, err)
 	}
-	return broker.PatternOf(filled, ground), &boat, nil
+	return compare.PatternOf(filled, ground), &boat, nil
 }
 
 // entries reads one boat after the other, until all are read or ctx is
 // cancelled, and puts all into one unit system: sys, or that of the first boat
 // if it is empty. What is wrong with a file is told at once, fault by fault.
-func (c *comparer) entries(ctx context.Context, out surroundings, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack) iter.Seq[broker.Entry] {
-	return func(yield func(broker.Entry) bool) {
+func (c *comparer) entries(ctx context.Context, out surroundings, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack) iter.Seq[compare.Entry] {
+	return func(yield func(compare.Entry) bool) {
 		for _, name := range names {
 			if ctx.Err() != nil {
 				return
@@ -175,7 +175,7 @@ func (c *comparer) entries(ctx context.Context, out surroundings, names []string
 			} else {
 				boat.Units = sys // all answers are given by now, so that only their print changes
 			}
-			if !yield(broker.Entry{File: name, Boat: boat, Err: err}) {
+			if !yield(compare.Entry{File: name, Boat: boat, Err: err}) {
 				return
 			}
 		}
@@ -191,7 +191,7 @@ func (out surroundings) entry(name string, buyer *economics.Boat, book economics
 	if err != nil {
 		return economics.Boat{}, err
 	}
-	boat, err := broker.ForBuyer(hers, *buyer)
+	boat, err := compare.ForBuyer(hers, *buyer)
 	if err != nil {
 		return economics.Boat{}, misuse("", "%s: %v", name, err)
 	}
@@ -212,11 +212,11 @@ func (out surroundings) told(name string, book economics.Book) (told, filled eco
 }
 
 // progress tells a terminal how far a long comparison has come.
-func (out surroundings) progress(all int) func(int, *broker.Row) {
+func (out surroundings) progress(all int) func(int, *compare.Row) {
 	if !isTerminal(out.stderr) {
 		return nil
 	}
-	return func(done int, row *broker.Row) {
+	return func(done int, row *compare.Row) {
 		fmt.Fprintf(out.stderr, "%d of %d: %s\n", done, all, oneLine(row.File))
 	}
 }

@@ -49,7 +49,7 @@ tables it needs, made for one cruising ground. It is a PDF.`,
 				if err != nil {
 					return nil, err
 				}
-				return sheets.PDF(info, info.Author)
+				return sheets.Document(info.Author).PDF(info)
 			})
 		},
 		ValidArgsFunction: completeFirst(groundIDs),

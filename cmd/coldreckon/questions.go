@@ -8,9 +8,9 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/page"
+	"coldreckon/report/forms"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
-	"coldreckon/report/worksheet"
 	"coldreckon/wizard/questions"
 )
 
@@ -63,7 +63,7 @@ before a report. That is a PDF.`,
 			currency := questions.Unanswered(sys, pack.Book)["currency"].Value
 			return to.write(cmd.Context(), out, func() ([]byte, error) {
 				if blank {
-					return blankSheet(sys, currency).PDF(info, info.Author)
+					return blankSheet(sys, currency).Document(info.Author).PDF(info)
 				}
 				doc := reference(rows, sys, currency, pack.Book)
 				doc.Foot = info.Author
@@ -118,10 +118,10 @@ func questionsNamed(args []string) ([]questions.Row, error) {
 }
 
 // reference is the page of these rows: all that the table says of each.
-func reference(rows []questions.Row, sys quantity.System, currency string, book economics.Book) page.Document {
-	doc := page.Document{Title: "What can be asked", Subject: "The questions and the keys of the answers file"}
+func reference(rows []questions.Row, sys quantity.System, currency string, book economics.Book) layout.Document {
+	doc := layout.Document{Title: "What can be asked", Subject: "The questions and the keys of the answers file"}
 	if len(rows) == len(questions.All()) {
-		doc.Add(page.Heading{Level: 0, Text: doc.Title}, page.Para{Text: referenceIntro})
+		doc.Add(layout.Heading{Level: 0, Text: doc.Title}, layout.Para{Text: referenceIntro})
 	}
 	taken := questions.Unanswered(sys, book)
 	var group questions.Group
@@ -129,12 +129,12 @@ func reference(rows []questions.Row, sys quantity.System, currency string, book 
 		if len(rows) > 1 && entry.row.Group != group {
 			group = entry.row.Group
 			if i == 0 && len(rows) < len(questions.All()) {
-				doc.Add(page.Heading{Level: 0, Text: string(group)})
+				doc.Add(layout.Heading{Level: 0, Text: string(group)})
 			} else {
-				doc.Add(page.Heading{Level: 1, Text: string(group)})
+				doc.Add(layout.Heading{Level: 1, Text: string(group)})
 			}
 		}
-		doc.Add(page.Kept{page.Para{Lead: entry.row.Key + ":", Text: entry.text(), Style: page.Fine}})
+		doc.Add(layout.Kept{layout.Para{Lead: entry.row.Key + ":", Text: entry.text(), Style: layout.Fine}})
 	}
 	return doc
 }
@@ -278,10 +278,10 @@ func onWorksheet(row questions.Row) bool { return !row.Detail }
 
 // blankSheet is the worksheet: what leads to a first answer, then the rest by
 // group, safety last.
-func blankSheet(sys quantity.System, currency string) worksheet.Content {
-	first := worksheet.Section{Title: "What leads to a first answer"}
-	rest := worksheet.Section{Title: "What may change it"}
-	safety := worksheet.Section{Title: string(questions.OfSafety), Note: "Leave none out if you can: a danger not known counts as there."}
+func blankSheet(sys quantity.System, currency string) forms.Questionnaire {
+	first := forms.Section{Title: "What leads to a first answer"}
+	rest := forms.Section{Title: "What may change it"}
+	safety := forms.Section{Title: string(questions.OfSafety), Note: "Leave none out if you can: a danger not known counts as there."}
 	for _, row := range questions.All() {
 		q := onPaper(row, sys, currency)
 		switch {
@@ -293,25 +293,25 @@ func blankSheet(sys quantity.System, currency string) worksheet.Content {
 		default:
 			last := len(rest.Sections) - 1
 			if last < 0 || rest.Sections[last].Title != string(row.Group) {
-				rest.Sections = append(rest.Sections, worksheet.Section{Title: string(row.Group)})
+				rest.Sections = append(rest.Sections, forms.Section{Title: string(row.Group)})
 				last++
 			}
 			rest.Sections[last].Questions = append(rest.Sections[last].Questions, q)
 		}
 	}
-	return worksheet.Content{
+	return forms.Questionnaire{
 		Title: "Should this boat have refrigeration?",
 		Intro: "Leave blank what you do not know: a usual figure is taken then, with a wider range. Strike out a printed unit that " +
 			"is not yours. The names in italics are those of coldreckon's answers file.",
-		Sections: []worksheet.Section{first, rest, safety},
+		Sections: []forms.Section{first, rest, safety},
 		Caution: "The safety questions find what to look at first; answering them is no survey. Follow your local codes and the makers' " +
 			"instructions, and have gas, refrigerant, wiring, lithium batteries and holes in the hull seen to by qualified people.",
 	}
 }
 
 // onPaper is a row as the worksheet asks it.
-func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.Question {
-	q := worksheet.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row)}
+func onPaper(row questions.Row, sys quantity.System, currency string) forms.Question {
+	q := forms.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row)}
 	if row.When != nil {
 		q.Topic = row.Label
 	}
@@ -329,7 +329,7 @@ func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.
 		if row.Kind == questions.Share {
 			b.Unit = "%"
 		}
-		q.Blanks = append(q.Blanks, worksheet.Blank(b))
+		q.Blanks = append(q.Blanks, forms.Blank(b))
 	}
 	q.Wide = len(q.Blanks) == 1 && row.Kind == questions.Text
 	switch row.Kind {
@@ -339,7 +339,7 @@ func onPaper(row questions.Row, sys quantity.System, currency string) worksheet.
 		q.Ticks = []string{"yes", "no", "don't know"}
 	case questions.Choice:
 		if len(row.Options) > mostNames {
-			q.Blanks, q.Wide = []worksheet.Blank{{}}, true
+			q.Blanks, q.Wide = []forms.Blank{{}}, true
 			break
 		}
 		for _, o := range row.Options {

@@ -12,8 +12,8 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/report/forms"
 	"coldreckon/report/sheet"
-	"coldreckon/report/worksheet"
 	"coldreckon/rules"
 	"coldreckon/wizard/questions"
 )
@@ -89,9 +89,9 @@ func TestEveryQuestionIsInTheReference(t *testing.T) {
 // safety last, a box or squares beside each.
 func TestEveryQuestionIsOnTheWorksheet(t *testing.T) {
 	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-		var on []worksheet.Question
-		var all func([]worksheet.Section)
-		all = func(sections []worksheet.Section) {
+		var on []forms.Question
+		var all func([]forms.Section)
+		all = func(sections []forms.Section) {
 			for _, s := range sections {
 				on = append(on, s.Questions...)
 				all(s.Sections)
@@ -138,7 +138,7 @@ func TestWorksheetPages(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				if err := blankSheet(sys, "$").Draw(r, "coldreckon, version 0.0"); err != nil {
+				if err := blankSheet(sys, "$").Document("coldreckon, version 0.0").Draw(r); err != nil {
 					t.Fatal(err)
 				}
 				checkSheets(t, r, 4)
@@ -213,7 +213,7 @@ func checkFile(t *testing.T, args ...string) {
 
 // What the worksheet says beside a box is in the box's own unit.
 func TestHelpFitsTheBoxes(t *testing.T) {
-	find := func(key string, sys quantity.System) worksheet.Question {
+	find := func(key string, sys quantity.System) forms.Question {
 		row, ok := questions.Find(key)
 		if !ok {
 			t.Fatalf("no question %s", key)

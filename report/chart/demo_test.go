@@ -162,11 +162,11 @@ func hyperbola(k, from float64) []Place {
 }
 
 func demo() *layout.Document {
-	d := &layout.Document{Running: "Every chart", Foot: "Invented figures"}
+	d := &layout.Document{Title: "Every chart", Foot: "Invented figures"}
 	d.Add(layout.Heading{Level: 0, Text: "Every chart of the report"},
-		layout.Text{Words: layout.Plain("Invented figures, drawn to be looked at on paper, on a screen and on a photocopy."), Type: layout.Lede})
+		layout.Para{Text: "Invented figures, drawn to be looked at on paper, on a screen and on a photocopy.", Style: layout.Lede})
 	for _, c := range demoCharts() {
-		d.Add(layout.Heading{Level: 1, Text: strings.ToUpper(c.name[:1]) + c.name[1:]}, layout.Figure{Height: c.height, Draw: c.chart.Draw})
+		d.Add(layout.Heading{Level: 1, Text: strings.ToUpper(c.name[:1]) + c.name[1:]}, layout.Picture{Headed: true, Height: c.height, Draw: c.chart.Draw})
 	}
 	return d
 }

@@ -55,7 +55,7 @@ func ExampleMonths_Draw() {
 	s.AddPage()
 	fmt.Println(c.Draw(s, sheet.Rect{X: 22, Y: 24, W: 166, H: 60}))
 	// Output:
-	// figure "ice by month": ice has a month that is not 1 to 12
+	// picture "ice by month": ice has a month that is not 1 to 12
 }
 
 func ExampleNumber() {

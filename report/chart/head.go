@@ -37,7 +37,7 @@ func middle(y float64, t sheet.Type) float64 { return y + (t.Ascent()-t.Descent(
 // begin names the figure on the sheet, writes the head and gives what is left
 // of the rectangle.
 func (h Head) begin(s sheet.Sheet, r sheet.Rect) (sheet.Rect, error) {
-	s.Figure(h.Name)
+	s.Picture(h.Name)
 	if h.Finding == "" {
 		return r, errors.New("the figure has no finding; it needs one sentence that says what it shows")
 	}
@@ -61,7 +61,7 @@ func (h Head) begin(s sheet.Sheet, r sheet.Rect) (sheet.Rect, error) {
 // end returns a chart's error with the figure's name, or the sheet's.
 func (h Head) end(s sheet.Sheet, err error) error {
 	if err != nil {
-		return fmt.Errorf("figure %q: %w", h.Name, err)
+		return fmt.Errorf("picture %q: %w", h.Name, err)
 	}
 	return s.Err()
 }

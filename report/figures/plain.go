@@ -6,7 +6,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/page"
+	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
 
@@ -15,65 +15,65 @@ import (
 func Plain(in Input) string {
 	r := in.Reckoning
 	v := words.Of(r, in.Book)
-	doc := page.Document{}
+	doc := layout.Document{}
 	doc.Add(
-		page.Heading{Level: 0, Text: fmt.Sprintf("%s, %s", r.Boat.Name, r.Ground.Name)},
-		page.Para{Text: v.Answer()},
+		layout.Heading{Level: 0, Text: fmt.Sprintf("%s, %s", r.Boat.Name, r.Ground.Name)},
+		layout.Para{Text: v.Answer()},
 	)
 	if text := v.Condition(); text != "" {
-		doc.Add(page.Para{Text: text})
+		doc.Add(layout.Para{Text: text})
 	}
-	doc.Add(page.List{Mark: page.Number, Items: items(v.Reasons())},
-		page.Heading{Level: 1, Text: "Side by side, as told → with the work needed"}, beside(v.ToldAndFitted()))
+	doc.Add(layout.List{Mark: layout.Number, Items: items(v.Reasons())},
+		layout.Heading{Level: 1, Text: "Side by side, as told → with the work needed"}, beside(v.ToldAndFitted()))
 	for _, id := range economics.Options {
 		if work := v.Work(id); len(work) > 0 {
-			var list []page.Item
+			var list []layout.Item
 			for _, w := range work {
-				list = append(list, page.Item{Text: strings.TrimSpace(w.What + " " + w.Cost)})
+				list = append(list, layout.Item{Text: strings.TrimSpace(w.What + " " + w.Cost)})
 			}
-			doc.Add(page.Para{Text: words.Name(id) + " needs:"}, page.List{Items: list})
+			doc.Add(layout.Para{Text: words.Name(id) + " needs:"}, layout.List{Items: list})
 		}
 	}
 	if len(r.Months) > 0 {
-		doc.Add(page.Heading{Level: 1, Text: "Mean day of each month aboard, box as told"}, months(r))
+		doc.Add(layout.Heading{Level: 1, Text: "Mean day of each month aboard, box as told"}, months(r))
 	}
-	doc.Add(page.Heading{Level: 1, Text: "The box"}, page.Para{Text: v.LeakText()})
+	doc.Add(layout.Heading{Level: 1, Text: "The box"}, layout.Para{Text: v.LeakText()})
 	if flips := v.Flips(); len(flips) > 0 {
-		var list []page.Item
+		var list []layout.Item
 		for _, f := range flips {
-			list = append(list, page.Item{Text: f.Text})
+			list = append(list, layout.Item{Text: f.Text})
 		}
-		doc.Add(page.Heading{Level: 1, Text: "What would change the answer"}, page.List{Items: list})
+		doc.Add(layout.Heading{Level: 1, Text: "What would change the answer"}, layout.List{Items: list})
 	}
 	stops, others := 0, 0
-	var list []page.Item
+	var list []layout.Item
 	for _, f := range in.Findings {
 		if f.Grade == "stop" {
 			stops++
-			list = append(list, page.Item{Lead: "STOP", Text: f.Text})
+			list = append(list, layout.Item{Lead: "STOP", Text: f.Text})
 		} else {
 			others++
 		}
 	}
 	if stops+others > 0 {
-		doc.Add(page.Heading{Level: 1, Text: fmt.Sprintf("Cautions: %d to clear first, %d more in the report", stops, others)})
+		doc.Add(layout.Heading{Level: 1, Text: fmt.Sprintf("Cautions: %d to clear first, %d more in the report", stops, others)})
 		if stops > 0 {
-			doc.Add(page.List{Items: list})
+			doc.Add(layout.List{Items: list})
 		}
 	}
 	if text := v.OtherCurrency(); text != "" {
-		doc.Add(page.Para{Text: text})
+		doc.Add(layout.Para{Text: text})
 	}
-	doc.Add(page.Para{Text: fmt.Sprintf("%d futures, seed %d; %s over %s at %s a year, prices of today. %d figures assumed; --json lists them.",
+	doc.Add(layout.Para{Text: fmt.Sprintf("%d futures, seed %d; %s over %s at %s a year, prices of today. %d figures assumed; --json lists them.",
 		r.Futures.Count, r.Futures.Seed, r.Boat.Currency, quantity.FormatYears(r.Boat.Money.Years), quantity.FormatShare(r.Boat.Money.Discount), len(r.Boat.Assumptions))})
 	return doc.Text()
 }
 
 // beside sets rows of the four options as a table.
-func beside(rows []words.Row) page.Table {
-	t := page.Table{Columns: []page.Column{{Quiet: true}}}
+func beside(rows []words.Row) layout.Table {
+	t := layout.Table{Columns: []layout.Column{{Quiet: true}}}
 	for _, id := range economics.Options {
-		t.Columns = append(t.Columns, page.Column{Head: words.Name(id)})
+		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id)})
 	}
 	for _, r := range rows {
 		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
@@ -81,22 +81,22 @@ func beside(rows []words.Row) page.Table {
 	return t
 }
 
-func items(texts []string) []page.Item {
-	var out []page.Item
+func items(texts []string) []layout.Item {
+	var out []layout.Item
 	for _, t := range texts {
-		out = append(out, page.Item{Text: t})
+		out = append(out, layout.Item{Text: t})
 	}
 	return out
 }
 
 // months is the table of mean days.
-func months(r *economics.Reckoning) page.Table {
+func months(r *economics.Reckoning) layout.Table {
 	sys := r.Boat.Units
 	mass, degree := "kg", "°C"
 	if sys == quantity.US {
 		mass, degree = "lb", "°F"
 	}
-	t := page.Table{Columns: []page.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin " + degree, Right: true}, {Head: "Sea " + degree, Right: true},
+	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin " + degree, Right: true}, {Head: "Sea " + degree, Right: true},
 		{Head: "Heat W", Right: true}, {Head: "Ice " + mass, Right: true}, {Head: "Sun Wh", Right: true}, {Head: "House Wh", Right: true},
 		{Head: "Small Wh", Right: true}, {Head: "Larger Wh", Right: true}}}
 	bare := func(text string) string { text, _, _ = strings.Cut(text, " "); return text }

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"coldreckon/economics/quantity"
-	"coldreckon/report/pencil"
+	"coldreckon/report/forms"
 	wording "coldreckon/report/words"
 	"coldreckon/rules"
 )
@@ -42,18 +42,18 @@ var leftOut = []string{"food-over-8c", "food-over-10c", "cold-gap-ice", "cold-ga
 
 // checklist gives the checks from a pack, the unit system's degrees first. It fails where the pack lacks a
 // caution or a sentence of it.
-func checklist(pack rules.Pack, sys quantity.System) ([]pencil.Check, error) {
+func checklist(pack rules.Pack, sys quantity.System) ([]forms.Check, error) {
 	text := map[string]string{}
 	for _, c := range pack.Cautions {
 		text[c.ID] = wording.Local(c.Text, sys)
 	}
-	var out []pencil.Check
+	var out []forms.Check
 	for _, c := range checks {
 		all := sentences(text[c.id])
 		if len(all) < c.to {
 			return nil, fmt.Errorf("caution %q has %d sentences; the handout prints up to sentence %d", c.id, len(all), c.to)
 		}
-		out = append(out, pencil.Check{Topic: c.topic, Text: strings.Join(all[c.from:c.to], " ")})
+		out = append(out, forms.Check{Topic: c.topic, Text: strings.Join(all[c.from:c.to], " ")})
 	}
 	return out, nil
 }

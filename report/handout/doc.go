@@ -5,5 +5,5 @@
 // one unit system.
 //
 // The tables hold figures, never a recommended size of anything. The page of
-// package protocol, with both tests of the box, goes with the two.
+// package boxtest, with both tests of the box, goes with the two.
 package handout

@@ -38,7 +38,7 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
-	if err := h.Draw(s, "An example"); err != nil {
+	if err := h.Document("An example").Draw(s); err != nil {
 		fmt.Println(err)
 		return
 	}

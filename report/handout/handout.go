@@ -8,9 +8,8 @@ import (
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
+	"coldreckon/report/forms"
 	"coldreckon/report/layout"
-	"coldreckon/report/pencil"
-	"coldreckon/report/sheet"
 	"coldreckon/rules"
 )
 
@@ -22,7 +21,7 @@ type Handout struct {
 	money  money
 	pack   rules.Pack
 	foods  rules.Foods
-	checks []pencil.Check
+	checks []forms.Check
 
 	counts  [][]float64
 	leaks   [][]float64
@@ -53,29 +52,13 @@ func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rule
 // Title names the file and heads its pages: a question, and the ground.
 func (h *Handout) Title() string { return "Ice, dry stores or a fridge? " + h.ground.Name }
 
-// Draw sets the two sheets. foot stands at the foot of each, such as a program
-// and version. Errors: what layout.Document.Draw gives.
-func (h *Handout) Draw(s sheet.Sheet, foot string) error {
-	doc := layout.Document{Running: h.Title(), Foot: foot}
-	w := layout.Frame(s).W
-	doc.Add(h.worksheet(w)...)
-	doc.Break()
-	doc.Add(h.tables(w)...)
-	return doc.Draw(s)
-}
-
-// PDF makes the file. Title and subject of info are replaced. Errors: what
-// sheet.NewPDF and Draw give.
-func (h *Handout) PDF(info sheet.Info, foot string) ([]byte, error) {
-	info.Title, info.Subject = h.Title(), "A worksheet for pencil, with its tables"
-	p, err := sheet.NewPDF(info)
-	if err != nil {
-		return nil, err
-	}
-	if err := h.Draw(p, foot); err != nil {
-		return nil, err
-	}
-	return p.Bytes()
+// Document is the two sheets. foot stands at the foot of each, such as a program
+// and version.
+func (h *Handout) Document(foot string) layout.Document {
+	doc := layout.Document{Title: h.Title(), Subject: "A worksheet for pencil, with its tables", Foot: foot}
+	doc.Part(h.worksheet()...)
+	doc.Part(h.tables()...)
+	return doc
 }
 
 // money is what the worksheet takes from the price book.

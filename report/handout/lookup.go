@@ -7,26 +7,17 @@ import (
 
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
+	"coldreckon/report/forms"
 	"coldreckon/report/layout"
-	"coldreckon/report/pencil"
-	"coldreckon/report/sheet"
 )
 
-// gutter is the air between things side by side, that of layout.Columns.
-const gutter = 8.0
-
 // tables is the second sheet.
-func (h *Handout) tables(width float64) []layout.Block {
-	side := func(share float64) (left, right float64) {
-		return share * (width - gutter), (1 - share) * (width - gutter)
-	}
-	foam, money := side(0.5)
-	months, daily := side(0.36)
+func (h *Handout) tables() []layout.Block {
 	return []layout.Block{
-		layout.Columns{Shares: []float64{foam, money}, Blocks: []layout.Block{layout.Stack{h.foamTable(foam), testsText()}, h.moneyTable(money)}},
-		h.leakTable(width),
-		layout.Columns{Shares: []float64{months, daily}, Blocks: []layout.Block{h.monthTable(months), h.dailyTable(daily)}},
-		pencil.Checks{Width: width, Title: "Clear these first", Items: h.checks}.Block(),
+		layout.Side{Columns: [][]layout.Block{{h.foamTable(), testsText()}, {h.moneyTable()}}},
+		h.leakTable(),
+		layout.Side{Shares: []float64{0.36, 0.64}, Columns: [][]layout.Block{{h.monthTable()}, {h.dailyTable()}}},
+		forms.Checks{Title: "Clear these first", Items: h.checks}.Block(),
 		small("What this is.", h.pack.Guidance),
 	}
 }
@@ -45,8 +36,8 @@ func fixed(x float64, digits int) string {
 	return strings.Replace(text, "-", "−", 1)
 }
 
-func (h *Handout) foamTable(width float64) layout.Block {
-	t := pencil.Ready{Width: width, First: 34, Mark: "A", Title: "What foam counts as", Entry: "Tables", Heads: []string{"Share of its thickness"}}
+func (h *Handout) foamTable() layout.Block {
+	t := forms.Ready{First: 34, Mark: "A", Title: "What foam counts as", Entry: "Tables", Heads: []string{"Share of its thickness"}}
 	for _, s := range states {
 		t.Heads = append(t.Heads, string(s))
 	}
@@ -60,8 +51,8 @@ func (h *Handout) foamTable(width float64) layout.Block {
 	return t.Block()
 }
 
-func (h *Handout) moneyTable(width float64) layout.Block {
-	t := pencil.Ready{Width: width, First: 14, Mark: "E", Title: "Of each 1.00 spent, a year",
+func (h *Handout) moneyTable() layout.Block {
+	t := forms.Ready{First: 14, Mark: "E", Title: "Of each 1.00 spent, a year",
 		Note:  fmt.Sprintf("Across: years you keep it up. Down: its life. Real rate %s %% a year.", short(100*rate, 2)),
 		Heads: []string{"years"}}
 	for _, years := range horizons {
@@ -80,9 +71,9 @@ func (h *Handout) moneyTable(width float64) layout.Block {
 	return t.Block()
 }
 
-func (h *Handout) leakTable(width float64) layout.Block {
+func (h *Handout) leakTable() layout.Block {
 	u, w := unitsOf(h.sys), h.words
-	t := pencil.Ready{Width: width, First: 16, Mark: "B", Title: "Leak of the walls, " + w.leak,
+	t := forms.Ready{First: 16, Mark: "B", Title: "Leak of the walls, " + w.leak,
 		Note:  fmt.Sprintf("Across: foam that counts, %s. Down: inside volume, %s. A box near a cube in shape, its outboard side against the hull.", w.foam, w.volume),
 		Heads: []string{w.volume}}
 	for _, f := range u.foams {
@@ -98,9 +89,9 @@ func (h *Handout) leakTable(width float64) layout.Block {
 	return t.Block()
 }
 
-func (h *Handout) monthTable(width float64) layout.Block {
+func (h *Handout) monthTable() layout.Block {
 	w := h.words
-	t := pencil.Ready{Width: width, First: 11, Mark: "C", Title: "The months",
+	t := forms.Ready{First: 11, Mark: "C", Title: "The months",
 		Note:  fmt.Sprintf("Degrees: outside less food at %s, cabin %s over the air. Sun: kWh/m² a day.", w.target, w.offset),
 		Heads: []string{"", "Air " + w.degree, "Degrees " + w.degree, "Sun", "Ah from 100 W"}}
 	for m, row := range h.year {
@@ -112,9 +103,9 @@ func (h *Handout) monthTable(width float64) layout.Block {
 // leadWhPerAh turns watt-hours into Ah of a 12 V lead bank.
 var leadWhPerAh = float64(energy.Bank{Volts: 12, Chemistry: energy.Lead}.Energy(1))
 
-func (h *Handout) dailyTable(width float64) layout.Block {
+func (h *Handout) dailyTable() layout.Block {
 	u, w := unitsOf(h.sys), h.words
-	t := pencil.Ready{Width: width, First: 17, Mark: "D", Title: "A day in the warmest month",
+	t := forms.Ready{First: 17, Mark: "D", Title: "A day in the warmest month",
 		Note: fmt.Sprintf("Units cooled by a fan, by their rated watts (−10/45 °C). * runs without a pause, and the food still warms. "+
 			"Last line: the most heat, %s, that each holds.", w.heat),
 		Heads: []string{"Heat " + w.heat, "Ice " + w.mass}}
@@ -140,11 +131,9 @@ func (h *Handout) dailyTable(width float64) layout.Block {
 	return t.Block()
 }
 
-// fine is the type of what stands under the tables.
-var fine = sheet.Type{Size: 8}
-
+// small is what stands under the tables.
 func small(lead, text string) layout.Block {
-	return layout.Text{Words: layout.Join(layout.Strong(lead+" "), layout.Plain(text)), Type: fine, Full: true}
+	return layout.Para{Style: layout.Tiny, Lead: lead, Text: text}
 }
 
 func testsText() layout.Block {

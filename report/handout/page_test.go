@@ -32,7 +32,7 @@ func TestTwoSheetsForEveryGround(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				if err := h.Draw(r, "coldreckon, version 0.0"); err != nil {
+				if err := h.Document("coldreckon, version 0.0").Draw(r); err != nil {
 					t.Fatal(err)
 				}
 				name := g.ID + " " + string(sys) + " " + string(paper)

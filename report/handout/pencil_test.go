@@ -47,7 +47,7 @@ func sheets(t *testing.T, ground string, sys quantity.System) *Handout {
 
 func file(t *testing.T, h *Handout, paper sheet.Paper) []byte {
 	t.Helper()
-	b, err := h.PDF(sheet.Info{Author: "coldreckon", Lang: "en-GB", Date: time.Unix(1767225600, 0), Paper: paper}, "coldreckon")
+	b, err := h.Document("coldreckon").PDF(sheet.Info{Author: "coldreckon", Lang: "en-GB", Date: time.Unix(1767225600, 0), Paper: paper})
 	if err != nil {
 		t.Fatal(err)
 	}

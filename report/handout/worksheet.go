@@ -9,8 +9,8 @@ import (
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
+	"coldreckon/report/forms"
 	"coldreckon/report/layout"
-	"coldreckon/report/pencil"
 	"coldreckon/report/sheet"
 	"coldreckon/rules"
 )
@@ -62,7 +62,7 @@ func price(x float64) string {
 // part is a run of steps under a heading.
 type part struct {
 	head  string
-	lines []pencil.Line
+	lines []forms.Line
 }
 
 // steps are the lines of the worksheet, at most twenty.
@@ -89,7 +89,7 @@ func (h *Handout) steps() []part {
 	lithium := 1 / (float64(energy.Bank{Volts: 12, Chemistry: energy.Lithium}.Energy(1)) / float64(energy.Bank{Volts: 12, Chemistry: energy.Lead}.Energy(1)))
 
 	lines := []part{
-		{"The box", []pencil.Line{
+		{"The box", []forms.Line{
 			{Text: "Inside volume: length × width × height, in " + w.volumeFrom + ".", Unit: w.volume},
 			{Text: "Foam that counts: thickness of the walls' foam × its share in table A.", Unit: w.foam},
 			{Text: "Table B with lines 1 and 2: nearest column and row; between them is closer.", Unit: w.leak},
@@ -101,7 +101,7 @@ func (h *Handout) steps() []part {
 				"the same for food colder or warmer than %s.", w.offset, w.target), Unit: w.degree},
 			{Text: "Heat to get rid of: line 6 × line 7.", Unit: w.heat, Heavy: true},
 		}},
-		{"Ice", []pencil.Line{
+		{"Ice", []forms.Line{
 			{Text: "Ice a day: table D, at line 8, read between the rows.", Unit: w.mass, Heavy: true},
 			{Text: fmt.Sprintf("One load to buy: line 1 × the box's share for ice × %s (cubes), %s (crushed) or %s (block). No more than you carry at once; whole bags, rounded down.",
 				density(heat.Cubes), density(heat.Crushed), density(heat.Block)), Unit: w.mass},
@@ -110,7 +110,7 @@ func (h *Handout) steps() []part {
 			{Text: fmt.Sprintf("Chilled food aboard: people × %s a day × the share that must be cold × days between shops ÷ 2.", w.mass), Unit: w.mass},
 			{Text: fmt.Sprintf("Ice, a year: line 12 × price + the year's errands for it + nights × line 13 × %s (spoiled).", spoiled), Unit: m.currency, Heavy: true, Working: worked.iceYear},
 		}},
-		{"A small unit, and dry stores", []pencil.Line{
+		{"A small unit, and dry stores", []forms.Line{
 			{Text: fmt.Sprintf("Ah a day: table D, between the rows, in the column nearest to the unit's rated watts. Fins in a locker: × %s; sea water: × %s. Lithium battery: × %s.",
 				short(condenserFactor(h.ground, energy.Fins), 3), short(condenserFactor(h.ground, energy.Seawater), 3), short(lithium, 2)), Unit: "Ah at 12 V", Heavy: true},
 			{Text: fmt.Sprintf("Ah to spare a day: panel watts ÷ 100 × table C (bimini × %s, deck × %s; plain controller × %s) + engine hours × its amps × %s − all other loads. On 24 V count each Ah twice.",
@@ -135,21 +135,19 @@ func (h *Handout) steps() []part {
 }
 
 // worksheet is the first sheet.
-func (h *Handout) worksheet(width float64) []layout.Block {
-	form := pencil.Form{Width: width, Type: sheet.Type{Size: 8.5}, BoxWidth: 28}
+func (h *Handout) worksheet() []layout.Block {
+	form := forms.Form{Type: sheet.Type{Size: 8.5}, BoxWidth: 28}
 	for _, p := range h.steps() {
-		form.Lines = append(form.Lines, pencil.Line{Text: p.head, Head: true})
+		form.Lines = append(form.Lines, forms.Line{Text: p.head, Head: true})
 		form.Lines = append(form.Lines, p.lines...)
 	}
 	return []layout.Block{
 		layout.Heading{Level: 0, Text: "Ice, dry stores or a fridge?"},
-		layout.Text{Type: fine, Full: true, Words: layout.Plain(
-			"Twenty pencil lines for " + h.ground.Name + "; the tables are overleaf. Prices are typical: put in your own where you know them. " +
-				"Nine times in ten a result comes within 15 in 100 of the program's.")},
+		layout.Para{Style: layout.Tiny, Text: "Twenty pencil lines for " + h.ground.Name + "; the tables are overleaf. Prices are typical: put in your own where you know them. " +
+			"Nine times in ten a result comes within 15 in 100 of the program's."},
 		form.Block(),
-		layout.Text{Type: sheet.Type{Size: 8.5}, Full: true, Words: layout.Join(
-			layout.Strong("Which? "), layout.Plain("For money alone the least of lines 14, 19 and 20. Dry stores keep nothing cold; with ice, count on food over 5 °C (41 °F) on many days. "+
-				"Line 19 less line 20, shared out over the cold nights, is the price of a cold night: is it worth that to you?"))},
+		layout.Para{Style: layout.Fine, Lead: "Which?", Text: "For money alone the least of lines 14, 19 and 20. Dry stores keep nothing cold; with ice, count on food over 5 °C (41 °F) on many days. " +
+			"Line 19 less line 20, shared out over the cold nights, is the price of a cold night: is it worth that to you?"},
 		h.keepers(),
 	}
 }
@@ -161,11 +159,16 @@ func (h *Handout) keepers() layout.Block {
 	for _, k := range h.foods.Keeping(float64(locker), 7, economics.UnknownEggs) {
 		names[k.Band] = append(names[k.Band], k.Name)
 	}
-	var text layout.Words
+	keep := layout.Para{Style: layout.Tiny}
 	for _, band := range []rules.Band{rules.Weeks, rules.Months} {
-		if len(names[band]) > 0 {
-			text = layout.Join(text, layout.Strong("Keeps "+string(band)+": "), layout.Plain(strings.Join(names[band], "; ")+". "))
+		list := strings.Join(names[band], "; ") + "."
+		switch {
+		case len(names[band]) == 0:
+		case keep.Lead == "":
+			keep.Lead, keep.Text = "Keeps "+string(band)+":", list
+		default:
+			keep.Text += " Keeps " + string(band) + ": " + list
 		}
 	}
-	return layout.Text{Words: text, Type: fine, Full: true}
+	return keep
 }

@@ -1,235 +1,158 @@
 package layout
 
-import (
-	"fmt"
+import "coldreckon/report/sheet"
 
-	"coldreckon/report/sheet"
+// Document is what a printed thing says, from its first page to its last. The
+// zero Document is empty and ready to be added to.
+type Document struct {
+	Title   string    // of the file; also the running head from page two on
+	Subject string    // of the file: what it is about, one sentence
+	Foot    string    // at the left of every foot; at the right stands the page's number
+	Parts   [][]Block // each starts on a new page
+	Margins Margins   // of every page; the zero Margins are the usual ones
+	// Enlarged sets everything so many times as large, 1 or more, as for large
+	// print; 0 is 1.
+	Enlarged float64
+}
+
+// Part starts a new page with these blocks.
+func (d *Document) Part(blocks ...Block) { d.Parts = append(d.Parts, blocks) }
+
+// Add appends blocks to the last part.
+func (d *Document) Add(blocks ...Block) {
+	if len(d.Parts) == 0 {
+		d.Parts = [][]Block{nil}
+	}
+	last := len(d.Parts) - 1
+	d.Parts[last] = append(d.Parts[last], blocks...)
+}
+
+// Block is a piece of a document: Heading, Para, List, Table, Picture, Note,
+// Side, Kept, Rows or OnPaper.
+type Block interface {
+	// set makes the block ready for paper.
+	set() flow
+}
+
+// Heading opens a section, enters the outline and stays with what follows.
+// Levels are 0 for the title, 1 and 2; a document that skips one on the way down
+// cannot be drawn.
+type Heading struct {
+	Level int
+	Text  string
+}
+
+// Style is how a paragraph is set.
+type Style string
+
+// The styles.
+const (
+	Body  Style = ""
+	Lede  Style = "lede"  // the sentence a page opens with
+	Small Style = "small" // notes and sources
+	Fine  Style = "fine"  // what is looked up, not read
+	Tiny  Style = "tiny"  // what must stand on a full form
 )
 
-// Block is a piece of the flow. The blocks of this package are all there
-// are; Figure is the one to draw something of one's own.
-type Block interface {
-	// height is what the block takes when set w wide.
-	height(w float64) float64
-	// draw puts the block at a place, w wide.
-	draw(s sheet.Sheet, x, y, w float64) error
-	// space is the air the block wants above and below. Neighbours share it,
-	// and the top of a page takes none.
-	space() (above, below float64)
-	// split divides a block that is taller than room: head fits, rest
-	// follows on the next page. A nil head says that nothing fits. page is
-	// the height of an empty page, 0 to break what is otherwise kept whole.
-	split(w, room, page float64) (head, rest Block)
+// Para is a paragraph. Lead, if any, is set in bold before the text; Keep
+// holds it on the page of what follows, Wide lets it run as wide as its column.
+type Para struct {
+	Lead, Text string
+	Style      Style
+	Keep, Wide bool
 }
 
-// keeper is a block that stays with the one after it.
-type keeper interface{ keepsWithNext() bool }
+// Mark is what stands before an item of a list.
+type Mark string
 
-func keeps(b Block) bool {
-	k, ok := b.(keeper)
-	return ok && k.keepsWithNext()
+// The marks. Any other is a dash.
+const (
+	Dash   Mark = "dash"
+	Number Mark = "number"
+	Tick   Mark = "tick" // an open square for a pencil
+)
+
+// Item is one entry of a list. Lead, if any, is set in bold before the text;
+// Source, if any, small after it.
+type Item struct{ Lead, Text, Source string }
+
+// List sets items below one another, each behind its mark.
+type List struct {
+	Mark  Mark // the zero Mark is a dash
+	Items []Item
+	Fine  bool // set smaller, for what is looked up
+	Steps bool // set like a table's cells, for what is done beside a form
 }
 
-// Stack sets blocks below one another. A page may end between any two of them,
-// and inside those that can be broken.
-type Stack []Block
-
-func (s Stack) gap(i int) float64 {
-	if i == 0 {
-		return 0
-	}
-	if t, ok := s[i].(Text); ok && t.Tight {
-		return tightSpace
-	}
-	_, below := s[i-1].space()
-	above, _ := s[i].space()
-	return max(below, above)
+// Column is a column of a table.
+type Column struct {
+	Head  string  // may be empty
+	Right bool    // figures stand to the right
+	Share float64 // of the table's width without the gaps, 0 to let the content decide
+	Quiet bool    // names of rows, set in grey
 }
 
-func (s Stack) height(w float64) float64 {
-	var h float64
-	for i, b := range s {
-		h += s.gap(i) + b.height(w)
-	}
-	return h
+// Table is a table. A row has a cell for each column; missing ones stay empty.
+// A line break in a cell is kept in print. On a narrow screen a table that does
+// not fit becomes lists of pairs: one for each row, or, ByColumn, one for each
+// column but the first, which names the pairs.
+type Table struct {
+	Columns  []Column
+	Rows     [][]string
+	Fine     bool // set smaller, for what is looked up
+	Sum      bool // a line above the last row
+	ByColumn bool // the columns are what is compared
+	Framed   int  // the column, counted from 0, that a heavy frame marks; 0 is none
 }
 
-func (s Stack) draw(out sheet.Sheet, x, y, w float64) error {
-	for i, b := range s {
-		y += s.gap(i)
-		if err := b.draw(out, x, y, w); err != nil {
-			return err
-		}
-		y += b.height(w)
-	}
-	return nil
-}
-
-func (s Stack) space() (above, below float64) {
-	if len(s) == 0 {
-		return 0, 0
-	}
-	above, _ = s[0].space()
-	_, below = s[len(s)-1].space()
-	return above, below
-}
-
-func (s Stack) keepsWithNext() bool { return len(s) > 0 && keeps(s[len(s)-1]) }
-
-func (s Stack) split(w, room, page float64) (head, rest Block) {
-	var y float64
-	for i, b := range s {
-		y += s.gap(i)
-		h := b.height(w)
-		if y+h <= room {
-			y += h
-			continue
-		}
-		if a, z := b.split(w, room-y, page); a != nil {
-			return append(s[:i:i], a), append(Stack{z}, s[i+1:]...)
-		}
-		for i > 0 && keeps(s[i-1]) {
-			i--
-		}
-		if i == 0 {
-			return nil, s
-		}
-		return s[:i:i], s[i:]
-	}
-	return s, Stack(nil)
-}
-
-// Together keeps blocks on one page, below one another, unless a page is too
-// small for them.
-func Together(blocks ...Block) Block { return together{blocks} }
-
-type together struct{ Stack }
-
-func (t together) split(w, room, page float64) (head, rest Block) {
-	if t.height(w) <= page {
-		return nil, t
-	}
-	return t.Stack.split(w, room, page)
-}
-
-// Figure is a drawing of fixed height, as wide as its column. A page never ends
-// inside it.
-type Figure struct {
-	Name   string  // for errors; a drawing that names itself needs none
-	Height float64 // mm, > 0, and no more than the frame's
-	// Draw draws within r, which is as high as the figure.
+// Picture is a drawing with its words. Nothing is said by a drawing alone: a
+// table holds what is drawn.
+type Picture struct {
+	Finding string // what it shows, one sentence, set over the drawing
+	Caption string // what is drawn, with its unit; may be empty
+	// Alt says the same to somebody who cannot see it, in a sentence or two;
+	// empty takes finding and caption.
+	Alt string
+	// Height of the drawing, mm; Least, if any, gives the least that it needs
+	// at a width, and the larger of both is taken. One of them must be given.
+	Height float64
+	Least  func(w float64) float64
+	// Draw draws within r.
 	Draw func(s sheet.Sheet, r sheet.Rect) error
+	// Headed says that Draw sets finding and caption itself.
+	Headed bool
+	// Table holds the drawn figures. Shown sets it under the drawing too, from
+	// where it may go on over the page; the other writings always have it.
+	Table Table
+	Shown bool
 }
 
-func (f Figure) height(float64) float64 { return f.Height }
-func (f Figure) draw(s sheet.Sheet, x, y, w float64) error {
-	s.Figure(f.Name)
-	defer s.Figure("")
-	if err := f.Draw(s, sheet.Rect{X: x, Y: y, W: w, H: f.Height}); err != nil {
-		if f.Name == "" {
-			return err
-		}
-		return fmt.Errorf("figure %q: %w", f.Name, err)
-	}
-	return s.Err()
-}
-func (f Figure) space() (above, below float64)            { return 4, 4 }
-func (f Figure) split(_, _, _ float64) (head, rest Block) { return nil, f }
-
-// Note is text set apart by a rule at its left, heavier for weightier notes.
+// Note is text set apart by a rule at its left; Heavy for weightier notes.
 type Note struct {
-	Weight  float64 // width of the rule, mm; 0 draws a hairline
-	Content Stack
+	Heavy  bool
+	Blocks []Block
 }
 
-const noteInset = 4.0
-
-func (n Note) height(w float64) float64 { return n.Content.height(w - noteInset) }
-func (n Note) draw(s sheet.Sheet, x, y, w float64) error {
-	pen := sheet.Hairline
-	if n.Weight > 0 {
-		pen = sheet.Pen{Width: n.Weight, Grey: sheet.Black}
-	}
-	mid := x + pen.Width/2
-	s.Line(sheet.Point{X: mid, Y: y}, sheet.Point{X: mid, Y: y + n.height(w)}, pen)
-	return n.Content.draw(s, x+noteInset, y, w-noteInset)
-}
-func (n Note) space() (above, below float64) { return 3.5, 3.5 }
-func (n Note) split(w, room, page float64) (head, rest Block) {
-	a, z := n.Content.split(w-noteInset, room, page)
-	if a == nil {
-		return nil, n
-	}
-	return Note{n.Weight, Stack{a}}, Note{n.Weight, Stack{z}}
+// Side sets columns of blocks side by side, each as wide as its share, in any
+// measure; nil Shares are equal parts. In text, and on a narrow screen, the
+// columns follow one another.
+type Side struct {
+	Shares  []float64
+	Columns [][]Block // from left to right
 }
 
-// Columns sets blocks side by side, 8 mm apart, each as wide as its share.
-type Columns struct {
-	Shares []float64 // one for each block, > 0, in any measure; nil is equal parts
-	Blocks []Block   // from left to right
-}
+// Kept holds blocks together on one page, unless a page is too small for them.
+type Kept []Block
 
-const columnGap = 8.0 // mm
+// Rows sets blocks below one another without air, as the rows of a form that
+// may go on over the page.
+type Rows []Block
 
-// places gives each block's x offset and width.
-func (c Columns) places(w float64) (xs, ws []float64) {
-	var sum float64
-	share := func(i int) float64 {
-		if c.Shares == nil {
-			return 1
-		}
-		return c.Shares[i]
-	}
-	for i := range c.Blocks {
-		sum += share(i)
-	}
-	x, free := 0.0, w-columnGap*float64(len(c.Blocks)-1)
-	for i := range c.Blocks {
-		part := free * share(i) / sum
-		xs, ws = append(xs, x), append(ws, part)
-		x += part + columnGap
-	}
-	return xs, ws
-}
-
-func (c Columns) height(w float64) float64 {
-	var h float64
-	_, ws := c.places(w)
-	for i, b := range c.Blocks {
-		h = max(h, b.height(ws[i]))
-	}
-	return h
-}
-
-func (c Columns) draw(s sheet.Sheet, x, y, w float64) error {
-	xs, ws := c.places(w)
-	for i, b := range c.Blocks {
-		if err := b.draw(s, x+xs[i], y, ws[i]); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-func (c Columns) space() (above, below float64) {
-	for _, b := range c.Blocks {
-		a, z := b.space()
-		above, below = max(above, a), max(below, z)
-	}
-	return above, below
-}
-
-func (c Columns) split(w, room, page float64) (head, rest Block) {
-	_, ws := c.places(w)
-	heads, rests := make([]Block, len(c.Blocks)), make([]Block, len(c.Blocks))
-	for i, b := range c.Blocks {
-		if b.height(ws[i]) <= room {
-			heads[i], rests[i] = b, Stack(nil)
-			continue
-		}
-		if heads[i], rests[i] = b.split(ws[i], room, page); heads[i] == nil {
-			return nil, c
-		}
-	}
-	return Columns{c.Shares, heads}, Columns{c.Shares, rests}
+// OnPaper is drawn for a pencil. Other writings have Instead, which says the
+// same in words.
+type OnPaper struct {
+	Name    string                                  // for errors
+	Height  func(w float64) float64                 // at a width, mm
+	Draw    func(s sheet.Sheet, r sheet.Rect) error // within r, as high as that
+	Instead []Block
 }

@@ -1,9 +1,14 @@
-// Package layout flows text, tables and figures over the pages of a Sheet.
+// Package layout says what a printed thing says, and writes it four ways.
 //
-// A Document is a list of blocks: Heading, Text, List, Table, Figure and Rows,
-// and those that hold others, Stack, Together, Columns and Note. Draw finds out
-// first what stands on which page and draws afterwards, so that every page
-// knows how many there are. The promises, which the tests hold it to:
+// A Document is a list of blocks in reading order: headings, paragraphs, lists,
+// tables, pictures, notes, columns, and forms for a pencil. The writers stand
+// side by side: Draw sets it on a sheet (PDF makes the file), Text and Markdown
+// write it for e-mail, HTML for a screen. Every picture carries a finding and a
+// table of the same figures, so that nothing is said by a drawing alone.
+//
+// On paper it is found out first what stands on which page and drawn afterwards,
+// so that every page knows how many there are. The promises, which the tests
+// hold it to:
 //
 //   - nothing leaves the margins, nothing lies over anything else;
 //   - a heading is never the last thing on a page;

@@ -39,63 +39,65 @@ func texts(r *sheet.Recording, page int) []sheet.Op {
 }
 
 func lorem(rng *rand.Rand, n int) string {
-	words := strings.Fields("ice melts in the box while the small unit runs on sun and the crew of four eat 12–15 kg a week at ½ price in Åland " +
+	stock := strings.Fields("ice melts in the box while the small unit runs on sun and the crew of four eat 12–15 kg a week at ½ price in Åland " +
 		"Überführungsgesellschaftsvertragsentwurf 1,234,567.89 north-eastern")
 	var b strings.Builder
 	for range n {
-		b.WriteString(words[rng.IntN(len(words))])
+		b.WriteString(stock[rng.IntN(len(stock))])
 		b.WriteByte(' ')
 	}
 	return strings.TrimSpace(b.String())
 }
 
 // para is a paragraph of body text.
-func para(w Words) Text { return Text{Words: w, Type: Body} }
+func para(w words) paragraph { return paragraph{words: w, typ: bodyType} }
 
 // plainRow is a row of plain texts.
-func plainRow(texts ...string) Row {
-	r := Row{}
+func plainRow(texts ...string) gridRow {
+	r := gridRow{}
 	for _, s := range texts {
-		r.Cells = append(r.Cells, Plain(s))
+		r.cells = append(r.cells, plain(s))
 	}
 	return r
 }
 
 // invented makes a document of every kind of block.
 func invented(rng *rand.Rand) *Document {
-	d := &Document{Running: lorem(rng, rng.IntN(40)), Foot: lorem(rng, rng.IntN(40))}
-	d.Add(Heading{0, lorem(rng, 1+rng.IntN(12))}, Text{Words: Plain(lorem(rng, 12)), Type: Lede})
+	d := &Document{Title: lorem(rng, rng.IntN(40)), Foot: lorem(rng, rng.IntN(40))}
+	d.Add(Heading{0, lorem(rng, 1+rng.IntN(12))}, Para{Text: lorem(rng, 12), Style: Lede})
 	level := 0
-	say := func(n int) Words {
-		return Join(Strong(lorem(rng, 1+rng.IntN(3))), Plain(", "+lorem(rng, 1+rng.IntN(n))), Quiet(" "+lorem(rng, 2)), Plain("."))
+	say := func(n int) Para {
+		return Para{Lead: lorem(rng, 1+rng.IntN(3)), Text: lorem(rng, 1+rng.IntN(n)), Wide: rng.IntN(2) == 0}
 	}
 	var block func(depth int) Block
 	block = func(depth int) Block {
-		switch k := rng.IntN(9); {
+		switch k := rng.IntN(10); {
 		case k == 0:
-			return List([]Mark{Dash, Number, Tick}[rng.IntN(3)], para(say(30)), Stack{para(say(8)), Text{Words: say(20), Type: Small, Tight: true}}, para(say(4)))
+			return List{Mark: []Mark{Dash, Number, Tick}[rng.IntN(3)], Fine: rng.IntN(2) == 0,
+				Items: []Item{{Text: lorem(rng, 30)}, {Lead: "Lead.", Text: lorem(rng, 8), Source: lorem(rng, 4)}, {Text: lorem(rng, 4)}}}
 		case k == 1:
-			tab := Table{Columns: []Column{{Head: "What " + lorem(rng, rng.IntN(4))}, {Head: "How much", Align: sheet.Right}, {Head: lorem(rng, 3)}}}
+			tab := Table{Columns: []Column{{Head: "What " + lorem(rng, rng.IntN(4))}, {Head: "How much", Right: true}, {Head: lorem(rng, 3)}},
+				Sum: rng.IntN(2) == 0, Framed: rng.IntN(3)}
 			for range rng.IntN(40) {
-				tab.Rows = append(tab.Rows, Row{Cells: []Words{say(6), Plain("12,345,678"), say(1 + rng.IntN(60))}, Heavy: rng.IntN(5) == 0})
+				tab.Rows = append(tab.Rows, []string{lorem(rng, 6), "12,345,678", lorem(rng, 1+rng.IntN(60))})
 			}
 			return tab
 		case k == 2:
-			return Figure{"f", 20 + 60*rng.Float64(), func(s sheet.Sheet, r sheet.Rect) error {
+			return Picture{Finding: lorem(rng, rng.IntN(20)), Caption: lorem(rng, rng.IntN(20)), Height: 20 + 60*rng.Float64(), Draw: func(s sheet.Sheet, r sheet.Rect) error {
 				s.Rect(r, sheet.Fill{}, sheet.Hairline)
-				s.Text(r.X+2, r.Y+6, "in the figure", Small)
+				s.Text(r.X+2, r.Y+6, "in the picture", smallType)
 				return nil
 			}}
 		case k == 3 && depth < 2:
-			return Note{0.6 * rng.Float64(), Stack{block(depth + 1), block(depth + 1)}}
+			return Note{rng.IntN(2) == 0, []Block{block(depth + 1), block(depth + 1)}}
 		case k == 4 && depth < 2:
-			return Columns{nil, []Block{Stack{block(depth + 1), para(say(20))}, block(depth + 1)}}
+			return Side{nil, [][]Block{{block(depth + 1), say(20)}, {block(depth + 1)}}}
 		case k == 5:
-			return Together(para(say(10)), para(say(50)))
+			return Kept{say(10), say(50)}
 		case k == 6:
-			return Table{Columns: []Column{{Quiet: true}, {}}, Rows: []Row{{Cells: []Words{Plain("Name"), say(12)}}, plainRow("Length", "9.2 m")}}
+			return Table{Columns: []Column{{Quiet: true}, {}}, Rows: [][]string{{"Name", lorem(rng, 12)}, {"Length", "9.2 m"}}}
 		default:
-			return para(say(1 + rng.IntN(160)))
+			return say(1 + rng.IntN(160))
 		}
 	}
 	for range 4 + rng.IntN(20) {
@@ -104,13 +106,17 @@ func invented(rng *rand.Rand) *Document {
 			level = 1 + rng.IntN(min(level+1, 2))
 			d.Add(Heading{level, lorem(rng, 1+rng.IntN(12))})
 		case 2:
-			d.Break()
-			d.Add(para(say(3)))
+			d.Part(say(3))
 		}
 		d.Add(block(0))
 	}
 	return d
 }
+
+// made is a block set already.
+type made struct{ flow }
+
+func (m made) set() flow { return m.flow }
 
 func TestPromisesHoldForInventedDocuments(t *testing.T) {
 	for seed := range uint64(25) {
@@ -120,7 +126,7 @@ func TestPromisesHoldForInventedDocuments(t *testing.T) {
 			r := record(t, paper, d)
 			frame := Frame(r)
 			w, h := r.Paper()
-			edges := sheet.Rect{W: w, H: h}.Inset(marginSide, runTop-4, marginSide, runBottom-4)
+			edges := sheet.Rect{W: w, H: h}.Inset(usual.Side, runTop-4, usual.Side, runBottom-4)
 			for _, o := range r.Outside(edges) {
 				t.Errorf("seed %d %s: outside the margins: %v", seed, paper, o)
 			}
@@ -171,7 +177,7 @@ func TestTextSurvivesPageBreaks(t *testing.T) {
 			want = append(want, w)
 			s += w + " "
 		}
-		d.Add(para(Plain(s)))
+		d.Add(made{para(plain(s))})
 	}
 	r := record(t, sheet.A4, d)
 	var got []string
@@ -189,14 +195,14 @@ func TestTextSurvivesPageBreaks(t *testing.T) {
 }
 
 func TestNoSingleLinesAtBreaks(t *testing.T) {
-	p := para(Plain(lorem(rand.New(rand.NewPCG(1, 1)), 200)))
+	p := para(plain(lorem(rand.New(rand.NewPCG(1, 1)), 200)))
 	n := len(p.lines(100))
-	for room := 0.0; room < p.height(100); room += pitch(Body) / 3 {
+	for room := 0.0; room < p.height(100); room += pitch(bodyType) / 3 {
 		a, z := p.split(100, room, 300)
 		if a == nil {
 			continue
 		}
-		above, below := len(a.(Text).lines(100)), len(z.(Text).lines(100))
+		above, below := len(a.(paragraph).lines(100)), len(z.(paragraph).lines(100))
 		if above < 2 || below < 2 || above+below != n {
 			t.Errorf("room %.1f: %d lines split into %d and %d", room, n, above, below)
 		}
@@ -207,9 +213,9 @@ func TestNoSingleLinesAtBreaks(t *testing.T) {
 }
 
 func TestNoSingleRowsAtBreaks(t *testing.T) {
-	tab := Table{Columns: []Column{{Head: "Month"}}}
+	tab := grid{columns: []Column{{Head: "Month"}}}
 	for i := range 7 {
-		tab.Rows = append(tab.Rows, plainRow(fmt.Sprintf("row %d", i)))
+		tab.rows = append(tab.rows, plainRow(fmt.Sprintf("row %d", i)))
 	}
 	split := 0
 	for room := 0.0; room < tab.height(100); room++ {
@@ -218,7 +224,7 @@ func TestNoSingleRowsAtBreaks(t *testing.T) {
 			continue
 		}
 		split++
-		if above, below := len(a.(Table).Rows), len(z.(Table).Rows); above < 2 || below < 2 || above+below != 7 {
+		if above, below := len(a.(grid).rows), len(z.(grid).rows); above < 2 || below < 2 || above+below != 7 {
 			t.Errorf("room %.0f: 7 rows split into %d and %d", room, above, below)
 		}
 		if a.height(100) > room {
@@ -231,12 +237,12 @@ func TestNoSingleRowsAtBreaks(t *testing.T) {
 }
 
 func TestTableRepeatsItsHead(t *testing.T) {
-	tab := Table{Columns: []Column{{Head: "Month"}, {Head: "Ice", Align: sheet.Right}}}
+	tab := grid{columns: []Column{{Head: "Month"}, {Head: "Ice", Right: true}}}
 	for i := range 120 {
-		tab.Rows = append(tab.Rows, plainRow(fmt.Sprintf("row %d", i), "12 kg"))
+		tab.rows = append(tab.rows, plainRow(fmt.Sprintf("row %d", i), "12 kg"))
 	}
 	d := &Document{}
-	d.Add(tab)
+	d.Add(made{tab})
 	r := record(t, sheet.Letter, d)
 	if r.Page() < 3 {
 		t.Fatalf("only %d pages", r.Page())
@@ -268,12 +274,12 @@ func TestTableRepeatsItsHead(t *testing.T) {
 // A row is broken only if no page could hold it.
 func TestRowsStayWhole(t *testing.T) {
 	long := lorem(rand.New(rand.NewPCG(2, 2)), 150)
-	tab := Table{Columns: []Column{{Head: "a", Share: 0.2}, {Head: "b", Share: 0.5}, {Head: "c", Share: 0.3}}}
+	tab := grid{columns: []Column{{Head: "a", Share: 0.2}, {Head: "b", Share: 0.5}, {Head: "c", Share: 0.3}}}
 	for i := range 12 {
-		tab.Rows = append(tab.Rows, plainRow(fmt.Sprintf("row %d", i), long, "x"))
+		tab.rows = append(tab.rows, plainRow(fmt.Sprintf("row %d", i), long, "x"))
 	}
 	d := &Document{}
-	d.Add(tab)
+	d.Add(made{tab})
 	r := record(t, sheet.A4, d)
 	for p := 1; p <= r.Page(); p++ {
 		for i, o := range texts(r, p) {
@@ -282,17 +288,17 @@ func TestRowsStayWhole(t *testing.T) {
 			}
 		}
 	}
-	huge := Table{Columns: tab.Columns, Rows: []Row{plainRow("huge", lorem(rand.New(rand.NewPCG(3, 3)), 3000), "x")}}
+	huge := grid{columns: tab.columns, rows: []gridRow{plainRow("huge", lorem(rand.New(rand.NewPCG(3, 3)), 3000), "x")}}
 	d = &Document{}
-	d.Add(Heading{0, "Top"}, huge)
+	d.Add(Heading{0, "Top"}, made{huge})
 	if r := record(t, sheet.A4, d); r.Page() < 3 {
 		t.Errorf("a row taller than a page took %d pages", r.Page())
 	}
 }
 
-func TestTogetherIsKeptTogether(t *testing.T) {
+func TestKeptIsKeptTogether(t *testing.T) {
 	lines := func(n int, s string) Block {
-		return para(Plain(strings.TrimSuffix(strings.Repeat(s+"\n", n), "\n")))
+		return made{para(plain(strings.TrimSuffix(strings.Repeat(s+"\n", n), "\n")))}
 	}
 	pageOf := func(r *sheet.Recording, text string) int {
 		for _, o := range r.Ops {
@@ -303,26 +309,28 @@ func TestTogetherIsKeptTogether(t *testing.T) {
 		return 0
 	}
 	d := &Document{}
-	d.Add(lines(40, "before"), Together(lines(10, "claim"), lines(10, "proof")))
+	d.Add(lines(40, "before"), Kept{lines(10, "claim"), lines(10, "proof")})
 	r := record(t, sheet.A4, d)
 	if a, b := pageOf(r, "claim"), pageOf(r, "proof"); a != 2 || b != 2 {
 		t.Errorf("on pages %d and %d, want both on 2", a, b)
 	}
 	d = &Document{}
-	d.Add(Together(lines(40, "claim"), lines(40, "proof")))
+	d.Add(Kept{lines(40, "claim"), lines(40, "proof")})
 	if r := record(t, sheet.A4, d); r.Page() != 2 {
 		t.Errorf("what fits no page takes %d pages, want 2", r.Page())
 	}
 }
+
+func high(mm float64) func(float64) float64 { return func(float64) float64 { return mm } }
 
 func TestFaultsAreTold(t *testing.T) {
 	for name, c := range map[string]struct {
 		block Block
 		want  string
 	}{
-		"too tall":  {Figure{"demand and sun", 900, func(sheet.Sheet, sheet.Rect) error { return nil }}, "demand and sun"},
-		"own error": {Figure{"the money", 50, func(sheet.Sheet, sheet.Rect) error { return errors.New("no data") }}, "the money"},
-		"sheet's error": {Figure{"the ice", 50, func(s sheet.Sheet, r sheet.Rect) error {
+		"too tall":  {OnPaper{Name: "demand and sun", Height: high(900), Draw: func(sheet.Sheet, sheet.Rect) error { return nil }}, "demand and sun"},
+		"own error": {OnPaper{Name: "the money", Height: high(50), Draw: func(sheet.Sheet, sheet.Rect) error { return errors.New("no data") }}, "the money"},
+		"sheet's error": {OnPaper{Name: "the ice", Height: high(50), Draw: func(s sheet.Sheet, r sheet.Rect) error {
 			s.Text(0, 0, "x", sheet.Type{})
 			return nil
 		}}, "the ice"},

@@ -2,24 +2,19 @@ package layout_test
 
 import (
 	"fmt"
+	"strings"
 
 	"coldreckon/report/layout"
 	"coldreckon/report/sheet"
 )
 
-// A page with a heading, a paragraph and a table, and the text it holds.
+// One content on paper, as plain text and as Markdown.
 func Example() {
-	doc := layout.Document{Running: "Ice", Foot: "An example"}
-	doc.Add(
+	doc := layout.Document{Title: "Ice", Foot: "An example"}
+	doc.Part(
 		layout.Heading{Level: 0, Text: "Ice"},
-		layout.Text{Type: layout.Body, Words: layout.Plain("What a season takes.")},
-		layout.Table{
-			Columns: []layout.Column{{Head: "Month"}, {Head: "Ice, kg", Align: sheet.Right}},
-			Rows: []layout.Row{
-				{Cells: []layout.Words{layout.Plain("July"), layout.Plain("130")}},
-				{Cells: []layout.Words{layout.Plain("Both"), layout.Plain("250")}, Heavy: true},
-			},
-		})
+		layout.List{Items: []layout.Item{{Lead: "Leak.", Text: "1.9 W/K."}}},
+		layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "kg", Right: true}}, Rows: [][]string{{"July", "130"}, {"August", "120"}}})
 	s, err := sheet.NewRecording(sheet.A4)
 	if err != nil {
 		fmt.Println(err)
@@ -29,20 +24,33 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
+	var said []string
 	for _, op := range s.Ops {
 		if op.Kind == sheet.TextOp {
-			fmt.Println(op.Text)
+			said = append(said, op.Text)
 		}
 	}
+	fmt.Println(strings.Join(said, "; "))
+	fmt.Println(doc.Text())
+	fmt.Print(doc.Markdown())
 	// Output:
-	// Page 1 of 1
-	// An example
+	// Page 1 of 1; An example; Ice; –; Leak. ; 1.9 W/K.; Month; kg; July; 130; August; 120
 	// Ice
-	// What a season takes.
-	// Month
-	// Ice, kg
-	// July
-	// 130
-	// Both
-	// 250
+	// ===
+	//
+	// - Leak. 1.9 W/K.
+	//
+	// Month    kg
+	// -----------
+	// July    130
+	// August  120
+	//
+	// # Ice
+	//
+	// - **Leak.** 1.9 W/K.
+	//
+	// | Month | kg |
+	// | --- | ---: |
+	// | July | 130 |
+	// | August | 120 |
 }

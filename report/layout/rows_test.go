@@ -9,9 +9,9 @@ import (
 // Rows stand close, are never broken, and go on over the page.
 func TestRowsGoOnOverThePage(t *testing.T) {
 	const height, many = 31.0, 20
-	var figures []Figure
+	var rows Rows
 	for range many {
-		figures = append(figures, Figure{Name: "row", Height: height, Draw: func(s sheet.Sheet, r sheet.Rect) error {
+		rows = append(rows, OnPaper{Name: "row", Height: high(height), Draw: func(s sheet.Sheet, r sheet.Rect) error {
 			s.Rect(r, sheet.Fill{}, sheet.Hairline)
 			return s.Err()
 		}})
@@ -21,30 +21,30 @@ func TestRowsGoOnOverThePage(t *testing.T) {
 		t.Fatal(err)
 	}
 	doc := Document{}
-	doc.Add(Rows(figures...))
+	doc.Add(rows)
 	if err := doc.Draw(r); err != nil {
 		t.Fatal(err)
 	}
 	frame := Frame(r)
-	rows, pages := 0, map[int]float64{}
+	drawn, pages := 0, map[int]float64{}
 	for _, o := range r.Ops {
 		if o.Kind != sheet.AreaOp {
 			continue
 		}
-		rows++
+		drawn++
 		top, known := pages[o.Page]
 		if !known {
 			top = frame.Y
 		}
 		if d := o.Box.Y - top; d > 0.01 || d < -0.01 {
-			t.Errorf("row %d begins %.2f mm under the one before", rows, d)
+			t.Errorf("row %d begins %.2f mm under the one before", drawn, d)
 		}
 		if o.Box.Bottom() > frame.Bottom()+0.01 {
-			t.Errorf("row %d ends under the frame", rows)
+			t.Errorf("row %d ends under the frame", drawn)
 		}
 		pages[o.Page] = o.Box.Bottom()
 	}
-	if each := int(frame.H / height); rows != many || len(pages) != (many+each-1)/each {
-		t.Errorf("%d rows on %d pages", rows, len(pages))
+	if each := int(frame.H / height); drawn != many || len(pages) != (many+each-1)/each {
+		t.Errorf("%d rows on %d pages", drawn, len(pages))
 	}
 }

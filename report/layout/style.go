@@ -5,13 +5,16 @@ import "coldreckon/report/sheet"
 // The type in use: one family, few sizes, in points. They are not to be
 // written to.
 var (
-	Body  = sheet.Type{Size: 10}
-	Lede  = sheet.Type{Size: 13}                    // the sentence a page opens with
-	Cell  = sheet.Type{Size: 9}                     // tables
-	Fine  = sheet.Type{Size: 8.5}                   // what is looked up, not read
-	Small = sheet.Type{Size: 8.5, Grey: sheet.Dark} // notes, sources
-	Run   = sheet.Type{Size: 8, Grey: sheet.Dark}   // running head and foot
-	heads = [3]sheet.Type{                          // headings by level
+	bodyType    = sheet.Type{Size: 10}
+	ledeType    = sheet.Type{Size: 13}                    // the sentence a page opens with
+	fineType    = sheet.Type{Size: 8.5}                   // what is looked up, not read
+	smallType   = sheet.Type{Size: 8.5, Grey: sheet.Dark} // notes, sources
+	stepType    = sheet.Type{Size: 9}                     // what is done, beside a form
+	tinyType    = sheet.Type{Size: 8}                     // what must stand on a full form
+	Cell        = sheet.Type{Size: 9}                     // tables and forms
+	findingType = sheet.Type{Size: 10, Face: sheet.Bold}  // what a picture shows
+	Run         = sheet.Type{Size: 8, Grey: sheet.Dark}   // running head and foot
+	heads       = [3]sheet.Type{                          // headings by level
 		{Size: 20, Face: sheet.Bold},
 		{Size: 13, Face: sheet.Bold},
 		{Size: 10.5, Face: sheet.Bold},
@@ -28,6 +31,7 @@ const (
 	finePad    = 0.6
 	cellGap    = 4.0 // between columns
 	indent     = 5.0 // of list items
+	pictureAir = 4.0 // above and below a picture
 )
 
 // pitch is the distance from line to line.

@@ -1,236 +1,254 @@
 package layout
 
 import (
+	"fmt"
 	"strings"
-
-	"coldreckon/report/sheet"
+	"unicode/utf8"
 )
 
-// Span is text in one face.
-type Span struct {
-	Text string
-	Face sheet.Face
-}
+// textWidth is the width of plain text, columns.
+const textWidth = 80
 
-// Words is running text whose face may change. A line break in it is kept.
-type Words []Span
-
-// Plain is text in the regular face.
-func Plain(s string) Words { return Words{{Text: s}} }
-
-// Strong is text in the bold face.
-func Strong(s string) Words { return Words{{s, sheet.Bold}} }
-
-// Quiet is text in the italic face.
-func Quiet(s string) Words { return Words{{s, sheet.Italic}} }
-
-// Join puts texts one after the other, with no space between.
-func Join(parts ...Words) Words {
-	var w Words
-	for _, p := range parts {
-		w = append(w, p...)
+// Text writes the document as plain text, 80 columns wide.
+func (d Document) Text() string {
+	w := writer{}
+	for _, part := range d.Parts {
+		w.blocks(part, textWidth, "")
 	}
-	return w
+	return strings.TrimLeft(w.String(), "\n")
 }
 
-// token is a word: pieces of it may stand in different faces.
-type token struct {
-	pieces []Span
-	breaks bool // a line break instead of a word
+type writer struct{ strings.Builder }
+
+// line writes a line without trailing blanks.
+func (w *writer) line(s string) {
+	w.WriteString(strings.TrimRight(strings.ReplaceAll(s, "\u00a0", " "), " ") + "\n")
 }
 
-func (w Words) tokens() []token {
-	var out []token
-	glue := false // the next piece belongs to the last token
-	for _, span := range w {
-		for i, line := range strings.Split(span.Text, "\n") {
-			if i > 0 {
-				out, glue = append(out, token{breaks: true}), false
+func (w *writer) blocks(blocks []Block, width int, indent string) {
+	for _, b := range blocks {
+		w.block(b, width, indent)
+	}
+}
+
+func (w *writer) block(b Block, width int, indent string) {
+	put := func(text string) {
+		for _, l := range fold(text, width-len(indent)) {
+			w.line(indent + l)
+		}
+	}
+	switch b := b.(type) {
+	case Heading:
+		w.line("")
+		put(b.Text)
+		switch b.Level {
+		case 0:
+			w.line(indent + strings.Repeat("=", min(width-len(indent), utf8.RuneCountInString(b.Text))))
+		case 1:
+			w.line(indent + strings.Repeat("-", min(width-len(indent), utf8.RuneCountInString(b.Text))))
+		}
+	case Para:
+		w.line("")
+		put(spaced(b.Lead, b.Text))
+	case List:
+		w.line("")
+		for i, item := range b.Items {
+			mark := map[Mark]string{Number: fmt.Sprintf("%d. ", i+1), Tick: "[ ] "}[b.Mark]
+			if mark == "" {
+				mark = "- "
 			}
-			for j, word := range strings.Split(sheet.Clean(line), " ") {
-				glue = glue && j == 0
-				if word == "" {
-					continue
+			text := spaced(item.Lead, item.Text)
+			if item.Source != "" {
+				text += " [" + item.Source + "]"
+			}
+			for k, l := range fold(text, width-len(indent)-len(mark)) {
+				if k > 0 {
+					mark = strings.Repeat(" ", len(mark))
 				}
-				piece := Span{word, span.Face}
-				if glue {
-					last := &out[len(out)-1]
-					last.pieces = append(last.pieces, piece)
-				} else {
-					out = append(out, token{pieces: []Span{piece}})
-				}
-				glue = true
+				w.line(indent + mark + l)
 			}
 		}
+	case Table:
+		w.line("")
+		w.table(b, width-len(indent), indent)
+	case Picture:
+		w.line("")
+		put(b.Finding)
+		if b.Caption != "" {
+			put("(" + b.Caption + ")")
+		}
+		if len(b.Table.Rows) > 0 {
+			w.table(b.Table, width-len(indent), indent)
+		}
+	case Note:
+		mark := "| "
+		if b.Heavy {
+			mark = "! "
+		}
+		w.blocks(b.Blocks, width, indent+mark)
+	case Side:
+		for _, c := range b.Columns {
+			w.blocks(c, width, indent)
+		}
+	case Kept:
+		w.blocks(b, width, indent)
+	case Rows:
+		w.blocks(b, width, indent)
+	case OnPaper:
+		w.blocks(b.Instead, width, indent)
+	}
+}
+
+func spaced(lead, text string) string { return strings.TrimSpace(lead + " " + text) }
+
+// fold breaks text into lines of at most width runes; a longer word is cut.
+func fold(text string, width int) []string {
+	width = max(width, 4)
+	var out []string
+	for _, para := range strings.Split(text, "\n") {
+		line := ""
+		for _, word := range strings.FieldsFunc(bound(para), func(r rune) bool { return r == ' ' }) {
+			for utf8.RuneCountInString(word) > width {
+				runes := []rune(word)
+				if line != "" {
+					out, line = append(out, line), ""
+				}
+				out, word = append(out, string(runes[:width])), string(runes[width:])
+			}
+			switch {
+			case line == "":
+				line = word
+			case utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) <= width:
+				line += " " + word
+			default:
+				out, line = append(out, line), word
+			}
+		}
+		out = append(out, line)
 	}
 	return out
 }
 
-// line is one line of set text: runs of one face each, spaces included.
-type line []Span
-
-func (l line) width(t sheet.Type) float64 {
-	var w float64
-	for _, r := range l {
-		w += sheet.Width(r.Text, t.In(r.Face))
+// table writes a table with its cells folded into columns.
+func (w *writer) table(t Table, width int, indent string) {
+	widths := t.widths(width)
+	rows := t.Rows
+	headed := false
+	heads := make([]string, len(t.Columns))
+	for i, c := range t.Columns {
+		heads[i], headed = c.Head, headed || c.Head != ""
 	}
-	return w
-}
-
-// put appends text to the line, joining it to the last run if it can.
-func (l line) put(s Span) line {
-	if n := len(l); n > 0 && l[n-1].Face == s.Face {
-		l[n-1].Text += s.Text
-		return l
+	rule := indent + strings.Repeat("-", min(width, total(widths)))
+	if headed {
+		w.row(t, heads, widths, indent)
+		w.line(rule)
 	}
-	return append(l, s)
-}
-
-// lines breaks the text into lines at most w wide, at least one. Widths add
-// up, since the faces are set without kerning.
-func (w Words) lines(t sheet.Type, width float64) []line {
-	const slack = 1e-6 // so that a text fits a width measured from itself
-	var out []line
-	var now line
-	var used float64
-	end := func() { out, now, used = append(out, now), nil, 0 }
-	for _, tok := range w.tokens() {
-		if tok.breaks {
-			end()
-			continue
+	tall := false
+	for _, r := range rows {
+		tall = tall || height(r, widths) > 2
+	}
+	for i, r := range rows {
+		if t.Sum && i == len(rows)-1 || tall && i > 0 {
+			w.line(rule)
 		}
-		long := line(tok.pieces).width(t)
-		if len(now) > 0 {
-			space := Span{" ", now[len(now)-1].Face}
-			gap := sheet.Width(" ", t.In(space.Face))
-			if used+gap+long <= width+slack {
-				now, used = now.put(space), used+gap
+		w.row(t, r, widths, indent)
+	}
+}
+
+const gap = 2
+
+func total(widths []int) int {
+	sum := gap * (len(widths) - 1)
+	for _, n := range widths {
+		sum += n
+	}
+	return sum
+}
+
+func height(cells []string, widths []int) int {
+	most := 1
+	for i, c := range cells {
+		most = max(most, len(fold(c, widths[i])))
+	}
+	return most
+}
+
+func (w *writer) row(t Table, cells []string, widths []int, indent string) {
+	folded := make([][]string, len(t.Columns))
+	for i := range t.Columns {
+		if i < len(cells) {
+			folded[i] = fold(cells[i], widths[i])
+		}
+	}
+	for k := range height(cells, widths) {
+		line := indent
+		for i, c := range t.Columns {
+			text := ""
+			if k < len(folded[i]) {
+				text = folded[i][k]
+			}
+			pad := strings.Repeat(" ", max(0, widths[i]-utf8.RuneCountInString(text)))
+			if c.Right {
+				line += pad + text
 			} else {
-				end()
+				line += text + pad
+			}
+			line += strings.Repeat(" ", gap)
+		}
+		w.line(line)
+	}
+}
+
+// wishes gives, for each column, how long its longest line and its longest word
+// are.
+func (t Table) wishes() (wish, least []float64) {
+	n := len(t.Columns)
+	wish, least = make([]float64, n), make([]float64, n)
+	note := func(i int, text string) {
+		for line := range strings.SplitSeq(text, "\n") {
+			wish[i] = max(wish[i], float64(utf8.RuneCountInString(line)))
+			for word := range strings.SplitSeq(bound(line), " ") {
+				least[i] = max(least[i], float64(utf8.RuneCountInString(word)))
 			}
 		}
-		for _, p := range tok.pieces {
-			face := t.In(p.Face)
-			for long > width+slack && used+sheet.Width(p.Text, face) > width+slack {
-				head, tail := sheet.Break(p.Text, face, width-used)
-				if used > 0 && sheet.Width(head, face) > width-used {
-					end() // not one letter fits behind the piece before
-					continue
-				}
-				now, p.Text = now.put(Span{head, p.Face}), tail
-				end()
-				if tail == "" {
-					break
-				}
-			}
-			if p.Text != "" {
-				now, used = now.put(p), used+sheet.Width(p.Text, face)
+	}
+	for i, c := range t.Columns {
+		note(i, c.Head)
+		for _, r := range t.Rows {
+			if i < len(r) {
+				note(i, r[i])
 			}
 		}
 	}
-	return append(out, now)
+	return wish, least
 }
 
-// unline makes text of set lines that breaks where they did.
-func unline(lines []line) Words {
-	var w Words
-	for i, l := range lines {
-		if i > 0 {
-			w = append(w, Span{Text: "\n"})
-		}
-		w = append(w, l...)
+// widths shares the width out among the columns.
+func (t Table) widths(width int) []int {
+	wish, least := t.wishes()
+	var leasts float64
+	for _, x := range least {
+		leasts += x
 	}
-	return w
-}
-
-// drawLines sets lines with the first one's top at y.
-func drawLines(s sheet.Sheet, lines []line, t sheet.Type, x, y, w float64) {
-	for i, l := range lines {
-		at := x
-		switch t.Align {
-		case sheet.Centre:
-			at += (w - l.width(t)) / 2
-		case sheet.Right:
-			at += w - l.width(t)
-		}
-		for _, r := range l {
-			face := t.In(r.Face).To(sheet.Left)
-			s.Text(at, y+baseline(t)+float64(i)*pitch(t), r.Text, face)
-			at += sheet.Width(r.Text, face)
+	free := float64(width - gap*(len(t.Columns)-1))
+	out := make([]int, len(t.Columns))
+	for i, x := range shareWidths(free, wish, least) {
+		out[i] = int(x)
+		if leasts >= free {
+			out[i] = max(4, out[i])
 		}
 	}
-}
-
-// Text is a paragraph. Broken over a page it leaves two lines at least on
-// either side.
-type Text struct {
-	Words Words
-	Type  sheet.Type // the faces come from the words
-	Full  bool       // as wide as the column, not held to the reading measure
-	Keep  bool       // stays with the block after it
-	Tight bool       // close under the block before it, which it belongs to
-}
-
-func (p Text) wide(w float64) float64 {
-	if p.Full {
-		return w
+	for total(out) > width { // the narrowest were given more than their part
+		widest := 0
+		for i := range out {
+			if out[i] > out[widest] {
+				widest = i
+			}
+		}
+		if out[widest] <= 4 {
+			break
+		}
+		out[widest]--
 	}
-	return min(w, measure*p.Type.Size/Body.Size)
+	return out
 }
-
-func (p Text) lines(w float64) []line { return p.Words.lines(p.Type, p.wide(w)) }
-
-func (p Text) height(w float64) float64 { return float64(len(p.lines(w))) * pitch(p.Type) }
-
-func (p Text) draw(s sheet.Sheet, x, y, w float64) error {
-	drawLines(s, p.lines(w), p.Type, x, y, p.wide(w))
-	return s.Err()
-}
-
-func (p Text) space() (above, below float64) { return paraSpace, paraSpace }
-
-func (p Text) keepsWithNext() bool { return p.Keep }
-
-// split leaves at least two lines on either side.
-func (p Text) split(w, room, page float64) (head, rest Block) {
-	lines := p.lines(w)
-	least := 2
-	if page == 0 {
-		least = 1
-	}
-	n := min(int(room/pitch(p.Type)), len(lines)-least)
-	if n < least {
-		return nil, p
-	}
-	a, z := p, p
-	a.Words, z.Words = unline(lines[:n]), unline(lines[n:])
-	return a, z
-}
-
-// Heading opens a part, enters the outline and stays with what follows. Levels
-// are 0 for a title, 1 and 2; a document that skips one on the way down cannot
-// be drawn.
-type Heading struct {
-	Level int
-	Text  string
-}
-
-func (h Heading) set() Text {
-	t := heads[min(max(h.Level, 0), len(heads)-1)]
-	return Text{Words: Words{{h.Text, t.Face}}, Type: t, Full: true}
-}
-
-func (h Heading) height(w float64) float64 { return h.set().height(w) }
-
-func (h Heading) draw(s sheet.Sheet, x, y, w float64) error {
-	s.Bookmark(h.Text, h.Level, y)
-	return h.set().draw(s, x, y, w)
-}
-
-func (h Heading) space() (above, below float64) {
-	return [3]float64{10, 8, 5}[min(max(h.Level, 0), 2)], [3]float64{4, 2.4, 1.4}[min(max(h.Level, 0), 2)]
-}
-
-func (h Heading) split(_, _, _ float64) (head, rest Block) { return nil, h }
-
-func (h Heading) keepsWithNext() bool { return true }

@@ -8,14 +8,14 @@ import (
 // guard is the part of a sheet that keeps faults: what both implementations
 // refuse, they refuse alike.
 type guard struct {
-	figure string
-	level  int // of the last bookmark, -1 before the first
-	page   int
-	err    error
+	picture string
+	level   int // of the last bookmark, -1 before the first
+	page    int
+	err     error
 }
 
-// Figure implements Sheet.
-func (g *guard) Figure(name string) { g.figure = name }
+// Picture implements Sheet.
+func (g *guard) Picture(name string) { g.picture = name }
 
 // Page implements Sheet.
 func (g *guard) Page() int { return g.page }
@@ -26,7 +26,7 @@ func (g *guard) Err() error { return g.err }
 // fail keeps the first fault.
 func (g *guard) fail(format string, args ...any) {
 	if g.err == nil {
-		g.err = fmt.Errorf("figure %q: %w", g.figure, fmt.Errorf(format, args...))
+		g.err = fmt.Errorf("picture %q: %w", g.picture, fmt.Errorf(format, args...))
 	}
 }
 

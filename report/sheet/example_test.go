@@ -38,12 +38,12 @@ func ExampleSheet_err() {
 		return
 	}
 	s.AddPage()
-	s.Figure("cold days")
+	s.Picture("cold days")
 	s.Text(22, 30, "a week", sheet.Type{})
 	s.Text(22, 40, "a month", sheet.Type{Size: 10})
 	fmt.Println(s.Err())
 	// Output:
-	// figure "cold days": type of 0 points; sizes are above 0
+	// picture "cold days": type of 0 points; sizes are above 0
 }
 
 func ExampleWrap() {

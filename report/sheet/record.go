@@ -19,16 +19,16 @@ const (
 
 // Op is one thing drawn. What its kind has no use for is zero.
 type Op struct {
-	Kind   Kind
-	Page   int     // 1 for the first
-	Figure string  // the name in force
-	Box    Rect    // what it covers, mm; text from its ascent to its descent, a bookmark its Y only
-	Points []Point // of a line or an area, mm
-	Text   string  // as drawn, cleaned; the title of a bookmark
-	Type   Type    // of text
-	Pen    Pen     // of a line, and of an area's outline
-	Fill   Fill    // of an area
-	Level  int     // of a bookmark
+	Kind    Kind
+	Page    int     // 1 for the first
+	Picture string  // the name in force
+	Box     Rect    // what it covers, mm; text from its ascent to its descent, a bookmark its Y only
+	Points  []Point // of a line or an area, mm
+	Text    string  // as drawn, cleaned; the title of a bookmark
+	Type    Type    // of text
+	Pen     Pen     // of a line, and of an area's outline
+	Fill    Fill    // of an area
+	Level   int     // of a bookmark
 }
 
 // Recording is a Sheet that keeps what is drawn on it. It refuses what PDF
@@ -48,7 +48,7 @@ func NewRecording(p Paper) (*Recording, error) {
 }
 
 func (r *Recording) add(o Op) {
-	o.Page, o.Figure = r.page, r.figure
+	o.Page, o.Picture = r.page, r.picture
 	r.Ops = append(r.Ops, o)
 }
 

@@ -11,8 +11,8 @@ type Sheet interface {
 	AddPage()
 	// Page is the number of the current page, 1 for the first, 0 before it.
 	Page() int
-	// Figure names what is drawn from here on, for error messages.
-	Figure(name string)
+	// Picture names what is drawn from here on, for error messages.
+	Picture(name string)
 	// Text draws one line of text with its baseline at y; x is its left end,
 	// middle or right end as t.Align says. Runes that cannot be drawn are
 	// replaced as Clean says.

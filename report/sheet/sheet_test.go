@@ -37,7 +37,7 @@ func newPDF(t *testing.T, paper Paper) *PDF {
 func scene(s Sheet) {
 	ten := Type{Size: 10}
 	s.AddPage()
-	s.Figure("scene")
+	s.Picture("scene")
 	s.Bookmark("Über alles", 0, 20)
 	s.Bookmark("Inner part", 1, 30)
 	s.Text(20, 30, "Cold to 4 °C, well-kept, 12–15 kg of ice, €1,250 ≈ ½ of it ≤ 3", ten)
@@ -265,7 +265,7 @@ func TestFaultsAreRefusedAlike(t *testing.T) {
 		}
 		for _, s := range []Sheet{newPDF(t, A4), rec} {
 			s.AddPage()
-			s.Figure("money over the years")
+			s.Picture("money over the years")
 			c.draw(s)
 			err := s.Err()
 			if err == nil || !strings.Contains(err.Error(), c.want) || !strings.Contains(err.Error(), "money over the years") {

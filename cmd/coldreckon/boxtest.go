@@ -1,0 +1,41 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"coldreckon/report/boxtest"
+)
+
+// boxtestCommand prints how to test a box, on one page with blanks.
+func boxtestCommand(out surroundings) *cobra.Command {
+	var units string
+	var to printer
+	cmd := &cobra.Command{
+		Use:   "boxtest -o OUT",
+		Short: "Print the two tests of an ice box, one page with blanks",
+		Long: `Prints one page to take aboard: a weighed test with ice and a test with jugs of
+water, each with blanks for the readings, a sum a pencil can do, and the lines
+that carry the result into the answers file. It is a PDF.`,
+		Example: `  coldreckon boxtest -o box-tests.pdf
+  coldreckon boxtest --units metric --paper letter -o box-tests.pdf`,
+		Args: arguments(0, 0, "nothing but flags"),
+		RunE: func(cmd *cobra.Command, _ []string) error {
+			sys, err := unitSystem(units)
+			if err != nil {
+				return err
+			}
+			if err := to.settle(out); err != nil {
+				return err
+			}
+			info, err := to.info(out, sys)
+			if err != nil {
+				return err
+			}
+			return to.write(cmd.Context(), out, func() ([]byte, error) { return boxtest.Document(sys, info.Author).PDF(info) })
+		},
+		ValidArgsFunction: cobra.NoFileCompletions,
+	}
+	addUnitsFlag(cmd, &units)
+	to.addFlags(cmd, "pdf")
+	return cmd
+}

@@ -1,0 +1,211 @@
+package compare
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// schema counts the forms of the JSON; it grows when a key changes its meaning
+// or goes.
+const schema = 1
+
+type jsonRange struct {
+	Low     float64 `json:"low"`
+	Typical float64 `json:"typical"`
+	High    float64 `json:"high"`
+}
+
+type jsonCase struct {
+	Works    int       `json:"works_of_100_futures"`
+	ColdDays int       `json:"cold_days_of_100"`
+	First    jsonRange `json:"first_cost"`
+	Yearly   jsonRange `json:"yearly_cost"`
+}
+
+type jsonOption struct {
+	ID       economics.OptionID `json:"option"`
+	AsTold   jsonCase           `json:"as_told"`
+	Fitted   jsonCase           `json:"fitted"`
+	Work     []string           `json:"work"`
+	WorkCost jsonRange          `json:"work_cost"`
+	Best     int                `json:"best_of_100_futures"`
+}
+
+type jsonFigure struct {
+	Value string `json:"value"`
+	How   How    `json:"how"`
+}
+
+type jsonStop struct {
+	ID      string               `json:"id"`
+	Options []economics.OptionID `json:"options"` // empty: all
+	Text    string               `json:"text"`
+}
+
+type jsonBoat struct {
+	File     string             `json:"file"`
+	Name     string             `json:"name"`
+	Error    string             `json:"error,omitempty"`
+	Currency string             `json:"currency,omitempty"`
+	Answer   economics.OptionID `json:"answer,omitempty"`
+	Best     *int               `json:"answer_of_100_futures,omitempty"`
+	Sure     *bool              `json:"sure,omitempty"`
+	Works    *bool              `json:"works,omitempty"`
+	Way      economics.OptionID `json:"cold_food_by,omitempty"`
+	Options  []jsonOption       `json:"options,omitempty"`
+	Box      *jsonBox           `json:"box,omitempty"`
+	Stops    []jsonStop         `json:"stops,omitempty"`
+}
+
+type jsonBox struct {
+	VolumeL  float64               `json:"volume_l"`
+	Leak     jsonRange             `json:"leak_w_per_k"`
+	LeakHow  How                   `json:"leak_how"`
+	LeakFrom string                `json:"leak_from"`
+	Figures  map[string]jsonFigure `json:"figures"`
+}
+
+// digits4 keeps four significant digits: the same on every processor, and
+// already more than is known.
+func digits4(x float64) float64 {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return 0
+	}
+	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 3, 64), 64)
+	if err != nil { // the text was made from a number
+		return x
+	}
+	return y
+}
+
+func jsonOf(r quantity.Range) jsonRange {
+	return jsonRange{digits4(r.Low), digits4(r.Typical), digits4(r.High)}
+}
+
+// JSON gives the comparison as data, units in the names of the keys, money in
+// each boat's currency. Low and high are 10th and 90th percentiles.
+func (t *Table) JSON() ([]byte, error) {
+	boats := make([]jsonBoat, 0, len(t.Rows))
+	for i := range t.Rows {
+		boats = append(boats, t.Rows[i].json())
+	}
+	out, err := json.MarshalIndent(struct {
+		Schema  int        `json:"schema"`
+		Heading string     `json:"heading"`
+		Pattern string     `json:"pattern,omitempty"`
+		Sorted  string     `json:"sorted_by,omitempty"`
+		Version string     `json:"version,omitempty"`
+		Seed    uint64     `json:"seed"`
+		Futures int        `json:"futures"`
+		Prices  string     `json:"price_book"`
+		Boats   []jsonBoat `json:"boats"`
+	}{schema, Heading, t.Pattern, t.Sorted, t.Version, t.Seed, t.Futures, t.Prices, boats}, "", "  ")
+	if err != nil {
+		return nil, fmt.Errorf("comparison as JSON: %w", err)
+	}
+	return append(out, '\n'), nil
+}
+
+func (r *Row) json() jsonBoat {
+	b := jsonBoat{File: r.File, Name: r.Name, Error: r.Error}
+	if r.Error != "" {
+		return b
+	}
+	b.Currency, b.Answer, b.Best, b.Sure, b.Works, b.Way = r.Currency, r.Answer, &r.Best, &r.Sure, &r.Works, r.Way
+	one := func(c Case) jsonCase { return jsonCase{c.Works, c.ColdDays, jsonOf(c.First), jsonOf(c.Yearly)} }
+	for i := range r.Options {
+		o := &r.Options[i]
+		work := o.Work
+		if work == nil {
+			work = []string{}
+		}
+		b.Options = append(b.Options, jsonOption{o.ID, one(o.AsTold), one(o.Fitted), work, jsonOf(o.WorkCost), o.Best})
+	}
+	x := r.Box
+	b.Box = &jsonBox{digits4(x.VolumeL), jsonOf(x.Leak), x.LeakHow, x.LeakFrom, map[string]jsonFigure{
+		"volume": {x.Volume.Value, x.Volume.How}, "foam": {x.Foam.Value, x.Foam.How}, "state": {x.State.Value, x.State.How},
+		"lid_seal": {x.Seal.Value, x.Seal.How}, "drain": {x.Drain.Value, x.Drain.How},
+	}}
+	for _, s := range r.Stops {
+		options := s.Options
+		if options == nil {
+			options = []economics.OptionID{}
+		}
+		b.Stops = append(b.Stops, jsonStop{s.ID, options, s.Text})
+	}
+	return b
+}
+
+// CSV gives the comparison as a table with one line a boat and a head line
+// (RFC 4180). A text that a spreadsheet would take for a formula stands behind
+// an apostrophe. The first column of every line repeats that it is no survey.
+func (t *Table) CSV() ([]byte, error) {
+	var out bytes.Buffer
+	w := csv.NewWriter(&out)
+	w.UseCRLF = true
+	head := []string{"note", "file", "name", "error", "currency", "answer", "answer_of_100", "sure", "works", "cold_food_by"}
+	for _, id := range economics.Options {
+		for _, column := range optionColumns {
+			head = append(head, string(id)+"_"+column)
+		}
+	}
+	head = append(head, "box_volume_l", "volume_how", "foam", "foam_how", "state", "state_how", "lid_seal", "lid_seal_how", "drain", "drain_how",
+		"leak_w_per_k_low", "leak_w_per_k", "leak_w_per_k_high", "leak_how", "stops")
+	lines := [][]string{head}
+	for i := range t.Rows {
+		lines = append(lines, t.Rows[i].csv(len(head)))
+	}
+	if err := w.WriteAll(lines); err != nil {
+		return nil, fmt.Errorf("comparison as CSV: %w", err)
+	}
+	return out.Bytes(), nil
+}
+
+var optionColumns = []string{"works_as_told_of_100", "works_fitted_of_100", "cold_days_as_told_of_100", "cold_days_fitted_of_100",
+	"work", "work_cost_low", "work_cost", "work_cost_high", "first_cost_fitted_low", "first_cost_fitted", "first_cost_fitted_high",
+	"yearly_as_told_low", "yearly_as_told", "yearly_as_told_high", "yearly_fitted_low", "yearly_fitted", "yearly_fitted_high"}
+
+func (r *Row) csv(columns int) []string {
+	num := func(x float64) string { return strconv.FormatFloat(digits4(x), 'f', -1, 64) }
+	three := func(x quantity.Range) []string { return []string{num(x.Low), num(x.Typical), num(x.High)} }
+	line := []string{"not a survey or a valuation", inert(r.File), inert(r.Name), inert(r.Error)}
+	if r.Error != "" {
+		return append(line, make([]string, columns-len(line))...)
+	}
+	line = append(line, inert(r.Currency), string(r.Answer), strconv.Itoa(r.Best), strconv.FormatBool(r.Sure), strconv.FormatBool(r.Works), string(r.Way))
+	for i := range r.Options {
+		o := &r.Options[i]
+		line = append(line, strconv.Itoa(o.AsTold.Works), strconv.Itoa(o.Fitted.Works), strconv.Itoa(o.AsTold.ColdDays), strconv.Itoa(o.Fitted.ColdDays),
+			strings.Join(o.Work, "; "))
+		for _, x := range []quantity.Range{o.WorkCost, o.Fitted.First, o.AsTold.Yearly, o.Fitted.Yearly} {
+			line = append(line, three(x)...)
+		}
+	}
+	b := r.Box
+	line = append(line, num(b.VolumeL), string(b.Volume.How))
+	for _, f := range []Datum{b.Foam, b.State, b.Seal, b.Drain} {
+		line = append(line, f.Value, string(f.How))
+	}
+	line = append(line, three(b.Leak)...)
+	var stops []string
+	for _, s := range r.Stops {
+		stops = append(stops, s.ID)
+	}
+	return append(line, string(b.LeakHow), strings.Join(stops, " "))
+}
+
+// inert keeps a spreadsheet from taking an owner's text for a formula.
+func inert(s string) string {
+	if s != "" && strings.ContainsRune("=+-@\t\r", rune(s[0])) {
+		return "'" + s
+	}
+	return s
+}

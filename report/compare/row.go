@@ -1,0 +1,285 @@
+package compare
+
+import (
+	"fmt"
+	"iter"
+	"runtime"
+	"slices"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/words"
+	"coldreckon/rules"
+)
+
+// Entry is one boat to compare: complete, every answer given or assumed, with
+// the buyer's answers in place; or the error that reading it met.
+type Entry struct {
+	File string // as it is printed; may be empty
+	Boat economics.Boat
+	Err  error // nil when the boat was read
+}
+
+// Row is what is kept of one boat.
+type Row struct {
+	File  string
+	Name  string
+	Error string // why it could not be reckoned; the rest is then empty
+
+	Currency string
+	System   quantity.System
+	// Answer is the option found best, Best how many of 100 futures bear it
+	// out, Sure whether they carry it. Works is false when nothing works in
+	// enough futures; Answer then fails by least.
+	Answer economics.OptionID
+	Best   int
+	Sure   bool
+	Works  bool
+	// Way is how food is best kept cold: the answer, if it keeps food cold,
+	// else the cheapest way that works in nine of ten futures with the work, or
+	// the one that comes nearest to it.
+	Way economics.OptionID
+	// Options are the four, in the order of economics.Options.
+	Options [4]Option
+	Box     Box
+	Stops   []Stop
+}
+
+// Of gives the row's figures of an option; nil for an option that is none of the
+// four, and in a row with an error.
+func (r *Row) Of(id economics.OptionID) *Option {
+	for i := range r.Options {
+		if r.Options[i].ID == id {
+			return &r.Options[i]
+		}
+	}
+	return nil
+}
+
+// Option is one of the four ways on one boat.
+type Option struct {
+	ID             economics.OptionID
+	AsTold, Fitted Case
+	Work           []string       // pieces of work, in the order a yard would do them
+	WorkCost       quantity.Range // at first, with all prices of the book low or all high
+	Best           int            // of 100 futures, in how many it is best
+}
+
+// Case is an option as the boat stands, or with the work.
+type Case struct {
+	Works    int // of 100 futures
+	ColdDays int // of 100 days aboard, in typical years
+	// Money at typical inputs, with the 10th and 90th percentiles over futures:
+	// paid at first, and a year all in all.
+	First, Yearly quantity.Range
+}
+
+// Stop is a caution that must be cleared before an option can be called
+// suitable.
+type Stop struct {
+	ID      string
+	Text    string
+	Options []economics.OptionID // which it concerns; empty means all
+}
+
+// rowOf reckons one boat, with the same settings as all others. It never
+// fails: what goes wrong is the row's Error.
+func rowOf(e Entry, pack rules.Pack, set economics.Settings) Row {
+	row, err := reckon(e, pack, set)
+	if err != nil {
+		return Row{File: e.File, Name: e.Boat.Name, Error: err.Error()}
+	}
+	return row
+}
+
+// Compare reckons the boats in their order, as many at a time as the machine
+// has cores. After each it calls progress, which may be nil, with how many are
+// done and the row just made. It ends when the entries do, so that a caller who
+// must stop early ends them.
+func Compare(entries iter.Seq[Entry], pack rules.Pack, set economics.Settings, progress func(done int, row *Row)) Table {
+	t := Table{Seed: set.Seed, Futures: set.Futures, Prices: pack.Book.Identity, BookCurrency: pack.Book.Currency}
+	var underWay []chan Row // the oldest first
+	finish := func() {
+		t.Rows = append(t.Rows, <-underWay[0])
+		underWay = underWay[1:]
+		if progress != nil {
+			progress(len(t.Rows), &t.Rows[len(t.Rows)-1])
+		}
+	}
+	for e := range entries {
+		if len(underWay) == runtime.GOMAXPROCS(0) {
+			finish()
+		}
+		row := make(chan Row, 1)
+		underWay = append(underWay, row)
+		go func() { row <- rowOf(e, pack, set) }()
+	}
+	for len(underWay) > 0 {
+		finish()
+	}
+	return t
+}
+
+func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err error) {
+	if e.Err != nil {
+		return Row{}, e.Err
+	}
+	defer func() { // a fault in one boat must not stop the rest
+		if fault := recover(); fault != nil {
+			err = fmt.Errorf("found a fault in the program itself: %v", fault)
+		}
+	}()
+	ground, err := e.Boat.Ground()
+	if err != nil {
+		return Row{}, err
+	}
+	r, err := economics.Reckon(e.Boat, pack.Book, ground, set)
+	if err != nil {
+		return Row{}, err
+	}
+	row = Row{
+		File: e.File, Name: e.Boat.Name, Currency: e.Boat.Currency, System: e.Boat.Units,
+		Answer: r.Verdict.Option, Best: r.Verdict.WayOf100, Sure: r.Verdict.SureOfStep && r.Verdict.SureOfWay, Works: r.Verdict.Works,
+		Box: boxOf(r),
+	}
+	var sets []economics.Facts
+	for i := range r.Options {
+		row.Options[i] = optionOf(r, &r.Options[i], pack.Book)
+		sets = append(sets, r.Options[i].Fitted.Facts)
+	}
+	row.Way = row.coldWay()
+	findings, err := pack.Judge(sets...)
+	if err != nil {
+		return Row{}, err
+	}
+	for _, f := range findings {
+		if f.Grade != rules.Stop {
+			continue
+		}
+		s := Stop{ID: f.ID, Text: words.Local(f.Text, e.Boat.Units)}
+		if len(f.Options) < len(economics.Options) {
+			s.Options = f.Options
+		}
+		row.Stops = append(row.Stops, s)
+	}
+	return row, nil
+}
+
+// enough is in how many of 100 futures a way must work to be called cold
+// enough: what the search for work aims at.
+const enough = 90
+
+func (r *Row) coldWay() economics.OptionID {
+	if r.Works && r.Answer != economics.DryStores {
+		return r.Answer
+	}
+	var best *Option
+	for i := range r.Options {
+		o := &r.Options[i]
+		if o.ID == economics.DryStores {
+			continue
+		}
+		switch {
+		case best == nil,
+			min(o.Fitted.Works, enough) > min(best.Fitted.Works, enough),
+			min(o.Fitted.Works, enough) == min(best.Fitted.Works, enough) && o.Fitted.Yearly.Typical < best.Fitted.Yearly.Typical:
+			best = o
+		}
+	}
+	return best.ID
+}
+
+// StopsFor gives the stops that concern an option.
+func (r *Row) StopsFor(id economics.OptionID) []Stop {
+	var out []Stop
+	for _, s := range r.Stops {
+		if len(s.Options) == 0 || slices.Contains(s.Options, id) {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// share100 reads a share among an option's facts as a count of 100.
+func share100(f economics.Facts, name string) int {
+	x, _ := f[name].(float64)
+	return int(100*x + 0.5)
+}
+
+func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics.Book) Option {
+	out := Option{ID: o.ID, Best: o.BestOf100}
+	out.AsTold = caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands)
+	out.Fitted = caseOf(&o.Fitted, o.WorkableOf100, o.FittedBands)
+	told := words.Of(r, book).Work(o.ID)
+	for _, item := range o.Fit.Items {
+		text := piece(item, r.Boat.Units)
+		if item.Piece == economics.HabitPiece { // how to start cold is another thing on each way
+			if i := slices.IndexFunc(told, func(w words.Work) bool { return w.Piece == item.Piece }); i >= 0 {
+				text = told[i].What
+			}
+		}
+		out.Work = append(out.Work, text)
+	}
+	if len(out.Work) > 0 {
+		out.WorkCost = costOfWork(o.Fitted.Lines, book)
+	}
+	return out
+}
+
+// workLines are the price-book lines that work on box and boat is billed by,
+// apart from the unit and what always comes with one.
+var workLines = map[string]bool{
+	"seal": true, "drain_trap": true, "lid_foam": true, "foam": true, "cover": true,
+	"vent_duct": true, "panel": true, "battery_lead": true, "battery_lithium": true,
+}
+
+// costOfWork adds up what the work costs at first by typical prices, with the
+// range of the price book: all prices low, or all high.
+func costOfWork(lines []economics.CostLine, book economics.Book) quantity.Range {
+	var sum quantity.Range
+	for _, l := range lines {
+		if !workLines[l.ID] || l.First == 0 {
+			continue
+		}
+		low, high := 1.0, 1.0
+		if line, ok := book.Price(l.ID); ok && line.Price.Typical > 0 {
+			low, high = line.Price.Low/line.Price.Typical, line.Price.High/line.Price.Typical
+		}
+		sum.Low += l.First * low
+		sum.Typical += l.First
+		sum.High += l.First * high
+	}
+	return sum
+}
+
+func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
+	band := func(typical float64, b quantity.Range) quantity.Range {
+		return quantity.Range{Low: min(b.Low, typical), Typical: typical, High: max(b.High, typical)}
+	}
+	return Case{
+		Works: works, ColdDays: share100(o.Facts, "cold_share"),
+		First: band(o.First, bands.First), Yearly: band(o.Yearly, bands.Yearly),
+	}
+}
+
+// piece names a piece of work in few words.
+func piece(item economics.FitItem, sys quantity.System) string {
+	length := func() string { return quantity.FormatLength(quantity.Metre(item.Size/1000), sys) }
+	switch item.Piece {
+	case economics.SealPiece:
+		return "lid and drain made tight"
+	case economics.LidPiece:
+		return length() + " more foam in the lid"
+	case economics.FacesPiece:
+		return length() + " more foam on walls in reach"
+	case economics.CoverPiece:
+		return "a cover over the food"
+	case economics.VentPiece:
+		return "ducted air for the unit"
+	case economics.PanelPiece:
+		return quantity.FormatPower(quantity.Watt(item.Size)) + " more panel"
+	case economics.BatteryPiece:
+		return quantity.FormatCharge(quantity.AmpHour(item.Size)) + " more battery"
+	}
+	return string(item.Piece)
+}

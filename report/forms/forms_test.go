@@ -1,0 +1,130 @@
+package forms
+
+import (
+	"strings"
+	"testing"
+
+	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
+)
+
+// drawn sets blocks on a page and holds them to the page's promises.
+func drawn(t *testing.T, blocks ...layout.Block) *sheet.Recording {
+	t.Helper()
+	r, err := sheet.NewRecording(sheet.A4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var doc layout.Document
+	doc.Add(blocks...)
+	if err := doc.Draw(r); err != nil {
+		t.Fatal(err)
+	}
+	for _, o := range r.Outside(layout.Frame(r).Inset(-0.1, -0.1, -0.1, -11)) {
+		t.Errorf("outside the frame: %v", o)
+	}
+	for _, pair := range r.Collisions() {
+		t.Errorf("collision: %v\n%v", pair[0], pair[1])
+	}
+	return r
+}
+
+func count(r *sheet.Recording, k sheet.Kind) int {
+	n := 0
+	for _, o := range r.Ops {
+		if o.Kind == k {
+			n++
+		}
+	}
+	return n
+}
+
+func TestFormGrowsWithItsText(t *testing.T) {
+	long := strings.Repeat("look the leak up in the table and multiply it ", 6)
+	form := Form{BoxWidth: 30, ExampleWidth: 12, ExampleHead: "example", Lines: []Line{
+		{Mark: "1", Text: "Volume of the box", Unit: "cu ft", Example: "3.5"},
+		{Mark: "2", Text: long, Unit: "Btu/h·°F", Example: "2.76", Heavy: true},
+		{Text: "The choice", Head: true},
+		{Mark: "20", Text: "Cost a year", Unit: "$"},
+	}}
+	r := drawn(t, form.Block(), layout.Para{Text: "After the form."})
+	if boxes := count(r, sheet.AreaOp); boxes != 3 {
+		t.Errorf("%d boxes, want one for each line but the head", boxes)
+	}
+	last := r.Ops[0]
+	for _, o := range r.Ops {
+		if o.Kind == sheet.AreaOp {
+			last = o
+		}
+	}
+	for _, o := range r.Ops {
+		if o.Text == "Cost a year" && (o.Box.Y+o.Box.H/2 < last.Box.Y+1.5 || o.Box.Y+o.Box.H/2 > last.Box.Bottom()-1.5) {
+			t.Errorf("%v does not stand beside its box %v", o, last.Box)
+		}
+	}
+	for _, box := range r.Ops {
+		for _, o := range r.Ops {
+			if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Text != "cu ft" && o.Text != "Btu/h·°F" && o.Text != "$" && o.Box.Overlaps(box.Box) {
+				t.Errorf("%v stands in a box", o)
+			}
+		}
+	}
+}
+
+func TestGridHoldsItsRowsAndNames(t *testing.T) {
+	g := Grid{Heads: []string{"Time", "Air outside, in the shade and out of the wind, °C", "Inside"}, Rows: []string{"", "", "Mean"}}
+	r := drawn(t, g.Block(), layout.Para{Text: "After the grid."})
+	if lines := count(r, sheet.LineOp); lines != 4+4 {
+		t.Errorf("%d lines, want 4 across and 4 down", lines)
+	}
+	if !strings.Contains(r.String(), "Mean") {
+		t.Error("the name of a row is missing")
+	}
+}
+
+func TestListingKeepsItsIndent(t *testing.T) {
+	r := drawn(t, Listing{Lines: []string{"evidence:", "  jug_tests:", "    - water: ___ kg"}}.Block())
+	var at []float64
+	for _, o := range r.Ops {
+		if o.Kind == sheet.TextOp && strings.Contains(o.Text, ":") {
+			at = append(at, o.Box.X)
+		}
+	}
+	if len(at) != 3 || !(at[0] < at[1] && at[1] < at[2]) {
+		t.Errorf("lines start at %v, want each further in", at)
+	}
+}
+
+// Worked figures stand behind their line where they fit, else below it, and
+// never in its box.
+func TestWorkedFiguresFollowTheirLine(t *testing.T) {
+	long := strings.Repeat("12 × 30 + ", 14)
+	r := drawn(t, Form{BoxWidth: 30, Lines: []Line{
+		{Text: "A head", Head: true},
+		{Mark: "1", Text: "Ice to buy", Working: "Say 10 × 30 = 300."},
+		{Mark: "2", Text: strings.TrimSpace(strings.Repeat("the ice of the year ", 3)), Working: "Say 10 × 30 + 8 × 30 = 540, as is told."},
+		{Mark: "3", Text: "Cost a year", Working: long},
+	}}.Block(), layout.Para{Text: "After the form."})
+	at := func(start string) sheet.Op {
+		for _, o := range r.Ops {
+			if o.Kind == sheet.TextOp && strings.HasPrefix(o.Text, start) {
+				return o
+			}
+		}
+		t.Fatalf("%q is not drawn", start)
+		return sheet.Op{}
+	}
+	if text, say := at("Ice to buy"), at("Say 10 × 30 = 300"); say.Box.X < text.Box.Right() || say.Box.Y > text.Box.Bottom() {
+		t.Errorf("%v does not stand behind %v", say, text)
+	}
+	if text, say := at("the ice"), at("Say 10 × 30 + 8"); say.Box.X != text.Box.X || say.Box.Y < text.Box.Y+2 {
+		t.Errorf("%v does not stand below %v", say, text)
+	}
+	for _, box := range r.Ops {
+		for _, o := range r.Ops {
+			if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Box.Overlaps(box.Box) {
+				t.Errorf("%v stands in the box %v", o, box.Box)
+			}
+		}
+	}
+}

@@ -1,0 +1,128 @@
+package layout
+
+import "coldreckon/report/sheet"
+
+// styles are the types of the styles.
+var styles = map[Style]sheet.Type{Body: bodyType, Lede: ledeType, Small: smallType, Fine: fineType, Tiny: tinyType}
+
+func setAll(blocks []Block) stack {
+	var out stack
+	for _, b := range blocks {
+		out = append(out, b.set())
+	}
+	return out
+}
+
+func (h Heading) set() flow { return setTitle(h) }
+
+func (p Para) set() flow {
+	return paragraph{words: led(p.Lead, p.Text), typ: styles[p.Style], full: p.Wide || p.Style != Body, keep: p.Keep}
+}
+
+// led sets a bold lead before a text.
+func led(lead, text string) words {
+	switch {
+	case lead == "":
+		return plain(bound(text))
+	case text == "":
+		return strong(bound(lead))
+	}
+	return join(strong(bound(lead+" ")), plain(bound(text)))
+}
+
+func (l List) set() flow {
+	typ := bodyType
+	switch {
+	case l.Fine:
+		typ = fineType
+	case l.Steps:
+		typ = stepType
+	}
+	var items []flow
+	for _, entry := range l.Items {
+		w := led(entry.Lead, entry.Text)
+		if entry.Source != "" {
+			w = join(w, quiet(bound(" "+entry.Source)))
+		}
+		items = append(items, paragraph{words: w, typ: typ, full: true})
+	}
+	return setItems(l.Mark, items...)
+}
+
+func (t Table) set() flow {
+	out := grid{columns: t.Columns, fine: t.Fine, framed: t.Framed}
+	for i, cells := range t.Rows {
+		row := gridRow{heavy: t.Sum && i == len(t.Rows)-1}
+		for _, c := range cells {
+			row.cells = append(row.cells, plain(bound(c)))
+		}
+		out.rows = append(out.rows, row)
+	}
+	return out
+}
+
+// tall is the height of the drawing at a width.
+func (p Picture) tall(w float64) float64 {
+	if p.Least == nil {
+		return p.Height
+	}
+	return max(p.Height, p.Least(w))
+}
+
+func (p Picture) set() flow {
+	var out stack
+	if !p.Headed && p.Finding != "" {
+		out = append(out, paragraph{words: strong(bound(p.Finding)), typ: findingType, full: true, keep: true})
+	}
+	if !p.Headed && p.Caption != "" {
+		out = append(out, paragraph{words: plain(bound(p.Caption)), typ: smallType, full: true, keep: true, tight: true})
+	}
+	air := pictureAir
+	if len(out) > 0 {
+		air = paraSpace
+	}
+	out = append(out, drawing{tall: p.tall, ink: p.Draw, air: air})
+	if p.Shown {
+		out = append(out, p.Table.set())
+	}
+	if len(out) == 1 {
+		return out[0]
+	}
+	return out
+}
+
+func (n Note) set() flow {
+	weight := 0.0
+	if n.Heavy {
+		weight = 0.8
+	}
+	return aside{weight, setAll(n.Blocks)}
+}
+
+func (s Side) set() flow {
+	out := beside{shares: s.Shares}
+	for _, c := range s.Columns {
+		out.blocks = append(out.blocks, setAll(c))
+	}
+	return out
+}
+
+func (k Kept) set() flow { return together{setAll(k)} }
+
+func (r Rows) set() flow {
+	var out stack
+	for _, b := range r {
+		out = append(out, flush{b.set()})
+	}
+	return out
+}
+
+// flush takes the air from around a block, and keeps it whole.
+type flush struct{ flow }
+
+func (flush) space() (above, below float64)             { return 0, 0 }
+func (f flush) split(_, _, _ float64) (head, rest flow) { return nil, f }
+
+func (o OnPaper) set() flow {
+	return drawing{name: o.Name, tall: o.Height, ink: o.Draw, air: pictureAir}
+}
