@@ -74,8 +74,18 @@ type Face struct {
 	Material  heat.Material
 	State     heat.State     // how wet the foam is; Missing counts as no foam
 	Neighbour heat.Neighbour // what lies behind
-	Reachable bool           // whether foam can be added
+	Reach     Reach          // from where foam can be added
 }
+
+// Reach is the side from which foam can be added to a face.
+type Reach string
+
+// The sides. Foam added from inside takes litres of the box, foam from outside none.
+const (
+	FromInside  Reach = "inside"
+	FromOutside Reach = "outside"
+	NotReached  Reach = "no"
+)
 
 // Box is the ice box as it stands.
 type Box struct {
@@ -89,6 +99,9 @@ type Box struct {
 	Faces       map[heat.Side]Face // always all six
 	FittedUnit  FittedUnit
 	CabinOffset quantity.Kelvin // cabin air over outdoor air
+	FoamThere   quantity.Tri    // whether there is any foam; Unknown where nobody has looked
+	Cover       quantity.Tri    // an insulating cover lies over the contents
+	ChestFits   quantity.Tri    // a free-standing chest would find room on deck or a berth
 }
 
 // FittedUnit is the refrigeration already in the box.
@@ -114,9 +127,11 @@ type Evidence struct {
 // Food is what must be kept cold, and how well.
 type Food struct {
 	Target          quantity.Celsius  // aimed for
-	KgPerPersonDay  quantity.Kilogram // all food and drink put in the box or lockers
+	KgPerPersonDay  quantity.Kilogram // food, drinks apart
 	MustBeColdShare quantity.Fraction // the part of it that needs cooling
-	ColdDaysWanted  quantity.Fraction // share of days that must be cold for an option to work
+	DrinksADay      float64           // cans of 0.35 L wanted cold, a person and day
+	CoolIsEnough    quantity.Tri      // only drinks, butter and the like: 10 °C will do
+	ColdDaysWanted  quantity.Fraction // share of days that must be cold, or cool where CoolIsEnough
 	DryPremium      quantity.Money    // what food that keeps costs more, a person and night
 	Medicine        quantity.Tri      // medicine aboard that needs 2 to 8 °C
 	Vulnerable      quantity.Tri      // infants, pregnant, old or immune-weakened crew
@@ -138,8 +153,11 @@ type Ice struct {
 	UnitSize     quantity.Kilogram // one bag or block
 	FoundAtStops quantity.Fraction // share of stops that sell it
 	FirstLoad    FirstLoad
+	HomeFreezer  quantity.Kilogram // most that the freezer at home gives a trip, when FromHome
+	Runs         quantity.Tri      // they would fetch ice on days without another errand; Unknown counts as no
 	TripCost     quantity.Money    // of each extra errand for ice
-	CarryLimit   quantity.Kilogram // most that can be carried at once
+	FirstCarry   quantity.Kilogram // most that can be brought at a trip's start; 0 = what fits
+	CarryLimit   quantity.Kilogram // most that can be brought at a later stop, by dinghy or on foot
 	CarryLoss    quantity.Fraction // of what is bought, melted on the way
 	ShareOfBox   quantity.Fraction // of the box given to ice
 }
@@ -172,12 +190,16 @@ const (
 
 // Money is the owner's terms.
 type Money struct {
-	Budget       quantity.Money    // most they would spend at first; 0 = no limit given
-	Years        quantity.Year     // horizon, whole years >= 1
-	WillSell     quantity.Tri      // within the horizon
-	Discount     quantity.Fraction // a year, above inflation
-	ColdDayWorth quantity.Money    // worth of one cold day; counts only when its key is Told in Known
-	FittedBy     FittedBy
+	Budget   quantity.Money    // most they would spend at first; 0 = no limit given
+	Years    quantity.Year     // horizon, whole years >= 1
+	WillSell quantity.Tri      // within the horizon
+	Discount quantity.Fraction // a year, above inflation
+	// ColdDayWorth is what a day with cold food is worth to the crew against one
+	// on food that keeps, its dearer food counted in; it counts only when its
+	// key is Told in Known. ColdDayWorthTo is the upper end where they told a
+	// range, else 0.
+	ColdDayWorth, ColdDayWorthTo quantity.Money
+	FittedBy                     FittedBy
 }
 
 // Form is how a unit comes.
