@@ -34,7 +34,7 @@ func (b Box) lidSide() heat.Side {
 func (b Box) reachable() []heat.Side {
 	var sides []heat.Side
 	for _, side := range heat.Sides {
-		if side != b.lidSide() && b.Faces[side].Reachable {
+		if side != b.lidSide() && b.Faces[side].Reach != NotReached {
 			sides = append(sides, side)
 		}
 	}

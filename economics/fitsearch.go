@@ -87,7 +87,7 @@ func steps(b *Boat, option OptionID) []step {
 				f.Drain = n > 0 && b.Box.Drain == heat.OpenDrain
 			})
 		}
-		if b.Box.Faces[b.Box.lidSide()].Reachable {
+		if b.Box.Faces[b.Box.lidSide()].Reach != NotReached {
 			add(LidPiece, 2, func(f *FitOut, n int) { f.LidFoam = foamStep * quantity.Metre(n) })
 		}
 		if len(b.Box.reachable()) > 0 {

@@ -24,7 +24,7 @@ func narrow(seed uint64) Boat {
 	foam := quantity.Metre(between(0.02, 0.06))
 	for i, side := range heat.Sides {
 		f := b.Box.Faces[side]
-		f.Foam, f.Reachable = foam, i > 0 && rng.IntN(2) == 0
+		f.Foam, f.Reach = foam, map[bool]Reach{true: FromInside, false: NotReached}[i > 0 && rng.IntN(2) == 0]
 		b.Box.Faces[side] = f
 	}
 	b.Power.Battery = quantity.AmpHour(between(60, 200))

@@ -11,7 +11,7 @@ import (
 func dunlin() Boat {
 	faces := map[heat.Side]Face{}
 	for _, s := range heat.Sides {
-		faces[s] = Face{Foam: 0.025, Material: heat.OldPolyurethane, State: heat.Damp, Neighbour: heat.Cabin, Reachable: s == heat.Inboard || s == heat.Top || s == heat.Fore}
+		faces[s] = Face{Foam: 0.025, Material: heat.OldPolyurethane, State: heat.Damp, Neighbour: heat.Cabin, Reach: map[bool]Reach{true: FromInside, false: NotReached}[s == heat.Inboard || s == heat.Top || s == heat.Fore]}
 	}
 	out := faces[heat.Outboard]
 	out.Neighbour = heat.Sea

@@ -32,7 +32,7 @@ func iceBoat(ground string) Boat {
 	b.Ice.FoundAtStops, b.Food.Target = 1, 5
 	b.Box.Volume = 110
 	for side, f := range b.Box.Faces {
-		f.Foam, f.Reachable = 0.05, true
+		f.Foam, f.Reach = 0.05, FromInside
 		b.Box.Faces[side] = f
 	}
 	return b

@@ -141,7 +141,7 @@ func TestMoneyOfASmallUnitByHand(t *testing.T) {
 func TestMoneyOfAFitOutByHand(t *testing.T) {
 	b := economics.Dunlin()
 	lid := b.Box.Faces[heat.Top]
-	lid.Reachable = false
+	lid.Reach = economics.NotReached
 	b.Box.Faces[heat.Top] = lid
 	small := reckon(t, b, few).Of(economics.SmallUnit)
 	if small.Fit.Out.FaceFoam == 0 || !small.Fit.Out.Seal || !small.Fit.Out.Drain {

@@ -70,7 +70,7 @@ func plausible(seed uint64) economics.Boat {
 	for _, side := range heat.Sides {
 		f := b.Box.Faces[side]
 		f.Foam, f.State, f.Material = foam, state, material
-		f.Reachable = rng.IntN(2) == 0
+		f.Reach = oneOf(rng, economics.FromInside, economics.NotReached)
 		b.Box.Faces[side] = f
 	}
 

@@ -20,7 +20,7 @@ func weekender() economics.Boat {
 	faces := map[heat.Side]economics.Face{}
 	for _, side := range heat.Sides {
 		faces[side] = economics.Face{Foam: 0.025, Material: heat.OldPolyurethane, State: heat.Damp, Neighbour: heat.Cabin,
-			Reachable: side == heat.Inboard || side == heat.Top || side == heat.Fore}
+			Reach: map[bool]economics.Reach{true: economics.FromInside, false: economics.NotReached}[side == heat.Inboard || side == heat.Top || side == heat.Fore]}
 	}
 	hull := faces[heat.Outboard]
 	hull.Neighbour = heat.Sea

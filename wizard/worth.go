@@ -148,7 +148,7 @@ func open(key string, boat *economics.Boat) bool {
 // turns on. Inputs that no answer can sharpen are left out.
 var narrowing = map[string][]string{
 	"leak":          {"evidence.ice_history", "box.inside", "box.material", "box.lid_seal", "box.drain"},
-	"use":           {"box.opens_per_day", "food.kg_per_person_day"},
+	"use":           {"box.opens_per_day", "food.food_per_person_day"},
 	"cabin":         {"box.cabin_offset"},
 	"nights":        {"cruising.nights"},
 	"ice_price":     {"ice.kind", "ice.price"},

@@ -226,6 +226,11 @@ func (out surroundings) answersIn(name string) (*answers.File, error) {
 		return nil, err
 	}
 	file, faults := answers.Read(name, bytes.NewReader(text))
+	if file != nil {
+		for _, note := range file.Notes() {
+			fmt.Fprintln(out.stderr, note)
+		}
+	}
 	return file, answersComplaint(faults)
 }
 

@@ -236,6 +236,14 @@ func FormatMoney(v Money, currency string) string {
 	return amount(float64(v), n, currency)
 }
 
+// FormatMoneySpan prints an amount, or two where high is above zero: "$3 to $6".
+func FormatMoneySpan(low, high Money, currency string) string {
+	if high <= 0 {
+		return FormatMoney(low, currency)
+	}
+	return FormatMoney(low, currency) + " to " + FormatMoney(high, currency)
+}
+
 // FormatPricePerMass prints "$1.10/kg" or "$0.50/lb".
 func FormatPricePerMass(v MoneyPerKg, currency string, sys System) string {
 	if sys == US {

@@ -180,6 +180,34 @@ func ParseMoney(text, currency string) (Money, error) {
 	return Money(v), nil
 }
 
+var spanMark = regexp.MustCompile(`(?i)^(?:between\s+|from\s+)?(\S.*?)\s*(?:-|–|—|\bto\b|\band\b)\s*(\S.*)$`)
+
+// ParseMoneySpan reads an amount, or two of them: "$3 to $6", "3-6 EUR",
+// "between 3 and 6". high is 0 for one amount; else 0 <= low <= high.
+func ParseMoneySpan(text, currency string) (low, high Money, err error) {
+	if low, err = ParseMoney(text, currency); err == nil {
+		return low, 0, nil
+	}
+	tidied, tidyErr := tidy(text, "")
+	m := spanMark.FindStringSubmatch(tidied)
+	if tidyErr != nil || m == nil {
+		return 0, 0, err
+	}
+	if low, err = ParseMoney(m[1], currency); err != nil {
+		return 0, 0, err
+	}
+	if high, err = ParseMoney(m[2], currency); err != nil {
+		return 0, 0, err
+	}
+	if low > high {
+		return 0, 0, &Error{quoted(text), "the smaller amount first", ""}
+	}
+	if low == high {
+		high = 0
+	}
+	return low, high, nil
+}
+
 var perMass = regexp.MustCompile(`(?i)^(.*[^\s/])\s*(?:/|\bper\b|\ban?\b|\bfor\b)\s*([0-9.,]*)\s*([a-z#]+)\.?\s*(?:bags?|blocks?)?$`)
 
 // ParsePricePerMass reads a price per mass, its money as ParseMoney does:

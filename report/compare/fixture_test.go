@@ -18,7 +18,7 @@ import (
 func drawn(name string, litres, foamMM, panelW float64, state heat.State, sys quantity.System, currency string) economics.Boat {
 	faces := map[heat.Side]economics.Face{}
 	for _, s := range heat.Sides {
-		faces[s] = economics.Face{Foam: quantity.Metre(foamMM / 1000), Material: heat.OldPolyurethane, State: state, Neighbour: heat.Cabin, Reachable: s != heat.Outboard}
+		faces[s] = economics.Face{Foam: quantity.Metre(foamMM / 1000), Material: heat.OldPolyurethane, State: state, Neighbour: heat.Cabin, Reach: map[bool]economics.Reach{true: economics.FromInside, false: economics.NotReached}[s != heat.Outboard]}
 	}
 	out := faces[heat.Outboard]
 	out.Neighbour = heat.Sea

@@ -16,7 +16,7 @@ func dunlin() economics.Boat {
 	faces := map[heat.Side]economics.Face{}
 	for _, side := range heat.Sides {
 		faces[side] = economics.Face{Foam: 0.025, Material: heat.OldPolyurethane, State: heat.Damp, Neighbour: heat.Cabin,
-			Reachable: side == heat.Inboard || side == heat.Top || side == heat.Fore}
+			Reach: map[bool]economics.Reach{true: economics.FromInside, false: economics.NotReached}[side == heat.Inboard || side == heat.Top || side == heat.Fore]}
 	}
 	out := faces[heat.Outboard]
 	out.Neighbour = heat.Sea

@@ -53,7 +53,7 @@ type FaceInputs struct {
 	Material  string `json:"material"`
 	State     string `json:"state"`
 	Neighbour string `json:"neighbour"`
-	Reachable bool   `json:"reachable"`
+	Reachable string `json:"reachable"`
 }
 
 // EvidenceInputs counts what the box has shown of itself; the estimates stand
@@ -193,7 +193,7 @@ func boxInputs(b economics.Box) BoxInputs {
 	}
 	for _, side := range heat.Sides {
 		f := b.Faces[side]
-		out.Faces[string(side)] = FaceInputs{millimetre(f.Foam), string(f.Material), string(f.State), string(f.Neighbour), f.Reachable}
+		out.Faces[string(side)] = FaceInputs{millimetre(f.Foam), string(f.Material), string(f.State), string(f.Neighbour), string(f.Reach)}
 	}
 	return out
 }

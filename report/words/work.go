@@ -136,7 +136,7 @@ func (v Voice) lidSide() heat.Side {
 func (v Voice) reachable() []string {
 	var out []string
 	for _, side := range heat.Sides {
-		if side != v.lidSide() && v.r.Boat.Box.Faces[side].Reachable {
+		if side != v.lidSide() && v.r.Boat.Box.Faces[side].Reach != economics.NotReached {
 			out = append(out, string(side))
 		}
 	}

@@ -78,7 +78,7 @@ func TestASampleBecomesABoat(t *testing.T) {
 	near("target", float64(b.Food.Target), 8/1.8)
 	near("budget", float64(b.Money.Budget), 2500)
 	near("nights of July", b.Cruising.Nights[6], 22)
-	if b.Box.Faces[heat.Aft].Neighbour != heat.Engine || b.Box.Faces[heat.Aft].Reachable || !b.Box.Faces[heat.Top].Reachable {
+	if b.Box.Faces[heat.Aft].Neighbour != heat.Engine || b.Box.Faces[heat.Aft].Reach != economics.NotReached || b.Box.Faces[heat.Top].Reach != economics.FromInside {
 		t.Errorf("aft face %+v", b.Box.Faces[heat.Aft])
 	}
 	if len(b.Evidence.IceHistory) != 1 || b.Evidence.IceHistory[0].Month != 7 || b.Known["evidence.ice_history"] != quantity.Measured {
@@ -209,5 +209,31 @@ func TestWaysOfWriting(t *testing.T) {
 	if b.Units != quantity.Metric || b.Box.Inside != (quantity.Dimensions{Length: 0.45, Width: 0.4, Height: 0.5}) || b.Box.Faces[heat.Top].Foam != 0.03 ||
 		b.Cruising.Nights != [12]float64{5: 8, 6: 10, 7: 10} || b.Cruising.Crew != 2 || b.Cruising.AirOverrides[7] != 24 || b.Known["safety.fish"] != quantity.Unsure {
 		t.Errorf("%+v", b)
+	}
+}
+
+// The kilograms of earlier files held drinks; they are translated, said so, and
+// saved in today's words with everything else as it was.
+func TestFoodOfEarlierFiles(t *testing.T) {
+	for _, test := range []struct{ text, food, text2 string }{
+		{"units: metric\nfood:\n  kg_per_person_day: 1.8 kg # a summer\n", "0.75 kg", "units: metric\n\n# Food and drink\nfood:\n  food_per_person_day: 0.75 kg # Food a person and day, drinks apart\n"},
+		{"units: metric\nfood:\n  kg_per_person_day: 1.8 kg\n  drinks_a_day: 1\n", "1.45 kg", "units: metric\nfood:\n  food_per_person_day: 1.45 kg # Food a person and day, drinks apart\n  drinks_a_day: 1\n"},
+		{"units: metric\nfood: {kg_per_person_day: 1 kg, target: 4 °C}\n", "0.4 kg", ""},
+		{"units: metric\nfood:\n  kg_per_person_day: don't know\n", "0 kg", ""},
+	} {
+		f := read(t, test.text)
+		b := f.Told()
+		if got := quantity.FormatMass(b.Food.KgPerPersonDay, quantity.Metric); got != test.food {
+			t.Errorf("%q: taken as %s, want %s", test.text, got, test.food)
+		}
+		if notes := f.Notes(); len(notes) != 1 || !strings.Contains(notes[0], "food.food_per_person_day") {
+			t.Errorf("%q: notes %q", test.text, notes)
+		}
+		if got := written(t, f); test.text2 != "" && got != test.text2 {
+			t.Errorf("%q is saved as\n%s", test.text, got)
+		}
+	}
+	if _, faults := Read("boat.yaml", strings.NewReader("food:\n  kg_per_person_day: 90 L\n")); len(faults) != 1 || faults[0].Line != 2 {
+		t.Errorf("faults %v", faults)
 	}
 }

@@ -5,7 +5,9 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"maps"
 	"regexp"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -35,7 +37,12 @@ type File struct {
 	crlf   bool   // written back with carriage returns
 	root   *yaml.Node
 	inputs map[string]questions.Input // by key, as given
+	notes  []string                   // what was understood otherwise than it stood
 }
+
+// Notes gives sentences for the owner about answers of an earlier meaning that
+// were translated; they are saved as translated.
+func (f *File) Notes() []string { return f.notes }
 
 // Read reads an answers file; name stands in its faults. The File is nil when
 // there is any fault. Whether the answers fit each other is for Boat to say.
@@ -67,11 +74,13 @@ func parse(name, text string) (*File, []Fault) {
 	if fault := f.decode(); fault != nil {
 		return nil, []Fault{*fault}
 	}
-	w := &walker{file: name, inputs: f.inputs}
+	w := &walker{file: name, inputs: f.inputs, older: map[string]questions.Input{}}
 	if f.root != nil {
 		w.group("", f.root, 0)
 	}
-	_, faults := f.told()
+	told, faults := f.told()
+	translated, older := f.translate(told, w.older)
+	faults = append(faults, older...)
 	faults = append(w.faults, faults...)
 	sort.SliceStable(faults, func(i, j int) bool { return faults[i].Line < faults[j].Line })
 	if len(faults) > most+1 {
@@ -80,7 +89,38 @@ func parse(name, text string) (*File, []Fault) {
 	for i := range faults {
 		faults[i].File = name
 	}
+	if len(faults) == 0 && translated != nil {
+		return translated, nil
+	}
 	return f, faults
+}
+
+// translate gives the file with answers to keys of earlier files put in today's
+// words; nil when there are none.
+func (f *File) translate(told economics.Boat, older map[string]questions.Input) (*File, []Fault) {
+	if len(older) == 0 {
+		return nil, nil
+	}
+	now, faults := f, []Fault(nil)
+	for _, key := range slices.Sorted(maps.Keys(older)) {
+		newer, in, note, bad := questions.Translate(&told, key, older[key])
+		if faults = append(faults, bad...); len(bad) > 0 {
+			continue
+		}
+		now.text = now.without(key)
+		if now.decode() != nil {
+			continue
+		}
+		if _, given := now.inputs[newer]; !given {
+			next := &File{name: f.name, text: now.with(newer, in)}
+			if next, bad = parse(f.name, next.text); len(bad) > 0 {
+				return nil, bad
+			}
+			next.notes = append(now.notes, note)
+			now = next
+		}
+	}
+	return now, faults
 }
 
 var yamlLine = regexp.MustCompile(`^(?:yaml: )?(?:line (\d+): )?(?s:(.*))$`)
@@ -172,6 +212,7 @@ func kindOf(n *yaml.Node) string {
 type walker struct {
 	file   string
 	inputs map[string]questions.Input
+	older  map[string]questions.Input // by keys of earlier files
 	faults []Fault
 }
 
@@ -240,6 +281,12 @@ func (w *walker) group(path string, n *yaml.Node, depth int) {
 		if _, ok := questions.Find(key); ok {
 			if in, ok := w.input(value, key, depth+1); ok {
 				w.inputs[key] = in
+			}
+			continue
+		}
+		if questions.Older(key) {
+			if in, ok := w.input(value, key, depth+1); ok {
+				w.older[key] = in
 			}
 			continue
 		}

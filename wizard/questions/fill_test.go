@@ -50,7 +50,7 @@ func TestFillListsWhatWasAssumed(t *testing.T) {
 		if side == heat.Outboard {
 			neighbour = heat.Sea
 		}
-		if !ok || math.Abs(float64(f.Foam-foam)) > 1e-12 || f.State != heat.Damp || f.Neighbour != neighbour || f.Material != heat.OldPolyurethane || !f.Reachable {
+		if !ok || math.Abs(float64(f.Foam-foam)) > 1e-12 || f.State != heat.Damp || f.Neighbour != neighbour || f.Material != heat.OldPolyurethane || f.Reach != economics.FromInside {
 			t.Errorf("%s: %+v", side, f)
 		}
 	}

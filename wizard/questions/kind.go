@@ -37,6 +37,7 @@ const (
 	WireSize              Kind = "wire size"                  // mm²
 	Latitude              Kind = "latitude"                   // degrees, north positive
 	Money                 Kind = "money"                      // the owner's currency
+	MoneySpan             Kind = "money, or a range of it"    // [2]quantity.Money, the second 0 for a sum
 	PricePerMass          Kind = "price per mass"             // money per kg
 	Share                 Kind = "share"                      // 0 to 1; told so or in %
 	Number                Kind = "number"                     // a plain figure, the row's Words after it
@@ -105,6 +106,16 @@ var ways = map[Kind]way{
 	Money: {
 		parse:  func(_ Row, text string, o owner) (any, error) { return quantity.ParseMoney(text, o.currency) },
 		format: func(_ Row, v any, o owner) string { return quantity.FormatMoney(v.(quantity.Money), o.currency) },
+	},
+	MoneySpan: {
+		parse: func(_ Row, text string, o owner) (any, error) {
+			low, high, err := quantity.ParseMoneySpan(text, o.currency)
+			return [2]quantity.Money{low, high}, err
+		},
+		format: func(_ Row, v any, o owner) string {
+			span := v.([2]quantity.Money)
+			return quantity.FormatMoneySpan(span[0], span[1], o.currency)
+		},
 	},
 	PricePerMass: {
 		parse: func(_ Row, text string, o owner) (any, error) {
@@ -192,13 +203,8 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 	word := loose(text)
 	var partial []string
 	for _, o := range r.Options {
-		if word == loose(o.Value) || word == loose(o.Label) {
+		if o.is(text) {
 			return o.Value, nil
-		}
-		for _, also := range strings.Split(o.Also, "|") {
-			if also != "" && word == loose(also) {
-				return o.Value, nil
-			}
 		}
 		if len(word) > 3 && strings.Contains(loose(o.Value+" "+o.Label), word) {
 			partial = append(partial, o.Value)
@@ -222,6 +228,20 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 		e.Hint = "did you mean " + best + "?"
 	}
 	return nil, e
+}
+
+// is reports whether a text names the option.
+func (o Option) is(text string) bool {
+	word := loose(text)
+	if word == loose(o.Value) || word == loose(o.Label) {
+		return true
+	}
+	for _, also := range strings.Split(o.Also, "|") {
+		if also != "" && word == loose(also) {
+			return true
+		}
+	}
+	return false
 }
 
 // choices lists the values of a choice for an error sentence.

@@ -23,6 +23,8 @@ func (r Row) inward(v, way float64, o owner) float64 {
 		kind, handy = Length, inchStep
 	case Temperature, MonthTemperatures, MonthOverrides:
 		kind, handy = Temperature, func(float64) float64 { return 1 }
+	case MoneySpan:
+		kind = Money
 	case PricePerMass: // to the cent
 		handy = func(figure float64) float64 { return math.Max(0.01, handyStep(figure)) }
 	case WireSize: // gauges are whole, and run backward

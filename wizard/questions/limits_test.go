@@ -29,6 +29,8 @@ func TestPrintedLimitsPass(t *testing.T) {
 				one.Kind = Temperature
 			case Months:
 				one.Kind = Number
+			case MoneySpan:
+				one.Kind = Money
 			}
 			for i, printed := range []string{r.lower(r.Limits.Min, o), r.lower(r.Limits.Low, o), r.upper(r.Limits.High, o), r.upper(r.Limits.Max, o)} {
 				v, err := ways[one.Kind].parse(one, printed, o)

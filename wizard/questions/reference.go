@@ -61,6 +61,8 @@ func (r Row) Spellings(sys quantity.System, currency string) []string {
 			return []string{"3 " + r.Words[0], "2+1"}
 		}
 		return []string{"3", "2+1"}
+	case MoneySpan:
+		return []string{quantity.FormatMoney(3, currency) + " to " + quantity.FormatMoney(6, currency), quantity.FormatMoney(4, currency)}
 	case Money:
 		return []string{quantity.FormatMoney(120, currency), "120"}
 	case PricePerMass:
@@ -159,7 +161,7 @@ func (r Row) Blanks(sys quantity.System, currency string) []Blank {
 		if len(r.Words) > 0 {
 			return one(r.Words[0])
 		}
-	case Money:
+	case Money, MoneySpan:
 		return one(currency)
 	case PricePerMass:
 		return one(currency + pick("/lb", "/kg"))

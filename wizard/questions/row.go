@@ -18,7 +18,7 @@ type Row struct {
 	Help  string // begins with a typical value; then where to find one's own
 
 	Kind    Kind
-	Options []Option // of a Choice
+	Options []Option // of a Choice; of a figure, words that stand for the figure in Value
 	None    string   // the word for zero, such as "none"; "" when zero has none
 	Words   []string // words that may follow a Number, such as "people"
 	Limits  Limits   // of a numeric kind

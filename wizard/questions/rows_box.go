@@ -107,11 +107,11 @@ func boxRows() []Row {
 			Default: always(heat.Damp, "old foam has usually taken up some water; "+judgement),
 		},
 		{
-			Key: "box.reachable", Group: OfBox, Label: "Foam can be added", Kind: YesNo,
-			Ask:     "Could foam board be glued to the walls of the box, inside or from a locker behind?",
-			Help:    "Typical: yes, from inside, which makes the box a little smaller.",
-			Field:   spread(func(f *economics.Face) Slot { return at(&f.Reachable) }, "reachable"),
-			Default: always(true, "board can usually be glued in from inside"),
+			Key: "box.reachable", Group: OfBox, Label: "From where foam can be added", Kind: Choice, Options: reaches,
+			Ask:     "From where could foam board be added to the walls of the box?",
+			Help:    "Typical: from inside, which makes the box a little smaller. From a locker behind, the box keeps its room.",
+			Field:   spread(func(f *economics.Face) Slot { return at(&f.Reach) }, "reachable"),
+			Default: always(economics.FromInside, "board can usually be glued in from inside"),
 		},
 		{
 			Key: "box.fitted_unit", Group: OfBox, Label: "Refrigeration already fitted", Kind: Choice,
@@ -122,6 +122,27 @@ func boxRows() []Row {
 			Default: always(economics.NotFitted, "none was told"),
 		},
 		{
+			Key: "box.foam_there", Group: OfBox, Label: "Foam at all", Kind: YesNoUnknown, Detail: true,
+			Ask:     "Is there any foam round the box at all?",
+			Help:    "Typical: yes. Some boxes have an empty gap behind the lining, or none under the bottom: knock, or drill a small hole from a locker.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Box.FoamThere) },
+			Default: always(quantity.Unknown, "not answered: 12 in 100 boxes are taken to lack foam somewhere; "+judgement),
+		},
+		{
+			Key: "box.cover", Group: OfBox, Label: "Insulating cover over the food", Kind: YesNoUnknown, Detail: true,
+			Ask:     "Does an insulating cover lie over the food in the box, under the lid?",
+			Help:    "Typical: no. A quilt or a slab of soft foam counts; it keeps the cold in when the lid is open.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Box.Cover) },
+			Default: always(quantity.No, "usual"),
+		},
+		{
+			Key: "box.chest_fits", Group: OfBox, Label: "Room for a free-standing chest", Kind: YesNoUnknown,
+			Ask:     "Would a 12 V chest of the size of a large suitcase find room on deck or on a berth?",
+			Help:    "Typical: no on boats under 9 m (30 ft). It needs a place that is not slept in, and a strap.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Box.ChestFits) },
+			Default: always(quantity.Unknown, "not answered, so no chest is shown"),
+		},
+		{
 			Key: "box.cabin_offset", Group: OfBox, Label: "Cabin warmer than outdoors by", Kind: TemperatureDifference, Detail: true,
 			Ask:     "How much warmer than the air outside is the cabin, day and night together?",
 			Help:    "Typical: 2 °C (4 °F) lived in; 0 with awning and open hatches; 6 °C (11 °F) shut in the sun.",
@@ -130,6 +151,12 @@ func boxRows() []Row {
 			Default: always(quantity.Kelvin(2), "a cabin lived in; "+judgement),
 		},
 	}
+}
+
+// reaches are the sides from which foam goes in. Older answers say yes for inside.
+var reaches = []Option{
+	{"inside", "from inside, which takes room", "yes|from inside|in the box"}, {"outside", "from a locker behind, which takes none", "from outside|behind|from behind|locker"},
+	{"no", "from neither side", "neither|nowhere|not at all|false"},
 }
 
 var materials = []Option{
@@ -166,13 +193,17 @@ func onFace(side heat.Side, item func(*economics.Face) Slot) func(*economics.Boa
 	}
 }
 
+// fromWalls is the order in which the whole box is read off its faces: the top
+// comes last, because its foam has a default of its own.
+var fromWalls = []heat.Side{heat.Inboard, heat.Outboard, heat.Fore, heat.Aft, heat.Bottom, heat.Top}
+
 // spread makes the slot of an item of all faces: reading gives the first
 // face that was not told apart, writing leaves those that were.
 func spread(item func(*economics.Face) Slot, name string) func(*economics.Boat) Slot {
 	return func(b *economics.Boat) Slot {
 		return Slot{
 			Get: func() any {
-				for _, side := range heat.Sides {
+				for _, side := range fromWalls {
 					if !told(b, faceKey(side, name)) {
 						return onFace(side, item)(b).Get()
 					}
@@ -208,12 +239,12 @@ func faceRows() []Row {
 		foam := func(f *economics.Face) Slot { return at(&f.Foam) }
 		material := func(f *economics.Face) Slot { return at(&f.Material) }
 		state := func(f *economics.Face) Slot { return at(&f.State) }
-		reachable := func(f *economics.Face) Slot { return at(&f.Reachable) }
+		reach := func(f *economics.Face) Slot { return at(&f.Reach) }
 		rows = append(rows,
 			Row{
 				Key: faceKey(side, "foam"), Group: OfFaces, Label: "Foam, " + name, Kind: Length, Detail: true, None: "none",
 				Ask: "How thick is the insulation of the " + name + "?", Help: "Typical: as the rest of the box; the top and its lid often have less, or none.",
-				Limits: Limits{0.005, 0.01, 0.15, 0.3}, Field: onFace(side, foam), Default: rest(foam),
+				Limits: Limits{0.005, 0.01, 0.15, 0.3}, Field: onFace(side, foam), Default: foamDefault(side),
 			},
 			Row{
 				Key: faceKey(side, "material"), Group: OfFaces, Label: "Insulation, " + name, Kind: Choice, Detail: true, Options: materials,
@@ -224,8 +255,8 @@ func faceRows() []Row {
 				Ask: "Is the insulation of the " + name + " dry?", Help: "Typical: as the rest of the box; the bottom is often the wettest.", Field: onFace(side, state), Default: rest(state),
 			},
 			Row{
-				Key: faceKey(side, "reachable"), Group: OfFaces, Label: "Foam can be added, " + name, Kind: YesNo, Detail: true,
-				Ask: "Could foam board be added to the " + name + "?", Help: "Typical: as the rest of the box.", Field: onFace(side, reachable), Default: rest(reachable),
+				Key: faceKey(side, "reachable"), Group: OfFaces, Label: "From where foam can be added, " + name, Kind: Choice, Detail: true, Options: reaches,
+				Ask: "From where could foam board be added to the " + name + "?", Help: "Typical: as the rest of the box.", Field: onFace(side, reach), Default: rest(reach),
 			},
 			Row{
 				Key: faceKey(side, "neighbour"), Group: OfFaces, Label: "Behind the " + name, Kind: Choice, Detail: true,
@@ -237,6 +268,17 @@ func faceRows() []Row {
 		)
 	}
 	return rows
+}
+
+// foamDefault is what a face has where only the walls were told: the top, lid
+// included, has half of it.
+func foamDefault(side heat.Side) func(Context) (any, string) {
+	return func(c Context) (any, string) {
+		if side != heat.Top {
+			return c.Boat.Box.Faces[side].Foam, ""
+		}
+		return c.Boat.Box.Faces[heat.Inboard].Foam / 2, "half of the walls' foam, as lids and counters usually have; " + judgement
+	}
 }
 
 func neighbourDefault(side heat.Side) func(Context) (any, string) {

@@ -17,20 +17,38 @@ func foodRows() []Row {
 			Default: always(quantity.Celsius(4), "at or below 4.4 °C (40 °F), advice of FDA and USDA FSIS"),
 		},
 		{
-			Key: "food.kg_per_person_day", Group: OfFood, Label: "Food and drink a person and day", Kind: Mass, Detail: true,
-			Ask:     "How much food and drink a person goes through the box or the lockers in a day?",
-			Help:    "Typical: 1.5 kg (3.3 lb), drinks included. Weigh the shopping of one trip once.",
-			Limits:  Limits{0.1, 0.5, 4, 10},
+			Key: "food.food_per_person_day", Group: OfFood, Label: "Food a person and day, drinks apart", Kind: Mass, Detail: true,
+			Ask:     "How much food does a person eat in a day, drinks apart?",
+			Help:    "Typical: 1.2 kg (2.6 lb). Weigh the shopping of one trip once.",
+			Limits:  Limits{0.1, 0.4, 3, 10},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.KgPerPersonDay) },
-			Default: always(quantity.Kilogram(1.5), judgement),
+			Default: always(quantity.Kilogram(1.2), judgement),
 		},
 		{
-			Key: "food.must_be_cold_share", Group: OfFood, Label: "Part of it that must be cold", Kind: Share,
-			Ask:     "What share of your food would spoil without cooling?",
-			Help:    "Typical: 30 % with fresh meat and milk; 10 % for people who cook from the locker.",
+			Key: "food.must_be_cold_share", Group: OfFood, Label: "Part of the food that must be cold", Kind: Share,
+			Ask:  "Do you carry fresh meat, fish or milk: none, the first days, or every day?",
+			Help: "Typical: every day, which is 30 % of all food; the first days of a trip are 20 %, none 10 %. A share of your own does, too.",
+			Options: []Option{{"0.1", "none", "no|never|no fresh meat"}, {"0.2", "the first days", "first days|at first|first|the first day|first day"},
+				{"0.3", "every day", "yes|always|daily|all the time"}},
 			Limits:  Limits{0, 0, 1, 1},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.MustBeColdShare) },
 			Default: always(quantity.Fraction(0.3), judgement),
+		},
+		{
+			Key: "food.drinks_a_day", Group: OfFood, Label: "Cold drinks a person and day", Kind: Number, None: "none",
+			Words:   []string{"cans", "can", "a day", "per day", "cans a day", "drinks", "drinks a day", "each"},
+			Ask:     "How many cold drinks a day does each of you want?",
+			Help:    "Typical: 3 cans of 12 oz (0.35 L). A bottle of water from the box counts as two.",
+			Limits:  Limits{0, 0.5, 8, 40},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.DrinksADay) },
+			Default: always(3.0, "1 to 8 cans of 0.35 L; "+judgement),
+		},
+		{
+			Key: "food.cool_is_enough", Group: OfFood, Label: "Cool is enough", Kind: YesNoUnknown,
+			Ask:     "Is 50 °F (10 °C) enough: only drinks, butter, hard cheese, whole fruit and vegetables?",
+			Help:    "Typical: no. Meat, fish, milk, eggs, cut fruit, cooked rice and leftovers need 40 °F (4 °C).",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.CoolIsEnough) },
+			Default: always(quantity.No, "cold food is the usual wish, and the safer one"),
 		},
 		{
 			Key: "food.cold_days_wanted", Group: OfFood, Label: "Days that must be cold", Kind: Share,
@@ -124,6 +142,27 @@ func iceRows() []Row {
 			Default: always(economics.Bought, "the dearer of the two"),
 		},
 		{
+			Key: "ice.home_freezer", Group: OfIce, Label: "Ice that the freezer at home gives a trip", Kind: Mass,
+			Ask:     "How much ice can your freezer at home make for a trip?",
+			Help:    "Typical: 10 kg (22 lb). Bottles of water freeze flat; a chest freezer holds far more.",
+			Limits:  Limits{0.5, 3, 25, 200},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.HomeFreezer) },
+			Default: func(c Context) (any, string) {
+				if c.Boat.Ice.FirstLoad != economics.FromHome {
+					return quantity.Kilogram(10), ""
+				}
+				return quantity.Kilogram(10), "3 to 25 kg; " + judgement
+			},
+			When: func(b economics.Boat) bool { return b.Ice.FirstLoad == economics.FromHome },
+		},
+		{
+			Key: "ice.runs", Group: OfIce, Label: "Trips for ice alone", Kind: YesNoUnknown,
+			Ask:     "Would you fetch ice on days when you do not shop for food?",
+			Help:    "Typical: no at anchor, yes where ice is a short walk away.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.Runs) },
+			Default: always(quantity.No, "not answered: ice is bought where food is bought"),
+		},
+		{
 			Key: "ice.trip_cost", Group: OfIce, Label: "Cost of an extra errand for ice", Kind: Money, Detail: true,
 			Ask:    "What does an extra errand for ice cost you, in fuel, fares or your time?",
 			Help:   "Typical: $5; nothing if you pass the shop anyway, $25 for a taxi.",
@@ -135,8 +174,16 @@ func iceRows() []Row {
 			},
 		},
 		{
-			Key: "ice.carry_limit", Group: OfIce, Label: "Ice carried at once", Kind: Mass, Detail: true,
-			Ask:    "How much ice can you carry to the boat at once?",
+			Key: "ice.first_carry", Group: OfIce, Label: "Ice brought at the start of a trip", Kind: Mass, None: "what fits",
+			Ask:     "How much ice can you bring aboard when a trip starts?",
+			Help:    "Typical: what fits in the box, with a car beside the boat; 20 kg (40 lb) by dinghy.",
+			Limits:  Limits{1, 4, 150, 500},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.FirstCarry) },
+			Default: always(quantity.Kilogram(0), "no limit was told but the box"),
+		},
+		{
+			Key: "ice.carry_limit", Group: OfIce, Label: "Ice carried at a later stop", Kind: Mass, Detail: true,
+			Ask:    "At a later stop, how much ice can you carry to the boat at once?",
 			Help:   "Typical: 20 kg (40 lb) for two people and a dinghy.",
 			Limits: Limits{1, 4, 80, 400},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.CarryLimit) },

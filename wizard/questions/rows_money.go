@@ -40,12 +40,12 @@ func moneyRows() []Row {
 			Default: always(quantity.Fraction(0.03), "the real rate of the US federal life-cycle cost rules at its floor, 10 CFR 436.14"),
 		},
 		{
-			Key: "money.cold_day_worth", Group: OfMoney, Label: "Worth of a day with cold food", Kind: Money,
-			Ask:     "What is a day with cold food and drink worth to you, above what is already saved?",
-			Help:    "Typical: $2 to $10 a day. Leave it out to see the answer by money alone.",
+			Key: "money.cold_day_worth", Group: OfMoney, Label: "Worth of a day with cold food", Kind: MoneySpan,
+			Ask:     "What would you pay for a day with cold food, against one on food that keeps?",
+			Help:    "Typical: $2 to $10 a day, for all of you; a range will do. Count the dearer food it spares you. Leave it out to see the price from which it pays.",
 			Limits:  Limits{0, 0, 50, 1000},
-			Field:   func(b *economics.Boat) Slot { return at(&b.Money.ColdDayWorth) },
-			Default: always(quantity.Money(0), "not answered: the answer goes by money alone"),
+			Field:   func(b *economics.Boat) Slot { return worthSlot(&b.Money) },
+			Default: always([2]quantity.Money{}, "not answered: the answer names the worth from which it pays"),
 		},
 		{
 			Key: "money.fitted_by", Group: OfMoney, Label: "Who does the work", Kind: Choice,
@@ -54,6 +54,17 @@ func moneyRows() []Row {
 			Options: []Option{{"self", "you yourself", "me|myself|owner|i do|diy"}, {"yard", "a yard", "boatyard|professional"}},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Money.FittedBy) },
 			Default: always(economics.Self, "usual on small boats"),
+		},
+	}
+}
+
+// worthSlot is the place of a sum or a range; the upper end of a sum is 0.
+func worthSlot(m *economics.Money) Slot {
+	return Slot{
+		Get: func() any { return [2]quantity.Money{m.ColdDayWorth, m.ColdDayWorthTo} },
+		Put: func(v any) {
+			span := v.([2]quantity.Money)
+			m.ColdDayWorth, m.ColdDayWorthTo = span[0], span[1]
 		},
 	}
 }

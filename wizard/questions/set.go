@@ -30,6 +30,13 @@ const longestAnswer = 1000
 // Accept is Set for an answer of any shape. It gives every fault it finds, and
 // leaves the boat alone when there is one.
 func Accept(b *economics.Boat, key string, in Input) []Fault {
+	if Older(key) {
+		now, text, _, faults := Translate(b, key, in)
+		if len(faults) > 0 {
+			return faults
+		}
+		key, in = now, text
+	}
 	row, ok := Find(key)
 	if !ok {
 		f := Fault{Line: in.Line, Column: in.Column, Key: clipped(key), Found: "a key that means nothing here", Expected: "a key of the answers file"}
@@ -135,7 +142,7 @@ func (r Row) parse(text string, o owner) (any, error) {
 	if r.None != "" && (loose(text) == loose(r.None) || loose(text) == "none") {
 		return r.zeroValue(), nil
 	}
-	v, err := ways[r.Kind].parse(r, text, o)
+	v, err := ways[r.Kind].parse(r, r.worded(text), o)
 	if err != nil {
 		return nil, err
 	}
@@ -143,6 +150,18 @@ func (r Row) parse(text string, o owner) (any, error) {
 		return v, nil
 	}
 	return v, r.within(v, text, o)
+}
+
+// worded gives the figure that words stand for where a figure has Options.
+func (r Row) worded(text string) string {
+	if r.Kind != Choice {
+		for _, o := range r.Options {
+			if o.is(text) {
+				return o.Value
+			}
+		}
+	}
+	return text
 }
 
 func (r Row) zeroValue() any {
@@ -158,6 +177,11 @@ func figures(v any) []float64 {
 			return []float64{float64(d.Length), float64(d.Width)}
 		}
 		return []float64{float64(d.Length), float64(d.Width), float64(d.Height)}
+	case [2]quantity.Money:
+		if d[1] == 0 {
+			return []float64{float64(d[0])}
+		}
+		return []float64{float64(d[0]), float64(d[1])}
 	case int:
 		return nil // a month
 	}
@@ -222,6 +246,8 @@ func (r Row) bound(v float64, o owner) string {
 		return quantity.FormatTemperature(quantity.Celsius(v), o.sys)
 	case Months:
 		return quantity.FormatNumber(v)
+	case MoneySpan:
+		return quantity.FormatMoney(quantity.Money(v), o.currency)
 	}
 	return ways[r.Kind].format(r, reflect.ValueOf(v).Convert(reflect.TypeOf(r.zeroValue())).Interface(), o)
 }
