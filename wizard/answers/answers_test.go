@@ -217,7 +217,7 @@ func TestWaysOfWriting(t *testing.T) {
 func TestFoodOfEarlierFiles(t *testing.T) {
 	for _, test := range []struct{ text, food, text2 string }{
 		{"units: metric\nfood:\n  kg_per_person_day: 1.8 kg # a summer\n", "0.75 kg", "units: metric\n\n# Food and drink\nfood:\n  food_per_person_day: 0.75 kg # Food a person and day, drinks apart\n"},
-		{"units: metric\nfood:\n  kg_per_person_day: 1.8 kg\n  drinks_a_day: 1\n", "1.45 kg", "units: metric\nfood:\n  food_per_person_day: 1.45 kg # Food a person and day, drinks apart\n  drinks_a_day: 1\n"},
+		{"units: metric\nfood:\n  kg_per_person_day: 1.8 kg\n  drinks_a_day: 1\n", "1.5 kg", "units: metric\nfood:\n  food_per_person_day: 1.5 kg # Food a person and day, drinks apart\n  drinks_a_day: 1\n"},
 		{"units: metric\nfood: {kg_per_person_day: 1 kg, target: 4 °C}\n", "0.4 kg", ""},
 		{"units: metric\nfood:\n  kg_per_person_day: don't know\n", "0 kg", ""},
 	} {

@@ -30,7 +30,7 @@ func ExampleFile_Set() {
 	// units: us
 	// box:
 	//   volume: 90 L # by bucket
-	// 90 L, 91 answers assumed
+	// 90 L, 90 answers assumed
 }
 
 func ExampleRead() {

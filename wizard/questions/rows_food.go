@@ -143,10 +143,10 @@ func iceRows() []Row {
 		},
 		{
 			Key: "ice.home_freezer", Group: OfIce, Label: "Ice that the freezer at home gives a trip", Kind: Mass,
-			Ask:     "How much ice can your freezer at home make for a trip?",
-			Help:    "Typical: 10 kg (22 lb). Bottles of water freeze flat; a chest freezer holds far more.",
-			Limits:  Limits{0.5, 3, 25, 200},
-			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.HomeFreezer) },
+			Ask:    "How much ice can your freezer at home make for a trip?",
+			Help:   "Typical: 10 kg (22 lb). Bottles of water freeze flat; a chest freezer holds far more.",
+			Limits: Limits{0.5, 3, 25, 200},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.HomeFreezer) },
 			Default: func(c Context) (any, string) {
 				if c.Boat.Ice.FirstLoad != economics.FromHome {
 					return quantity.Kilogram(10), ""
