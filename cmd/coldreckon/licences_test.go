@@ -23,16 +23,18 @@ var licenceMarks = map[string]struct{ has, lacks []string }{
 }
 
 // The table of licences has one row for each module that go.mod requires, and
-// says what the licence file of the module says.
+// says what the licence file of the module says, and whether only tests use it.
+// It needs no network, and no module but those that building this test fetched.
 func TestLicencesAreListed(t *testing.T) {
 	_, section, found := strings.Cut(developersText(t), "\n## Licences")
 	if !found {
 		t.Fatal("DEVELOPERS.md has no section of licences")
 	}
-	listed := map[string]string{}
+	listed, usedBy := map[string]string{}, map[string]string{}
 	last := ""
-	for _, row := range regexp.MustCompile(`(?m)^\| ([\w.-]+\.[\w-]+/\S+) \| ([^|]+) \| [^|]+ \|$`).FindAllStringSubmatch(section, -1) {
+	for _, row := range regexp.MustCompile(`(?m)^\| ([\w.-]+\.[\w-]+/\S+) \| ([^|]+) \| ([^|]+) \|$`).FindAllStringSubmatch(section, -1) {
 		module, licence := row[1], row[2]
+		usedBy[module] = row[3]
 		if module <= last {
 			t.Errorf("%s stands after %s", module, last)
 		}
@@ -47,14 +49,26 @@ func TestLicencesAreListed(t *testing.T) {
 	if len(required) < 20 || len(listed) > len(required) {
 		t.Errorf("found %d rows for %d modules", len(listed), len(required))
 	}
-	folders := moduleFolders(t, required)
+	shipped, folders := moduleFolders(t, "./cmd/coldreckon"), moduleFolders(t, "-test", "./...")
+	for module, folder := range shipped {
+		if folder == "" || listed[module] == "" {
+			t.Errorf("%s is in the program, but its licence in %q was not looked at", module, folder)
+		}
+	}
+	if len(shipped) < 10 {
+		t.Errorf("found only %d modules in the program", len(shipped))
+	}
 	for module, licence := range listed {
+		_, ships := shipped[module]
+		if elsewhere := regexp.MustCompile(`\b(tests|Windows)$`).MatchString(usedBy[module]); ships == elsewhere {
+			t.Errorf("%s is listed as used by %q; in the program of this machine: %t", module, usedBy[module], ships)
+		}
 		marks, known := licenceMarks[licence]
 		if !known {
 			t.Errorf("%s: licence %q is none of those looked at", module, licence)
 		}
 		if folders[module] == "" {
-			continue // not needed on this machine, so not fetched
+			continue // needed by other packages' tests or another system, so not fetched
 		}
 		files, err := filepath.Glob(filepath.Join(folders[module], "LICENSE*"))
 		if err != nil || len(files) == 0 {
@@ -93,27 +107,23 @@ func requiredModules(t *testing.T) []string {
 	return modules
 }
 
-// moduleFolders gives where the tool chain keeps each module, "" for one that
-// it has not fetched.
-func moduleFolders(t *testing.T, modules []string) map[string]string {
+// moduleFolders gives, for each module of another author that go list finds
+// among what the arguments need, where the tool chain keeps it. What it has not
+// fetched is left out: another module's tests may need it, this build does not.
+func moduleFolders(t *testing.T, args ...string) map[string]string {
 	t.Helper()
-	list := exec.Command("go", append([]string{"list", "-m", "-f", "{{.Path}} {{.Dir}}"}, modules...)...)
+	list := exec.Command("go", append([]string{"list", "-e", "-deps", "-f", "{{with .Module}}{{if not .Main}}{{.Path}} {{.Dir}}{{end}}{{end}}"}, args...)...)
 	list.Env = append(os.Environ(), "GOPROXY=off")
+	list.Dir = moduleRoot
 	out, err := list.Output()
 	if err != nil {
 		t.Fatal(err)
 	}
 	folders := map[string]string{}
-	fetched := 0
 	for line := range strings.Lines(string(out)) {
-		module, folder, _ := strings.Cut(strings.TrimSpace(line), " ")
-		folders[module] = folder
-		if folder != "" {
-			fetched++
+		if module, folder, found := strings.Cut(strings.TrimSpace(line), " "); found {
+			folders[module] = folder
 		}
-	}
-	if fetched < 10 {
-		t.Errorf("found only %d modules on this machine", fetched)
 	}
 	return folders
 }

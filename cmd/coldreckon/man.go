@@ -2,12 +2,15 @@ package main
 
 import (
 	"bytes"
+	"cmp"
+	"fmt"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
-	"github.com/spf13/cobra/doc"
+	"github.com/spf13/pflag"
 )
 
 // manCommand writes the manual pages. It is for those who package the program,
@@ -27,11 +30,7 @@ the date they bear.`,
 			if err != nil {
 				return err
 			}
-			pages, err := manualPages(commands(surroundings{}), day)
-			if err != nil {
-				return err
-			}
-			for _, p := range pages {
+			for _, p := range manualPages(commands(surroundings{}), day) {
 				if err := save(filepath.Join(args[0], p.name), p.text); err != nil {
 					return err
 				}
@@ -48,46 +47,117 @@ type manualPage struct {
 }
 
 // manualPages makes the page of a command and of each that the help lists
-// under it. It changes the commands' texts, so they must serve nothing else.
-func manualPages(cmd *cobra.Command, day time.Time) ([]manualPage, error) {
-	cmd.DisableAutoGenTag = true
-	cmd.Long = markdown(cmd.Long)
-	var page bytes.Buffer
-	header := doc.GenManHeader{Section: "1", Date: &day, Source: "coldreckon " + buildVersion(), Manual: "User commands"}
-	if err := doc.GenMan(cmd, &header, &page); err != nil {
-		return nil, err
+// under it.
+func manualPages(cmd *cobra.Command, day time.Time) []manualPage {
+	pages := []manualPage{{manualName(cmd) + ".1", manualText(cmd, day)}}
+	for _, sub := range subcommands(cmd) {
+		pages = append(pages, manualPages(sub, day)...)
 	}
-	pages := []manualPage{{strings.ReplaceAll(cmd.CommandPath(), " ", "-") + ".1", page.Bytes()}}
-	for _, sub := range cmd.Commands() {
-		if !sub.IsAvailableCommand() {
-			continue
-		}
-		more, err := manualPages(sub, day)
-		if err != nil {
-			return nil, err
-		}
-		pages = append(pages, more...)
-	}
-	return pages, nil
+	return pages
 }
 
-// markdown says the same as a help text where marks of Markdown have a
-// meaning: indented lines keep their layout, and marks are only themselves.
-func markdown(help string) string {
+// manualName is what the manual calls a command: coldreckon-report.
+func manualName(cmd *cobra.Command) string { return strings.ReplaceAll(cmd.CommandPath(), " ", "-") }
+
+// subcommands gives the commands that the help of one lists.
+func subcommands(cmd *cobra.Command) []*cobra.Command {
+	return slices.DeleteFunc(slices.Clone(cmd.Commands()), func(sub *cobra.Command) bool { return !sub.IsAvailableCommand() })
+}
+
+// manualText writes one page with the macros of man(7), so that it reads as
+// any other page of section 1.
+func manualText(cmd *cobra.Command, day time.Time) []byte {
+	cmd.InitDefaultHelpFlag()
+	var b bytes.Buffer
+	name := manualName(cmd)
+	fmt.Fprintf(&b, ".TH \"%s\" \"1\" \"%s\" \"coldreckon %s\" \"User commands\"\n",
+		troff(strings.ToUpper(name)), day.Format("Jan 2006"), troff(buildVersion()))
+	fmt.Fprintf(&b, ".SH NAME\n%s \\- %s\n", troff(name), troff(cmd.Short))
+	fmt.Fprintf(&b, ".SH SYNOPSIS\n\\fB%s\\fP%s\n", troff(cmd.CommandPath()), troff(strings.TrimPrefix(cmd.UseLine(), cmd.CommandPath())))
+	fmt.Fprintf(&b, ".SH DESCRIPTION\n%s", troffText(cmp.Or(cmd.Long, cmd.Short+".")))
+	troffFlags(&b, "OPTIONS", cmd.NonInheritedFlags())
+	troffFlags(&b, "OPTIONS OF ALL COMMANDS", cmd.InheritedFlags())
+	if cmd.Example != "" {
+		fmt.Fprintf(&b, ".SH EXAMPLES\n%s", troffText(cmd.Example))
+	}
+	var see []string
+	if cmd.HasParent() {
+		see = append(see, manualName(cmd.Parent()))
+	}
+	for _, sub := range subcommands(cmd) {
+		see = append(see, manualName(sub))
+	}
+	for i, other := range see {
+		see[i] = `\fB` + troff(other) + `\fP(1)`
+	}
+	if len(see) > 0 {
+		fmt.Fprintf(&b, ".SH SEE ALSO\n%s\n", strings.Join(see, ",\n"))
+	}
+	return b.Bytes()
+}
+
+// troffFlags lists flags with what they take and what they are without being
+// told; no flags give no section.
+func troffFlags(b *bytes.Buffer, heading string, flags *pflag.FlagSet) {
+	flags.VisitAll(func(f *pflag.Flag) {
+		if f.Hidden {
+			return
+		}
+		if heading != "" {
+			fmt.Fprintf(b, ".SH %s\n", heading)
+			heading = ""
+		}
+		b.WriteString(".TP\n")
+		if f.Shorthand != "" {
+			fmt.Fprintf(b, `\fB%s\fP, `, troff("-"+f.Shorthand))
+		}
+		fmt.Fprintf(b, `\fB%s\fP`, troff("--"+f.Name))
+		takes, usage := pflag.UnquoteUsage(f)
+		if takes != "" {
+			fmt.Fprintf(b, ` \fI%s\fP`, troff(takes))
+		}
+		switch f.DefValue {
+		case "", "false", "[]":
+		default:
+			usage += " (default " + f.DefValue + ")"
+		}
+		fmt.Fprintf(b, "\n%s\n", troff(usage))
+	})
+}
+
+// troffText sets a help text: paragraphs are filled, indented lines keep their
+// layout.
+func troffText(help string) string {
 	var b strings.Builder
 	inside := false
-	for line := range strings.Lines(help) {
-		if indented := strings.HasPrefix(line, "  "); indented != inside {
-			inside = indented
-			b.WriteByte('\n')
+	for line := range strings.Lines(strings.Trim(help, "\n")) {
+		line = strings.TrimRight(line, " \n")
+		indented := strings.HasPrefix(line, "  ")
+		switch {
+		case indented && !inside:
+			b.WriteString(".PP\n.RS 4\n.nf\n")
+		case inside && !indented:
+			b.WriteString(".fi\n.RE\n.PP\n")
+		case line == "":
+			b.WriteString(".PP\n")
 		}
-		if inside {
-			b.WriteString("    " + line)
-		} else {
-			b.WriteString(markdownMarks.Replace(line))
+		if inside = indented; line != "" {
+			b.WriteString(troff(strings.TrimPrefix(line, "  ")) + "\n")
 		}
+	}
+	if inside {
+		b.WriteString(".fi\n.RE\n")
 	}
 	return b.String()
 }
 
-var markdownMarks = strings.NewReplacer(`\`, `\\`, "`", "\\`", "*", `\*`, "_", `\_`, "<", `\<`, "[", `\[`, "#", `\#`)
+// troff keeps every sign what it is: a backslash, a quotation mark within a
+// macro's argument, a hyphen that readers copy into a shell, and a mark at the
+// head of a line that would make it a request.
+func troff(text string) string {
+	text = strings.NewReplacer(`\`, `\e`, "-", `\-`, `"`, `\(dq`, "`", `\(ga`, "^", `\(ha`, "~", `\(ti`).Replace(text)
+	if strings.HasPrefix(text, ".") || strings.HasPrefix(text, "'") {
+		text = `\&` + text
+	}
+	return text
+}

@@ -37,8 +37,8 @@ func TestManualPages(t *testing.T) {
 		if err != nil {
 			t.Error(err)
 		}
-		page := string(text)
-		pages[name] = page
+		page := plainSigns.Replace(string(text))
+		pages[name] = string(text)
 		for _, part := range []string{`"Jun 2025"`, ".SH NAME\n" + strings.TrimSuffix(name, ".1") + " - " + cmd.Short + "\n", ".SH DESCRIPTION"} {
 			if !strings.Contains(page, part) {
 				t.Errorf("%s lacks %q", name, part)
@@ -50,9 +50,9 @@ func TestManualPages(t *testing.T) {
 				t.Errorf("%s lacks --%s", name, m[1])
 			}
 		}
-		for line := range strings.Lines(cmd.Example) {
+		for line := range strings.Lines(cmd.Example + "\n" + cmd.Long) {
 			if line = strings.TrimSpace(line); !strings.Contains(page, line) {
-				t.Errorf("%s lacks the example %q", name, line)
+				t.Errorf("%s lacks the line %q", name, line)
 			}
 		}
 		for _, sub := range cmd.Commands() {
@@ -91,17 +91,40 @@ func TestManualPages(t *testing.T) {
 	}
 }
 
-// Guards each mark: unescaped, it would be read as Markdown.
-func TestMarkdown(t *testing.T) {
-	const help = "A *b* of box_volume_l, [c], <d>, `e`\n# f\n  one   two_three\n  four\nand on\n"
-	const want = "A \\*b\\* of box\\_volume\\_l, \\[c], \\<d>, \\`e\\`\n\\# f\n\n      one   two_three\n      four\n\nand on\n"
-	if got := markdown(help); got != want {
-		t.Errorf("found %q, expected %q", got, want)
+// plainSigns reads the names that troff has for signs.
+// Source: groff_char(7), "Basic Latin".
+var plainSigns = strings.NewReplacer(`\-`, "-", `\(dq`, `"`, `\(ga`, "`", `\(ti`, "~", `\(ha`, "^", `\e`, `\`)
+
+// Guards each sign: unescaped, troff would take it for a request or a name, or
+// print another one. Source: groff_man_style(7), "Portability".
+func TestTroff(t *testing.T) {
+	page := &cobra.Command{Use: "x", Short: `a "b" c\d`, Run: func(*cobra.Command, []string) {},
+		Long: ".b of box-volume\n'c `d` ^~\n\nmore\n  one   two\n  .four\nand on\n"}
+	text := string(manualPages(page, time.Unix(0, 0))[0].text)
+	for _, want := range []string{
+		`.TH "X" "1" "Jan 1970"`, "x \\- a \\(dqb\\(dq c\\ed\n",
+		".SH DESCRIPTION\n\\&.b of box\\-volume\n\\&'c \\(gad\\(ga \\(ha\\(ti\n.PP\nmore\n.PP\n.RS 4\n.nf\none   two\n\\&.four\n.fi\n.RE\n.PP\nand on\n",
+		".SH OPTIONS\n.TP\n\\fB\\-h\\fP, \\fB\\-\\-help\\fP\nhelp for x\n",
+	} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the page lacks %q:\n%s", want, text)
+		}
 	}
-	page := &cobra.Command{Use: "x", Short: "y", Long: help, Run: func(*cobra.Command, []string) {}}
-	pages, err := manualPages(page, time.Unix(0, 0))
-	if err != nil || !strings.Contains(string(pages[0].text), "A *b* of box_volume_l, [c], <d>, `e`\n# f\n") ||
-		!strings.Contains(string(pages[0].text), "  one   two_three\n  four\n") {
-		t.Errorf("%v:\n%s", err, pages[0].text)
+}
+
+// What the shipped program is built of: a second reader of YAML and a reader of
+// Markdown came in with the manual pages once.
+func TestProgramHoldsNoSecondReader(t *testing.T) {
+	list, err := exec.Command("go", "list", "-deps", ".").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(string(list), "gopkg.in/yaml.v3\n") {
+		t.Error("the list lacks the reader of answers files")
+	}
+	for _, module := range []string{"go.yaml.in/", "blackfriday", "md2man", "cobra/doc"} {
+		if strings.Contains(string(list), module) {
+			t.Errorf("the program holds %s", module)
+		}
 	}
 }
