@@ -7,50 +7,36 @@ import (
 	"coldreckon/economics/season"
 )
 
-// icing prepares the ice of a future. Its plans (what a day melts, the least
-// load worth having) are the owner's, made from month means.
-func (p *proposal) icing(s *season.Setup) season.Icing {
+// icing prepares the ice of a future.
+func (p *proposal) icing() season.Icing {
 	ice := p.boat.Ice
-	full, err := heat.CapacityKg(quantity.Litre(p.volumeL), ice.ShareOfBox, ice.Kind)
-	if err != nil { // the answers are checked before any reckoning
-		full = 0
-	}
+	// The answers are checked before any reckoning: no kind is unknown here.
+	bulk, _ := heat.BulkDensity(ice.Kind)
+	lump, _ := heat.LumpDensity(ice.Kind)
 	out := season.Icing{
-		Surface:    heat.Hold(full, p.holdW),
-		PortionKg:  float64(ice.UnitSize),
-		CarryKg:    float64(ice.CarryLimit),
-		CarryLoss:  float64(ice.CarryLoss),
-		FoundShare: float64(ice.FoundAtStops),
-		FromHome:   ice.FirstLoad == FromHome,
-		WaterKept:  p.boat.Box.Drain == heat.NoDrain,
-		ColdStart:  p.fit.Habit || p.boat.Cruising.BeforeTrip != Warm,
+		FilmWPerM2K: heat.IceFilm().Range.Typical,
+		LumpKgPerM3: lump.Range.Typical,
+		BulkKgPerL:  bulk.Range.Typical,
+		RoomKg:      p.iceCapacityKg(),
+		PortionKg:   float64(ice.UnitSize),
+		CarryKg:     float64(ice.CarryLimit),
+		CarryLoss:   float64(ice.CarryLoss),
+		FoundShare:  float64(ice.FoundAtStops),
+		WaterKept:   p.boat.Box.Drain == heat.NoDrain,
+		Precooled:   p.fit.Habit || p.boat.Cruising.BeforeTrip != Warm,
 	}
-	for m := range 12 {
-		if p.world.plan.NightsIn(m) == 0 {
-			continue
-		}
-		mean := s.Mean(m, s.TargetC)
-		out.MeltKgADay[m] = float64(heat.MeltKgPerDay(quantity.Watt(mean.GainW()), heat.DrainCelsius))
-		out.PullDownKg[m] = float64(heat.IceToChill(quantity.Kilojoule(s.Box.HeatKJPerK * max(0, mean.CabinC-s.TargetC))))
-		atLimit := s.Mean(m, s.LimitC)
-		out.FloorKg[m] = float64(out.Surface.FloorKg(quantity.Celsius(s.LimitC), quantity.Watt(atLimit.GainW())))
+	if ice.FirstLoad == FromHome {
+		out.HomeKg = homeFreezerKg
 	}
 	return out
 }
 
+// homeFreezerKg is what a home freezer gives a trip. Engineering judgement, from memory.
+const homeFreezerKg = 10
+
 // SeesShore tells whether the boat is ever on shore power, so that a box can be
 // cooled there before a trip; else it is left running on its own sun.
 func (b Boat) SeesShore() bool { return b.Cruising.ShorePowerShare > 0 }
-
-// holdGain gives what a full load of ice is sized to hold: the gain of the box
-// as told, at typical inputs, in the hottest month. The surface is the ice's
-// own: foam, or a future with a leakier box, must not change it.
-func (p *proposal) holdGain(told heat.Conductance) quantity.Watt {
-	s := p.setup(&Typical)
-	s.Box.Leak = told
-	mean := s.Mean(p.world.hottest, float64(heat.HoldCelsius))
-	return quantity.Watt(mean.GainW())
-}
 
 // refrigerator prepares the unit of a future.
 func (p *proposal) refrigerator(f *Future) season.Refrigerator {

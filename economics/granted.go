@@ -99,7 +99,7 @@ func Granted(b Boat) []Grant {
 	add("air_share", "part of the room beside ice or plate that is air", "", quantity.Exactly(airShare), judged)
 	add("cover_swap", "part of the air still lost at an opening under a cover", "", quantity.Exactly(coverSwap), judged)
 	add("stowage", "room a kilogram of food needs", "L", quantity.Exactly(stowageLPerKg), judged)
-	add("stowed_heat", "heat that liner and standing stores hold", "kJ/K a litre of box", quantity.Exactly(heat.StowedKJPerKPerL), judged)
+	add("stowed_heat", "heat that standing stores hold, 40 kJ/K at most", "kJ/K a litre of box", quantity.Exactly(heat.JarsKJPerKPerL), judged)
 	add("kept_used", "part of its life that a unit already fitted has behind it", "", quantity.Exactly(keptUsed), judged)
 	add("air_spread", "how far a day's air strays from its month's", "K", quantity.Exactly(climate.AirSDK), judged)
 	add("sun_year", "how far a year's sun strays from the mean year's", "share", quantity.Exactly(climate.YearSunSD), judged)

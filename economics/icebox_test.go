@@ -1,9 +1,6 @@
 package economics
 
-import (
-	"math"
-	"testing"
-)
+import "testing"
 
 // iceYear gives the cold days of an average year on ice in a future, over the
 // same weather.
@@ -64,40 +61,6 @@ func TestLeakierBoxIsNeverColderOnIce(t *testing.T) {
 			}
 			was = days
 			was = days
-		}
-	}
-}
-
-// A full load holds 4 °C against the mean of the ground's hottest month, with
-// the box as told; its surface is the same after any work and in any future.
-func TestSurfaceOfTheIceIsItsOwn(t *testing.T) {
-	b, book := dunlin(), testBook()
-	ground, err := b.Ground()
-	if err != nil {
-		t.Fatal(err)
-	}
-	w := newWorld(&b, ground)
-	full := func(fit FitOut, f Future) (wPerK, gainAt4W float64) {
-		p, err := newProposal(&b, &book, &w, 1, IceOnly, fit)
-		if err != nil {
-			t.Fatal(err)
-		}
-		s := p.setup(&f)
-		mean := s.Mean(w.hottest, 4)
-		return float64(p.icing(&s).Surface.FullWPerK), mean.GainW()
-	}
-	told, gainW := full(FitOut{}, Typical)
-	if math.Abs(4*told-gainW) > 1e-9*gainW {
-		t.Errorf("a full load takes up %v W at 4 °C; the box gains %v W", 4*told, gainW)
-	}
-	leaky := Typical
-	leaky.Leak, leaky.CabinK, leaky.Use = 2, 3, 1.5
-	for _, row := range []struct {
-		fit FitOut
-		f   Future
-	}{{FitOut{}, leaky}, {FitOut{Seal: true, Drain: true, LidFoam: 0.05, FaceFoam: 0.025}, Typical}} {
-		if got, _ := full(row.fit, row.f); math.Abs(got-told) > 0.01*told {
-			t.Errorf("%+v, leak %v: the ice takes up %v W/K, %v before", row.fit, row.f.Leak, got, told)
 		}
 	}
 }

@@ -51,7 +51,8 @@ func keptAboard(t *testing.T, b Boat, leak, use float64, seed uint64, temperatur
 	s := p.setup(&truth)
 	var trace season.Trace
 	var tally season.Tally
-	s.Ice(&air.years[0], p.icing(&s), &tally, &trace)
+	plan := s.IcePlan(p.icing())
+	s.Ice(&air.years[0], &plan, &tally, &trace)
 
 	var rows []heat.LogRow
 	first := time.Date(2025, 1, w.plan.Nights[0].Day, 12, 0, 0, 0, time.UTC)
@@ -325,7 +326,7 @@ func TestALogNarrowsLeakAndUse(t *testing.T) {
 		t.Fatal(err)
 	}
 	setup := p.setup(&Typical)
-	if got, want := setup.Goods.KgPerDay, 2*1.5*0.4*use.Typical; math.Abs(got-want) > 1e-9 {
+	if got, want := setup.Goods.PerishableKgPerDay, 2*1.5*0.4*use.Typical; math.Abs(got-want) > 1e-9 {
 		t.Errorf("%.3f kg of goods a day, want %.3f", got, want)
 	}
 	for _, in := range inputs(&b, &Book{}, &after) {

@@ -52,6 +52,7 @@ type air struct {
 	years   []season.Air
 	weather season.Weather
 	random  rand.PCG
+	selling rand.PCG
 }
 
 // breathe fills the air.
@@ -60,11 +61,12 @@ func (a *air) breathe(b *Boat, w *world, f *Future, from stream, years int) {
 		a.years = make([]season.Air, years)
 	}
 	a.years = a.years[:years]
-	draw := rand.New(&a.random)
+	draw, stops := rand.New(&a.random), rand.New(&a.selling)
 	panel := energy.Panel{Wp: 1, Mounting: b.Power.Mounting, Controller: b.Power.Controller}.Chain()
 	for year := range a.years {
 		a.random.Seed(from.seed, from.first+uint64(year))
-		w.plan.Draw(&a.weather, w.sky, draw, 1)
+		a.selling.Seed(^from.seed, from.first+uint64(year))
+		w.plan.Draw(&a.weather, w.sky, draw, stops, 1)
 		w.plan.Breathe(&a.years[year], &a.weather, &w.months, b.Box.CabinOffset+quantity.Kelvin(f.CabinK), panel, b.Power.EngineHoursPerDay)
 	}
 }
@@ -75,11 +77,11 @@ func (a *air) breathe(b *Boat, w *world, f *Future, from stream, years int) {
 func (p *proposal) live(f *Future, a *air, idle *idle, w *witness) aYear {
 	s := p.setup(f)
 	var tally season.Tally
-	var ice season.Icing
+	var ice season.IcePlan
 	var fridge season.Refrigerator
 	switch {
 	case p.option == IceOnly:
-		ice = p.icing(&s)
+		ice = s.IcePlan(p.icing())
 	case p.unit != nil:
 		fridge = p.refrigerator(f)
 	default:
@@ -88,7 +90,7 @@ func (p *proposal) live(f *Future, a *air, idle *idle, w *witness) aYear {
 	for year := range a.years {
 		trace := w.paper()
 		if p.option == IceOnly {
-			s.Ice(&a.years[year], ice, &tally, trace)
+			s.Ice(&a.years[year], &ice, &tally, trace)
 		} else {
 			s.Unit(&a.years[year], fridge, &tally, trace)
 		}

@@ -20,6 +20,10 @@ const (
 	thinPlateL, eutecticPlateL = 4, 12
 	// Room a kilogram of stowed food needs, L. Engineering judgement, from memory.
 	stowageLPerKg = 2.0
+	// Drinks wanted cold, three cans of 12 oz a person a day, and how warm
+	// perishables are when they are stowed, °C. Engineering judgement, from memory.
+	drinksKgPerPersonDay = 3 * 0.35
+	stowedC              = 8
 )
 
 // proposal is one option on one boat with one fit-out: what futures are put to.
@@ -36,7 +40,6 @@ type proposal struct {
 	volumeL   float64
 	leakScale float64 // measured over drawn
 	foamM2    float64
-	holdW     quantity.Watt   // of ice: the gain that a full load holds at heat.HoldCelsius
 	swap      float64         // part of the free air that one opening exchanges
 	use       float64         // of food and openings: what logs have shown over what the answers say
 	rating    *energy.Meaning // what the maker's words mean; nil when not told
@@ -74,13 +77,6 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 	p.walls.Parts = nil // futures scale the whole, again and again
 	p.walls = p.walls.Scale(p.leakScale)
 	p.volumeL = float64(spec.Inside.Volume())
-	if option == IceOnly {
-		told, err := b.Box.spec().Conductance()
-		if err != nil {
-			return nil, err
-		}
-		p.holdW = p.holdGain(told.Scale(leakScale))
-	}
 	return p, nil
 }
 
@@ -122,7 +118,13 @@ func (p *proposal) setup(f *Future) season.Setup {
 		swap *= coverSwap
 	}
 	use := p.use * f.Use
-	goods := p.coldKgPerDay() * use
+	goods := season.Goods{
+		PerishableKgPerDay: p.coldKgPerDay() * use, DrinksKgPerDay: b.Cruising.Crew * drinksKgPerPersonDay * use,
+		ShopEveryDays: p.shopEvery(), StowedC: stowedC,
+	}
+	trip := max(1, int(math.Round(b.Cruising.TripNights)))
+	stowed := heat.StowedKJPerK(quantity.Litre(p.volumeL), b.Box.shape().Volume(), 1)
+	limitC, coolC := season.Limits(b.Food.Target, false)
 	return season.Setup{
 		Plan:        p.world.plan,
 		Months:      &p.world.months,
@@ -131,12 +133,14 @@ func (p *proposal) setup(f *Future) season.Setup {
 			Leak:        p.walls.Scale(f.Leak),
 			OpensPerDay: b.Box.OpensPerDay * use,
 			SwappedL:    swap * airShare * max(0, p.volumeL-p.takenL()),
-			HeatKJPerK:  season.HeatCapacityKJPerK(quantity.Litre(p.volumeL), quantity.Kilogram(p.coldKgPerDay()*float64(p.shopEvery())/2)),
+			HeatKJPerK: float64(heat.InUseKJPerK(stowed, quantity.Kilogram(goods.MeanPerishablesKg(trip)),
+				quantity.Kilogram(goods.DrinksKgPerDay))),
 		},
-		Goods:   season.Goods{KgPerDay: goods, ShopEveryDays: p.shopEvery()},
-		TargetC: float64(b.Food.Target),
-		LimitC:  season.ExamLimitC(b.Food.Target),
-		Power:   p.power(f),
+		Goods:      goods,
+		TargetC:    float64(b.Food.Target),
+		LimitC:     limitC,
+		CoolLimitC: coolC,
+		Power:      p.power(f),
 	}
 }
 

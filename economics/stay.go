@@ -39,7 +39,8 @@ type spellReader struct {
 func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
 	r := &spellReader{p: p, rows: rows}
 	s := p.setup(&Typical)
-	r.ice = p.icing(&s).Surface
+	ice := p.icing()
+	r.ice = heat.NewSurface(ice.FilmWPerM2K, ice.LumpKgPerM3)
 	for m := range 12 {
 		mean := s.Mean(m, s.TargetC)
 		r.openings[m], r.sea[m] = mean.OpeningsW, mean.SeaC
@@ -50,7 +51,7 @@ func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
 			r.afternoon[m] += c / 6
 		}
 	}
-	r.goods = s.Goods.KgPerDay * heat.GoodsKJPerKgK / 86.4
+	r.goods = s.Goods.DrinksKgPerDay * heat.WaterKJPerKgK / 86.4
 	return r
 }
 
@@ -113,7 +114,7 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 		freezerKJ = float64(heat.FreezerBonusKJ(s.Ice, heat.FreezerCelsius))
 	}
 	if first && b.Cruising.BeforeTrip == Warm {
-		standing := float64(heat.StowedKJPerK(quantity.Litre(r.p.volumeL)))
+		standing := float64(heat.StowedKJPerK(quantity.Litre(r.p.volumeL), b.Box.shape().Volume(), 1))
 		out.pullDownKJ = standing * max(0, r.cabinAt(s.From)+warmer-food)
 	}
 	spell.Melted = max(0, s.Melted()+quantity.Kilogram((freezerKJ-out.pullDownKJ)/heat.MeltKJPerKg(r.p.drainCelsius())))

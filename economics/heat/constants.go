@@ -25,14 +25,15 @@ const (
 
 // What stands in the box.
 const (
-	// GoodsKJPerKgK is the heat capacity of mixed food and drink. Engineering
-	// judgement, from memory, inside the 3.2 to 4.2 that Earle, appendix 7,
-	// lists for meat, fish, milk and vegetables.
-	GoodsKJPerKgK = 3.6
-	// StowedKJPerKPerL is the heat capacity per litre of a box in use, 12 kJ/K
-	// for 10 L: liner, inner foam and what always stands in it (water, drinks,
-	// jars) beside the food of the shop days. Engineering judgement, from memory.
-	StowedKJPerKPerL = 1.2
+	// PerishableKJPerKgK is the heat capacity of food that must be kept cold.
+	// Engineering judgement, from memory, inside the 3.2 to 3.9 that Earle,
+	// appendix 7, lists for meat, fish, milk and vegetables.
+	PerishableKJPerKgK = 3.5
+	// JarsKJPerKPerL is the heat capacity of what lives in a box whatever is
+	// bought (jars, bottles, butter), per litre of the box as told: 0.1 kg of
+	// water a litre, JarsMostKJPerK at most. Engineering judgement, from memory.
+	JarsKJPerKPerL = 0.40
+	JarsMostKJPerK = 40
 	// BareKJPerKPerL is the heat capacity per litre of an empty box: 3 mm of laminate (1,600 kg/m³,
 	// 1.2 kJ/kg·K) and the inner 15 mm of foam (35 kg/m³, 1.4 kJ/kg·K) on
 	// 0.15 m² of wall for 10 L come to 1 kJ/K; half as much again for lid, rim
@@ -180,6 +181,26 @@ func DrainLoss(d Drain) (Figure, error) {
 		return Figure{"heat through a trapped drain", "W/K", quantity.Exactly(0), judgement}, nil
 	}
 	return Figure{}, fmt.Errorf("drain %q is not known; want open, trapped or none", d)
+}
+
+// IceFilm gives what a square metre of ice takes up per kelvin of food over it,
+// W/m²·K, with food up to 5 °C: radiation and still air alone are 7, contact is
+// the rest. Ice that lies under the food is at the low end.
+func IceFilm() Figure {
+	return Figure{"heat that ice takes up through its surface", "W/m²·K", quantity.Range{Low: 6, Typical: 9, High: 14}, judgement}
+}
+
+// LumpDensity gives the density, kg/m³, of the lump as which ice of a kind
+// cools: pieces that touch count as one, with the air between them (for up to
+// eight pieces 0.83 to 1.08 of that). An unknown kind is an error.
+func LumpDensity(k IceKind) (Figure, error) {
+	switch k {
+	case Block:
+		return Figure{"density of block ice", "kg/m³", quantity.Exactly(920), "0.917 kg/L at 0 °C, any handbook; from memory"}, nil
+	case Crushed, Cubes:
+		return Figure{"density of a heap of loose ice", "kg/m³", quantity.Exactly(560), "FAO Fisheries Technical Paper 436 (2003), table 2.1, from memory"}, nil
+	}
+	return Figure{}, fmt.Errorf("ice kind %q is not known; want block, cubes or crushed", k)
 }
 
 // SwapShare gives the part of the box's free air that one opening exchanges,

@@ -155,7 +155,7 @@ func TestHotterGainsMore(t *testing.T) {
 
 func TestHourlyCallsAllocateNothing(t *testing.T) {
 	c := conductance(t, plain())
-	surface := Hold(20, 40)
+	surface := NewSurface(9, 920)
 	var sink float64
 	n := testing.AllocsPerRun(100, func() {
 		sink += float64(c.GainW(4, 27, 24, true)) + float64(c.OutsideC(27, 24, true))

@@ -18,5 +18,5 @@ func OpeningHeatKJ(free quantity.Litre, swap quantity.Fraction, cabin quantity.C
 // GoodsHeatKJ gives the heat that food and drink bring from one temperature to
 // another; negative when they warm up.
 func GoodsHeatKJ(goods quantity.Kilogram, from, to quantity.Celsius) quantity.Kilojoule {
-	return quantity.Kilojoule(float64(goods) * GoodsKJPerKgK * float64(from-to))
+	return quantity.Kilojoule(float64(goods) * PerishableKJPerKgK * float64(from-to))
 }

@@ -10,15 +10,16 @@ import (
 // all options share. It is made once and read by every run.
 type Air struct {
 	hours []hourAir
-	trips []int // index of each trip's first hour
+	trips []int     // index of each trip's first hour
+	stops []float64 // see Weather.Stops
 }
 
 // hourAir is the world in one hour.
 type hourAir struct {
 	cabinC   float64
-	openKJ   float64 // enthalpy of cabin air, kJ per kg dry air; 0 outside opening hours
-	density  float64 // kg dry air per m³ of cabin air; 0 outside opening hours
+	openKJ   float64 // enthalpy of cabin air, kJ per kg dry air, in opening hours
 	wPerWp   float64 // yield of one watt of panel
+	opening  bool    // whether it is an opening hour
 	motoring bool    // for any part of the hour
 }
 
@@ -33,6 +34,7 @@ func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.
 		air.hours = make([]hourAir, n)
 	}
 	air.hours, air.trips = air.hours[:n], air.trips[:0]
+	air.stops = append(air.stops[:0], w.Stops...)
 	panel.Wp = 1
 	at := 0
 	for i, trip := range p.Trips {
@@ -55,15 +57,10 @@ func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.
 // cabin fills in the air of clock hour h in a cabin at cabinC. Only the lid
 // asks for its moisture, so that it is worked out in opening hours alone.
 func (m *Month) cabin(a *hourAir, h int, cabinC, engineHours float64) {
-	a.cabinC, a.openKJ, a.density = cabinC, 0, 0
+	a.cabinC, a.openKJ, a.opening = cabinC, 0, h >= openFromH && h < openToH
 	a.motoring = h >= engineFromH && float64(h) < engineFromH+engineHours
-	if h >= openFromH && h < openToH {
+	if a.opening {
 		cabin := quantity.Celsius(cabinC)
-		water := m.Water
-		a.openKJ = heat.EnthalpyKJ(cabin, water)
-		if most := heat.SaturatedEnthalpyKJ(cabin); a.openKJ > most {
-			a.openKJ, water = most, heat.SaturatedHumidityRatio(cabin)
-		}
-		a.density = 1 / heat.SpecificVolume(cabin, water)
+		a.openKJ = min(heat.EnthalpyKJ(cabin, m.Water), heat.SaturatedEnthalpyKJ(cabin))
 	}
 }

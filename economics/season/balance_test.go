@@ -32,33 +32,46 @@ func TestBalances(t *testing.T) {
 			// Both sides are sums of terms of either sign: the measure is what they
 			// would come to with their signs left out.
 			var starts []float64
+			var before account
 			b.walk(func(_ int, trip season.Trip, firstDay int) {
 				startC := b.around(trip, firstDay, 0).cabinC
 				if row.name == "unit" {
 					startC, _, _ = b.start(unit, trip, firstDay, new(account))
+				} else {
+					startC, _ = b.dayBefore(ice, trip, firstDay, &before)
 				}
 				starts = append(starts, startC)
 			})
-			var measure, cooled, rise, last float64
+			var last, water float64
+			measure, cooled, stored := before.chillKJ, before.chillKJ+before.dayBeforeKJ, -before.chillKJ
 			for _, h := range row.rows {
 				if h.Hour == 0 {
-					last = starts[h.Trip]
+					last, water = starts[h.Trip], 0
 				}
 				measure += 3.6 * (math.Abs(h.GainW) + h.CooledW)
 				cooled += 3.6 * h.CooledW
-				rise += h.FoodC - last
+				// Every hour by itself: heat of the contents over 0 °C, water that was
+				// bailed at its start left out and what melted in it let in at 0 °C.
+				melted := 0.0
+				if ice.WaterKept && row.name == "ice" {
+					melted = h.MeltedKg
+				}
+				water = h.WaterKg - melted
+				rise := (b.setup.Box.HeatKJPerK+4.19*h.WaterKg)*h.FoodC - (b.setup.Box.HeatKJPerK+4.19*water)*last
+				near(t, row.name+": an hour", 3.6*(h.GainW-h.CooledW), rise, 1e-9*(1000+3.6*math.Abs(h.GainW)))
+				stored += rise
 				last = h.FoodC
 			}
 			x := row.tally
 			near(t, row.name+": heat", x.GainKJ, x.CooledKJ+x.StoredKJ, 1e-9*measure)
 			// The tally's stored heat against the rows' temperatures.
-			near(t, row.name+": stored", x.StoredKJ, b.setup.Box.HeatKJPerK*rise, 1e-9*measure)
+			near(t, row.name+": stored", x.StoredKJ, stored, 1e-9*measure)
 			near(t, row.name+": cooled", x.CooledKJ, cooled, 1e-9*measure)
 			balanceOfPower(t, row.name, x)
 		}
 		balanceOfPower(t, "stores", b.runStores())
 		// All ice brought aboard melts or is lost.
-		near(t, "ice", byIce.IceBoughtKg+byIce.IceHomeKg, total(byIce.MeltKgBy)+byIce.IceLostKg, 1e-6)
+		near(t, "ice", byIce.IceBoughtKg+byIce.IceHomeKg, total(byIce.MeltKgBy)+byIce.ChilledKg+byIce.IceLostKg, 1e-6)
 		if t.Failed() {
 			t.Fatalf("%s %+v\n%+v\n%+v", b.ground.ID, b.setup, unit, ice)
 		}
@@ -88,8 +101,11 @@ func TestMelting(t *testing.T) {
 	for _, kept := range []bool{false, true} {
 		for _, home := range []bool{false, true} {
 			ice := cubes()
-			ice.WaterKept, ice.FromHome, ice.CarryLoss = kept, home, 0
-			ice.Surface.FullKg, ice.CarryKg = 30, 30
+			ice.WaterKept, ice.CarryLoss = kept, 0
+			if home {
+				ice.HomeKg = 27
+			}
+			ice.RoomKg, ice.CarryKg, ice.PortionKg = 27, 27, 27
 			_, rows := c.aboard(t).runIce(ice)
 			left, frostKJ := 27.0, 0.0
 			if home {
@@ -98,7 +114,7 @@ func TestMelting(t *testing.T) {
 			for _, h := range rows {
 				perKg := 333.6 + 4.19*2
 				if kept {
-					perKg = 333.6 + 4.19*h.FoodC
+					perKg = 333.6
 				}
 				thaw := min(frostKJ, 3.6*h.CooledW)
 				frostKJ -= thaw
@@ -125,17 +141,17 @@ func TestSeasonAllocatesNothingByTheHour(t *testing.T) {
 		c.nights = [12]float64{5: nights, 6: nights, 7: nights}
 		b := c.aboard(t)
 		thin, plate := unitOf(energy.Fan, energy.Thin, season.StartOnShore), unitOf(energy.Fan, energy.Eutectic, season.StartOnOwnSun)
-		bought, home := cubes(), block()
+		bought, home := b.setup.IcePlan(cubes()), b.setup.IcePlan(block())
 		rng := rand.New(rand.NewPCG(1, 1))
 		var tally season.Tally
 		allocs := testing.AllocsPerRun(5, func() {
 			tally = season.Tally{}
-			b.setup.Plan.Draw(b.weather, b.sky, rng, 1)
+			b.setup.Plan.Draw(b.weather, b.sky, rng, rng, 1)
 			b.breathe()
 			b.setup.Unit(&b.air, thin, &tally, nil)
 			b.setup.Unit(&b.air, plate, &tally, nil)
-			b.setup.Ice(&b.air, bought, &tally, nil)
-			b.setup.Ice(&b.air, home, &tally, nil)
+			b.setup.Ice(&b.air, &bought, &tally, nil)
+			b.setup.Ice(&b.air, &home, &tally, nil)
 			b.setup.Stores(&b.air, &tally)
 		})
 		if allocs > 20 {

@@ -27,14 +27,11 @@ type supply struct {
 	shore         shore
 }
 
-// shore tells of shore power in an hour.
+// shore is the hours for which shore power is still connected, this one
+// included: 0 where it is not, 1 in the hour before it leaves with a full bank.
 type shore uint8
 
-const (
-	noShore shore = iota
-	onShore
-	leavingShore // with a full bank, at the end of this hour
-)
+const noShore shore = 0
 
 // supplyAt gives the sources and house loads of clock hour h, on a night with
 // or without shore power.
@@ -45,9 +42,7 @@ func (p *Power) supplyAt(a *hourAir, h int, shoreNight bool) supply {
 	}
 	sup.surplusW = sup.sunW + sup.engineW - p.HouseW
 	if shoreNight && (h >= shoreFromH || h < shoreToH) {
-		if sup.shore = onShore; h == shoreToH-1 {
-			sup.shore = leavingShore
-		}
+		sup.shore = shore((shoreToH + 24 - h) % 24)
 	}
 	return sup
 }
@@ -90,11 +85,14 @@ func (b *bank) step(sup supply, unitW float64, t *Tally) (shoreW float64) {
 		t.HouseUnmetWh += -net - b.wh
 		b.wh = 0
 	}
-	if sup.shore == leavingShore && b.wh < b.fullWh {
-		put := (b.fullWh - b.wh) * b.perYield
+	if sup.shore != noShore && b.wh < b.fullWh {
+		gained := (b.fullWh - b.wh) / float64(sup.shore)
+		put := gained * b.perYield
 		shoreW += put
 		t.LostWh += put * (1 - b.yield)
-		b.wh = b.fullWh
+		if b.wh += gained; sup.shore == 1 {
+			b.wh = b.fullWh
+		}
 	}
 	t.ShoreWh += shoreW
 	t.SunWh += sup.sunW
@@ -147,10 +145,10 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 type tripRun struct {
 	s      *Setup
 	hours  []hourAir
-	index  int // of the trip
-	first  int // index of its first night in the plan
+	stops  []float64 // of its nights; see Weather.Stops
+	index  int       // of the trip
+	first  int       // index of its first night in the plan
 	nights int
-	stops  int // shop days of the trips before, each trip's first left out
 }
 
 // eachTrip calls f for each trip in order.
@@ -159,34 +157,31 @@ func (s *Setup) eachTrip(air *Air, f func(*tripRun)) {
 	for i, trip := range s.Plan.Trips {
 		tr.index, tr.first, tr.nights = i, trip.First, trip.Nights
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
+		tr.stops = air.stops[trip.First : trip.First+trip.Nights]
 		f(&tr)
-		tr.stops += (trip.Nights - 1) / s.Goods.ShopEveryDays
 	}
 }
 
 // dayRun is one noon-to-noon day of a trip.
 type dayRun struct {
-	month   int // 0 for January
-	seaC    float64
-	shore   bool // whether the night is spent on shore power
-	settled bool // whether its hours count for the warmest food
-	// stowWPerK is the goods' exchange with the box, W per kelvin of cabin
-	// over box, in the first stowHours.
-	stowWPerK float64
-	hours     []hourAir // 24
+	month       int // 0 for January
+	seaC        float64
+	shore       bool // whether the night is spent on shore power
+	drinksWPerK float64
+	stowing
+	hours []hourAir // 24
 }
 
-// day gives a day of the trip. A longer trip's first day belongs to the
-// pull-down and does not count for the warmest food.
+// day gives a day of the trip.
 func (tr *tripRun) day(day int) dayRun {
 	s := tr.s
 	month := s.Plan.Nights[tr.first+day].Month
 	return dayRun{
 		month: month, seaC: s.Months[month].SeaC,
-		shore:     s.Power.ShoreShare > 0 && s.shoreNight(tr.first+day),
-		settled:   day > 0 || tr.nights == 1,
-		stowWPerK: s.stowedWPerK(day, tr.nights),
-		hours:     tr.hours[24*day : 24*day+24],
+		shore:       s.Power.ShoreShare > 0 && s.shoreNight(tr.first+day),
+		drinksWPerK: s.drinksWPerK(day),
+		stowing:     s.stowing(day, tr.nights),
+		hours:       tr.hours[24*day : 24*day+24],
 	}
 }
 

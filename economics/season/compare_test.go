@@ -32,8 +32,13 @@ func sameHours(t *testing.T, name string, want, got []season.Hour, share float64
 }
 
 func number(v reflect.Value) float64 {
-	if v.CanInt() {
+	switch {
+	case v.CanInt():
 		return float64(v.Int())
+	case v.Kind() == reflect.Bool && v.Bool():
+		return 1
+	case v.Kind() == reflect.Bool:
+		return 0
 	}
 	return v.Float()
 }
@@ -42,21 +47,26 @@ func number(v reflect.Value) float64 {
 func sameSums(t *testing.T, name string, b *aboard, rows []season.Hour, sum account, got *season.Tally, share float64) {
 	t.Helper()
 	var gainWh, cooledKJ float64
-	var cold, over5, off, longestOff, worst, offRun, warmRun, over int
+	var cold, cool, over5, medicine, off, longestOff, worst, offRun, warmRun, over, overCool int
 	for i, h := range rows {
 		gainWh += h.GainW
 		cooledKJ += 3.6 * h.CooledW
-		if h.FoodC > 5.01 {
-			over5++
-		}
 		if h.Hour == 0 {
 			offRun, warmRun = 0, 0
 		}
 		if h.Hour%24 == 0 {
-			over = 0
+			over5, over, overCool = over5+over, 0, 0
 		}
-		if h.FoodC > b.setup.LimitC+0.01 {
-			over++
+		if h.Counted {
+			if h.FoodC > 5.01 {
+				over++
+			}
+			if h.FoodC > b.setup.CoolLimitC+0.01 {
+				overCool++
+			}
+			if h.FoodC < 1.99 || h.FoodC > 8.01 {
+				medicine++
+			}
 		}
 		if offRun++; !sum.off[i] {
 			offRun = 0
@@ -65,21 +75,29 @@ func sameSums(t *testing.T, name string, b *aboard, rows []season.Hour, sum acco
 		}
 		longestOff = max(longestOff, offRun)
 		if h.Hour%24 == 23 {
-			if warmRun++; over <= 2 {
-				cold++
+			if warmRun++; over <= 2 || overCool <= 2 && b.setup.LimitC > 5 {
 				warmRun = 0
+			}
+			if over <= 2 {
+				cold++
+			}
+			if overCool <= 2 {
+				cool++
 			}
 			worst = max(worst, warmRun)
 		}
 	}
+	over5 += over
 	for _, row := range []struct {
 		what      string
 		want, got float64
 	}{
-		{"cold days", float64(cold), float64(got.ColdDays)}, {"nights", float64(len(rows) / 24), float64(got.Nights)},
+		{"cold days", float64(cold), float64(got.ColdDays)}, {"cool days", float64(cool), float64(got.CoolDays)},
+		{"medicine", float64(medicine), float64(got.MedicineHoursOutside)}, {"runs", float64(sum.runs), float64(got.Runs)},
+		{"bought ice lost", sum.boughtLostKg, got.IceBoughtLostKg}, {"chilled", sum.chilledKg, got.ChilledKg}, {"nights", float64(len(rows) / 24), float64(got.Nights)},
 		{"hours", float64(len(rows)), float64(got.Hours)},
 		{"hours over 5 °C", float64(over5), float64(got.HoursOver5)}, {"worst run", float64(worst), float64(got.WorstRun)},
-		{"gain", gainWh, total(got.GainWhBy)}, {"gained", 3.6 * gainWh, got.GainKJ}, {"cooled", cooledKJ, got.CooledKJ},
+		{"gain", gainWh, total(got.GainWhBy)}, {"gained", 3.6*gainWh + sum.dayBeforeKJ, got.GainKJ}, {"cooled", cooledKJ + sum.chillKJ + sum.dayBeforeKJ, got.CooledKJ},
 		{"unit", sum.unitWh, got.UnitWh}, {"unit by month", sum.unitWh, total(got.UnitWhBy)},
 		{"melt", sum.meltedKg, total(got.MeltKgBy)}, {"bought", sum.boughtKg, got.IceBoughtKg}, {"home ice", sum.homeKg, got.IceHomeKg},
 		{"lost ice", sum.lostKg, got.IceLostKg}, {"errands", float64(sum.errands), float64(got.Errands)},
@@ -215,7 +233,8 @@ func TestOracle(t *testing.T) {
 func anyScene(r *rand.Rand, grounds []climate.Ground) (*aboard, season.Refrigerator, season.Icing) {
 	between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
 	g := grounds[r.IntN(len(grounds))]
-	c := scene{tripNights: between(1, 12), leakShare: between(0.3, 3), offsetK: between(-1, 6), kgPerDay: between(0, 4), shopEvery: 1 + r.IntN(5),
+	c := scene{tripNights: between(1, 12), leakShare: between(0.3, 3), offsetK: between(-1, 6), kgPerDay: between(0, 4), drinksKg: between(0, 6),
+		shopEvery: 1 + r.IntN(9), onlyCool: r.IntN(4) == 0,
 		targetC: between(2, 8), panelWp: between(0, 200), batteryAh: between(20, 200), houseW: between(0, 12), engineHours: between(0, 3),
 		sunFactor: between(0.3, 1.1), seed: r.Uint64()}
 	if r.IntN(2) == 0 {
@@ -239,10 +258,11 @@ func anyScene(r *rand.Rand, grounds []climate.Ground) (*aboard, season.Refrigera
 	if r.IntN(2) == 0 {
 		ice = block()
 	}
-	ice.PortionKg, ice.CarryKg, ice.CarryLoss, ice.FoundShare = between(0.5, 10), between(5, 30), between(0, 0.2), r.Float64()
-	ice.Surface.FullKg, ice.Surface.FullWPerK = quantity.Kilogram(between(5, 40)), quantity.WattPerKelvin(between(2, 20))
-	for m := range 12 {
-		ice.MeltKgADay[m], ice.FloorKg[m], ice.PullDownKg[m] = between(0, 10), between(0, 8), between(0, 8)
+	ice.PortionKg, ice.CarryKg, ice.CarryLoss, ice.FoundShare = between(0.5, 10), between(2, 30), between(0, 0.2), r.Float64()
+	ice.RoomKg, ice.FilmWPerM2K, ice.HomeKg = between(2, 40), between(5, 15), ice.HomeKg*between(0, 2)
+	ice.Runs, ice.Precooled = r.IntN(2) == 0, r.IntN(2) == 0
+	if r.IntN(2) == 0 {
+		ice.FirstCarryKg = between(2, 40)
 	}
 	return c.at(g), unit, ice
 }

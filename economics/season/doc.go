@@ -20,9 +20,11 @@
 //
 //	plan.go       nights, trips and their weather (Plan, Weather)
 //	air.go        what each hour brings whatever stands in the box (Air)
-//	setup.go      the boat (Setup) and the fixed hours of its day
+//	setup.go      the boat (Setup), the exams, and the fixed hours of its day
+//	goods.go      food and drink that go in
 //	bank.go       the battery's hour, and the walk through trips and days
 //	unit.go       a season on a compressor unit
+//	icing.go      how ice is bought (Icing, IcePlan)
 //	ice.go        a season on ice
 //	mean.go       a month's mean day, without weather
 //	tally.go      what a season came to (Tally), and its hours one by one (Trace)
@@ -51,23 +53,38 @@
 //     cos(2 pi (h + 0.5 - 15) / 24) + the day's offset. Cabin = outdoor air +
 //     the owner's offset. Sun = the day's irradiation times the share of the
 //     hour in the month's middle day.
-//  2. Gain = leak by neighbour + lid openings (7 to 21 h, evenly, moist-air
-//     enthalpy of cabin air against saturated air at the box's temperature at
-//     the start of the hour; cabin air holds the month's water, at most
-//     saturated) + goods (stowed at noon on shop days for the days until the
-//     next shop day or the trip's end, spread over six hours, each chilled from
-//     cabin to box as they are in that hour). While the engine runs for any
-//     part of an hour its space is warm for the whole of it.
+//  2. Gain = leak by neighbour + lid openings (7 to 21 h, evenly: the box's own
+//     air, saturated at its temperature at the start of the hour, falls out and
+//     as much dry air of the cabin's comes in, which holds the month's water, at
+//     most saturated) + perishables (bought at noon of shop days for the days
+//     until the next, the trip's end or the seventh, stowed over six hours, each
+//     chilled from the temperature they come at to the box as it is in that
+//     hour) + drinks (evenly over the day, from the cabin's temperature). While
+//     the engine runs for any part of an hour its space is warm for all of it.
 //  3. Cooling, by option; see Unit and Ice.
 //  4. Battery: sun, engine (from 9 h; of the last hour its part) and shore
 //     against house loads and unit. A trip starts with a full bank. At the
 //     bottom the unit is cut off until an hour ends at the restart level.
 //     Shore power on a night connects from 18 h to 6 h, carries what sun and
-//     engine leave of every load, ends a cut-off, and fills the bank in the
-//     hour before 6 h. Night i of the plan, from 0, is on shore where
+//     engine leave of every load, ends a cut-off, and fills the bank evenly, so
+//     that it is full at 6 h. Night i of the plan, from 0, is on shore where
 //     round((i+1) share) > round(i share).
 //
-// Food temperature is that of the hour's end. A cold day is one on which it was
-// above the limit, the higher of 5 °C and the target + 1 K, for no more than two
-// hours (tolerance 0.01 K).
+// # A trip's start
+//
+// The heat capacity of the box is one constant, the mean of the perishables
+// aboard and a day's drinks in it. A box starts warm, at the cabin's temperature
+// with all that lives in it and a day's drinks, or cooled beforehand. No other
+// drinks go in before the second noon. The first perishables wait in their bag,
+// which has ice of its own, until the box has reached the limit, at most six
+// hours, and are stowed in the six hours after; the hours of waiting do not
+// count for the exams. Where the box is at its limit from the start they follow
+// at once, and those six hours do not count.
+//
+// # Exams
+//
+// Food temperature is that of the hour's end. A cold day (noon to noon) is one
+// on which it was above 5 °C for no more than two hours (tolerance 0.01 K), a
+// cool day the same with the limit of a cool day; see Limits. Both are counted
+// in every run, and the hours in which medicine would be under 2 or over 8 °C.
 package season

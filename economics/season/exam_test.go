@@ -17,18 +17,26 @@ import (
 //
 // Guards the limit's +1 K, examHours, examToleranceK and the day from noon to noon.
 func TestExam(t *testing.T) {
-	for _, row := range []struct{ target, limit float64 }{{3, 5}, {4, 5}, {4.5, 5.5}, {7, 8}} {
-		near(t, "limit", season.ExamLimitC(quantity.Celsius(row.target)), row.limit, 1e-12)
+	for _, row := range []struct {
+		target      float64
+		onlyCool    bool
+		limit, cool float64
+	}{{3, false, 5, 10}, {5, false, 5, 10}, {5.5, false, 6.5, 6.5}, {7, true, 8, 8}, {9.5, false, 10, 10}, {4, true, 10, 10}} {
+		limit, cool := season.Limits(quantity.Celsius(row.target), row.onlyCool)
+		near(t, "limit", limit, row.limit, 1e-12)
+		near(t, "limit of a cool day", cool, row.cool, 1e-12)
 	}
 	c := sloop()
 	c.nights, c.tripNights = [12]float64{6: 3}, 3
 	b := c.aboard(t)
-	none := season.Icing{Surface: cubes().Surface, PortionKg: 1}
+	none := season.Icing{PortionKg: 1, LumpKgPerM3: 560}
 	_, rows := b.runIce(none)
 	for day := range 3 {
 		var warmest []float64
 		for _, h := range rows[24*day : 24*day+24] {
-			warmest = append(warmest, h.FoodC)
+			if h.Counted {
+				warmest = append(warmest, h.FoodC)
+			}
 		}
 		slices.Sort(warmest)
 		slices.Reverse(warmest)
@@ -40,13 +48,13 @@ func TestExam(t *testing.T) {
 			{"two hours over", warmest[2] - 0.01 + 1e-9, true},
 			{"three hours over", warmest[2] - 0.01 - 1e-9, false},
 		} {
-			b.setup.LimitC = row.limitC
-			x, _ := b.runIce(none)
+			b.setup.LimitC, b.setup.CoolLimitC = row.limitC, row.limitC
+			x, rows := b.runIce(none)
 			want := 0
 			for d := range 3 {
 				over := 0
 				for _, h := range rows[24*d : 24*d+24] {
-					if h.FoodC > row.limitC+0.01 {
+					if h.Counted && h.FoodC > row.limitC+0.01 {
 						over++
 					}
 				}
@@ -57,8 +65,8 @@ func TestExam(t *testing.T) {
 					want++
 				}
 			}
-			if x.ColdDays != want {
-				t.Errorf("day %d, %s: %d cold days, by the hours %d", day, row.what, x.ColdDays, want)
+			if x.CoolDays != want {
+				t.Errorf("day %d, %s: %d cool days, by the hours %d", day, row.what, x.CoolDays, want)
 			}
 		}
 	}
@@ -67,7 +75,7 @@ func TestExam(t *testing.T) {
 // TestWarmest holds WarmestC to the sorted hours of the trace: the upper edge
 // of the quarter kelvin in which the hour lies that the share of the others passes.
 //
-// Guards foodBinK, foodFloorC and that a longer trip's first day is left out.
+// Guards foodBinK, foodFloorC and that hours that do not count are left out.
 func TestWarmest(t *testing.T) {
 	for _, tripNights := range []float64{1, 4} {
 		c := sloop()
@@ -75,7 +83,7 @@ func TestWarmest(t *testing.T) {
 		x, rows := c.aboard(t).runUnit(unitOf(energy.Fins, energy.Thin, season.StartWarm))
 		var food []float64
 		for _, h := range rows {
-			if tripNights == 1 || h.Hour >= 24 {
+			if h.Counted {
 				food = append(food, h.FoodC)
 			}
 		}

@@ -8,29 +8,42 @@ import (
 
 // MonthMean is a mean day of a month, for a box held at a temperature.
 type MonthMean struct {
-	CabinC, SeaC             float64 // means of the day, °C
-	LeakW, OpeningsW, GoodsW float64 // heat into the box, means of the day
+	CabinC, SeaC                      float64 // means of the day, °C
+	LeakW, OpeningsW, GoodsW, DrinksW float64 // heat into the box, means of the day
 }
 
 // GainW gives the whole heat gain, W; negative where the box loses heat.
-func (m MonthMean) GainW() float64 { return m.LeakW + m.OpeningsW + m.GoodsW }
+func (m MonthMean) GainW() float64 { return m.LeakW + m.OpeningsW + m.GoodsW + m.DrinksW }
 
 // Mean gives a month's mean day, 0 for January, with the box at boxC: every
 // hour's air without the weather's offset, and a day's goods each day.
-func (s *Setup) Mean(month int, boxC float64) MonthMean {
-	m := &s.Months[month]
-	out, walls := MonthMean{SeaC: m.SeaC}, s.walls()
-	var a hourAir
+func (s *Setup) Mean(month int, boxC float64) MonthMean { return s.meanDay(month, boxC, 0) }
+
+// meanDay gives a day of a month that is warmer than its mean day.
+func (s *Setup) meanDay(month int, boxC, warmerK float64) MonthMean {
+	out, walls := MonthMean{SeaC: s.Months[month].SeaC}, s.walls()
 	for h := range 24 {
-		m.cabin(&a, h, m.OutdoorC[h]+float64(s.CabinOffset), s.Power.EngineHours)
+		a := s.meanHour(month, h, warmerK)
 		out.CabinC += a.cabinC / 24
-		out.LeakW += walls.leakW(&a, m.SeaC, boxC) / 24
+		out.LeakW += walls.leakW(&a, out.SeaC, boxC) / 24
 		out.OpeningsW += walls.openingW(&a, boxC) / 24
-		if h >= noon && h < noon+stowHours {
-			out.GoodsW += s.Goods.KgPerDay * heat.GoodsKJPerKgK * (a.cabinC - boxC) / 86.4 / stowHours
-		}
 	}
+	out.GoodsW = s.perishablesADay() * (s.Goods.StowedC - boxC) / 86.4
+	out.DrinksW = s.drinksWPerK(1) * (out.CabinC - boxC)
 	return out
+}
+
+// meanHour gives the air of clock hour h on a day warmer than a month's mean.
+func (s *Setup) meanHour(month, h int, warmerK float64) (a hourAir) {
+	m := &s.Months[month]
+	m.cabin(&a, h, m.OutdoorC[h]+warmerK+float64(s.CabinOffset), s.Power.EngineHours)
+	return a
+}
+
+// perishablesADay gives the heat capacity, kJ/K, of the perishables stowed on
+// an average day.
+func (s *Setup) perishablesADay() float64 {
+	return s.Goods.PerishableKgPerDay * s.stowedShare() * heat.PerishableKJPerKgK
 }
 
 // Gain gives the mean heat gain of a month, 0 for January, as a straight line
@@ -41,7 +54,7 @@ func (s *Setup) Gain(month int, boxC float64) energy.Gain {
 	return energy.Gain{
 		Leak: leak,
 		Out:  quantity.Celsius(boxC + mean.LeakW/float64(leak)),
-		Use:  quantity.Watt(mean.OpeningsW + mean.GoodsW),
+		Use:  quantity.Watt(mean.OpeningsW + mean.GoodsW + mean.DrinksW),
 	}
 }
 

@@ -25,8 +25,10 @@ type surroundings struct {
 	outdoorC, cabinC, seaC float64
 	sunW, engineW          float64
 	motoring, onShore      bool
-	opensKg, cabinKJ       float64 // dry air swapped in this hour, and the enthalpy of cabin air
-	goodsKg                float64 // this hour's part of what was stowed
+	opensM3, cabinKJ       float64 // air swapped in this hour, and the enthalpy of the cabin's
+	hoursOnShore           int     // left of this night's
+	drinksKg               float64 // this hour's part of the day's drinks
+	foodKg                 float64 // perishables bought at this day's noon
 }
 
 // around gives what surrounds the box in an hour of a trip whose weather
@@ -49,15 +51,21 @@ func (o *oracle) around(trip season.Trip, firstDay, hour int) surroundings {
 	if running := 9 + p.EngineHours - float64(a.clock); a.clock >= 9 && running > 0 {
 		a.motoring, a.engineW = true, p.EngineW*math.Min(1, running)
 	}
-	a.onShore = o.shoreNight(night) && (a.clock >= 18 || a.clock < 6)
+	if a.onShore = o.shoreNight(night) && (a.clock >= 18 || a.clock < 6); a.onShore {
+		a.hoursOnShore = (6 - a.clock + 24) % 24
+	}
 
 	if a.clock >= 7 && a.clock < 21 {
-		water := math.Min(m.HumidityRatio, mostWater(a.cabinC))
-		a.cabinKJ = enthalpyKJ(a.cabinC, water)
-		a.opensKg = s.Box.OpensPerDay / 14 * s.Box.SwappedL / 1000 / m3PerKg(a.cabinC, water)
+		a.cabinKJ = enthalpyKJ(a.cabinC, math.Min(m.HumidityRatio, mostWater(a.cabinC)))
+		a.opensM3 = s.Box.OpensPerDay / 14 * s.Box.SwappedL / 1000
 	}
-	if tripDay%s.Goods.ShopEveryDays == 0 && hour%24 < 6 {
-		a.goodsKg = s.Goods.KgPerDay * math.Min(float64(s.Goods.ShopEveryDays), float64(trip.Nights-tripDay)) / 6
+	if tripDay > 0 {
+		a.drinksKg = s.Goods.DrinksKgPerDay / 24
+	}
+	if tripDay%s.Goods.ShopEveryDays == 0 {
+		// Until the next shop, the trip's end, or the seventh day (FDA Food Code 3-501.17).
+		days := math.Min(7, math.Min(float64(s.Goods.ShopEveryDays), float64(trip.Nights-tripDay)))
+		a.foodKg = s.Goods.PerishableKgPerDay * days
 	}
 	return a
 }
@@ -108,19 +116,49 @@ func (o *oracle) leakW(a surroundings, boxC float64) float64 {
 }
 
 // opensW is the heat of cabin air that takes the place of the box's own,
-// saturated, air.
+// saturated, air, as much dry air as fell out.
 func (o *oracle) opensW(a surroundings, boxC float64) float64 {
-	return a.opensKg * (a.cabinKJ - enthalpyKJ(boxC, mostWater(boxC))) / 3.6
+	kg := a.opensM3 / m3PerKg(boxC, mostWater(boxC))
+	return kg * (a.cabinKJ - enthalpyKJ(boxC, mostWater(boxC))) / 3.6
 }
 
-// goodsW is the heat of the food being chilled: 3.6 kJ/kg·K (engineering
-// judgement, from memory), and 1 kJ an hour is 1/3.6 W.
-func (o *oracle) goodsW(a surroundings, boxC float64) float64 {
-	return a.goodsKg * 3.6 * (a.cabinC - boxC) / 3.6
+// goodsW is the heat of drinks, 4.19 kJ/kg·K from the cabin, and in a stowing
+// hour of a sixth of the perishables, 3.5 kJ/kg·K (both from memory); 1 kJ an
+// hour is 1/3.6 W.
+func (o *oracle) goodsW(a surroundings, stowing bool, boxC float64) float64 {
+	kJ := a.drinksKg * 4.19 * (a.cabinC - boxC)
+	if stowing {
+		kJ += a.foodKg / 6 * 3.5 * (o.setup.Goods.StowedC - boxC)
+	}
+	return kJ / 3.6
 }
 
-func (o *oracle) gainW(a surroundings, boxC float64) float64 {
-	return o.leakW(a, boxC) + o.opensW(a, boxC) + o.goodsW(a, boxC)
+// bag is the chilled food of a trip's first noon. reached is the hour of the
+// trip at whose start the box was at its limit, 6 at the latest.
+type bag struct{ reached, free int }
+
+// setOut: in a box at the limit the food goes in at once and six hours are free
+// of the exams; else it waits, and the hours of waiting are.
+func (o *oracle) setOut(boxC float64) bag {
+	if boxC <= o.setup.LimitC+0.01 {
+		return bag{0, 6}
+	}
+	return bag{6, 6}
+}
+
+// look is taken at the end of an hour of the trip.
+func (b *bag) look(o *oracle, hour int, boxC float64) {
+	if hour < b.reached && boxC <= o.setup.LimitC+0.01 {
+		*b = bag{hour + 1, hour + 1}
+	}
+}
+
+// stowing tells whether perishables go in during an hour of the trip.
+func (b *bag) stowing(hour int) bool {
+	if hour < 24 {
+		return hour >= b.reached && hour < b.reached+6
+	}
+	return hour%24 < 6
 }
 
 // bank is the battery between two hours.
@@ -136,9 +174,12 @@ type account struct {
 	lowestWh                           float64
 	boughtKg, homeKg, lostKg, meltedKg float64
 	preCooledWh, runHours              float64
-	errands                            int
-	off                                []bool // by hour: nothing cooled
-	stores                             bool   // a plate stood between
+	boughtLostKg, chilledKg            float64
+	errands, runs                      int
+	chillKJ                            float64 // out of box and contents, the day before trips
+	dayBeforeKJ                        float64 // leaked in on those days
+	off                                []bool  // by hour: nothing cooled
+	stores                             bool    // a plate stood between
 }
 
 // carry takes the bank through an hour and gives the shore power it took.
@@ -160,9 +201,10 @@ func (o *oracle) carry(b bank, a surroundings, unitW float64, sum *account) (ban
 		sum.drawnWh += drawn
 		sum.unmetWh += out - in - drawn
 	}
-	if a.onShore && a.clock == 5 { // full at 6 h
-		shoreW += (full - b.wh) / keeps
-		b.wh = full
+	if a.onShore { // full at 6 h, as much in each hour as in the others left
+		gained := (full - b.wh) / float64(a.hoursOnShore)
+		shoreW += gained / keeps
+		b.wh += gained
 	}
 	if b.wh <= 1e-9 {
 		b.off = true

@@ -22,9 +22,10 @@ type Trip struct {
 // Plan is the calendar of a year aboard. Only NewPlan makes one; from then on
 // it is only read, and may be shared.
 type Plan struct {
-	Nights []Night // in the order they are spent
-	Trips  []Trip  // every night belongs to one
-	byMon  [12]int
+	Nights  []Night // in the order they are spent
+	Trips   []Trip  // every night belongs to one
+	byMon   [12]int
+	longest int // nights of the longest trip
 }
 
 // NewPlan lays out the nights aboard of each month, January first, in trips of
@@ -58,6 +59,9 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 			p.Trips[last].Nights++
 		}
 	}
+	for _, trip := range p.Trips {
+		p.longest = max(p.longest, trip.Nights)
+	}
 	return p
 }
 
@@ -69,17 +73,25 @@ func (p *Plan) NightsIn(month int) int { return p.byMon[month] }
 type Weather struct {
 	SunKWh []float64 // irradiation on the flat, kWh/m² a day
 	AirK   []float64 // offset of the day's air from its month, K
+	// Stops holds a number from 0 to 1 for each night: ice is sold at the noon
+	// it starts at where the share of stops that sell it is over that number.
+	Stops []float64
 }
 
 // Draw fills w with a year of weather: one autocorrelated run per trip, all
-// sun scaled by sunFactor (the year-to-year factor). It allocates only when w
-// is too small for the plan.
-func (p *Plan) Draw(w *Weather, sky *climate.Sky, rng *rand.Rand, sunFactor float64) {
+// sun scaled by sunFactor (the year-to-year factor). Which stops sell ice comes
+// from a stream of its own, so that it moves no weather. It allocates only when
+// w is too small for the plan.
+func (p *Plan) Draw(w *Weather, sky *climate.Sky, rng, stops *rand.Rand, sunFactor float64) {
 	n := len(p.Nights) + len(p.Trips)
 	if cap(w.SunKWh) < n {
 		w.SunKWh, w.AirK = make([]float64, n), make([]float64, n)
 	}
 	w.SunKWh, w.AirK = w.SunKWh[:n], w.AirK[:n]
+	w.Stops = w.Stops[:0]
+	for range p.Nights {
+		w.Stops = append(w.Stops, stops.Float64())
+	}
 	i := 0
 	for _, trip := range p.Trips {
 		var days climate.Days

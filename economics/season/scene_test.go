@@ -19,9 +19,11 @@ type scene struct {
 	leakShare   float64 // of the box below
 	offsetK     float64
 	opens       float64
-	kgPerDay    float64
+	kgPerDay    float64 // of perishables
+	drinksKg    float64 // a day
 	shopEvery   int
 	targetC     float64
+	onlyCool    bool
 	panelWp     float64
 	batteryAh   float64
 	chemistry   energy.Chemistry
@@ -34,7 +36,7 @@ type scene struct {
 
 // sloop is a small boat on the Maine coast.
 func sloop() scene {
-	return scene{ground: "maine-coast", nights: [12]float64{6: 2}, tripNights: 2, leakShare: 1, offsetK: 2, opens: 10, kgPerDay: 1.2,
+	return scene{ground: "maine-coast", nights: [12]float64{6: 2}, tripNights: 2, leakShare: 1, offsetK: 2, opens: 10, kgPerDay: 1.2, drinksKg: 2,
 		shopEvery: 3, targetC: 4, panelWp: 100, batteryAh: 100, houseW: 6, engineHours: 1, sunFactor: 1, seed: 1}
 }
 
@@ -62,16 +64,17 @@ func (c scene) at(g climate.Ground) *aboard {
 	b.setup = season.Setup{
 		Plan: plan, Months: &months, CabinOffset: quantity.Kelvin(c.offsetK),
 		Box: season.Box{Leak: heat.Conductance{Cabin: 0.70 * k, Sea: 0.20 * k, Engine: 0.15 * k, Deck: 0.10 * k},
-			OpensPerDay: c.opens, SwappedL: 20, HeatKJPerK: 120},
-		Goods:   season.Goods{KgPerDay: c.kgPerDay, ShopEveryDays: c.shopEvery},
-		TargetC: c.targetC, LimitC: season.ExamLimitC(quantity.Celsius(c.targetC)),
+			OpensPerDay: c.opens, SwappedL: 20, HeatKJPerK: 60},
+		Goods:   season.Goods{PerishableKgPerDay: c.kgPerDay, DrinksKgPerDay: c.drinksKg, ShopEveryDays: c.shopEvery, StowedC: 8},
+		TargetC: c.targetC,
 		Power: season.Power{
 			Panel:  energy.Panel{Wp: quantity.Watt(c.panelWp), Mounting: energy.Bimini, Controller: energy.Tracking}.Chain(),
 			Bank:   energy.Bank{Nominal: quantity.AmpHour(c.batteryAh), Volts: 12, Chemistry: c.chemistry}.Store(),
 			HouseW: c.houseW, EngineW: 250, EngineHours: c.engineHours, ShoreShare: c.shore,
 		},
 	}
-	plan.Draw(b.weather, b.sky, rand.New(rand.NewPCG(c.seed, 0)), c.sunFactor)
+	b.setup.LimitC, b.setup.CoolLimitC = season.Limits(quantity.Celsius(c.targetC), c.onlyCool)
+	plan.Draw(b.weather, b.sky, rand.New(rand.NewPCG(c.seed, 0)), rand.New(rand.NewPCG(c.seed, 1)), c.sunFactor)
 	b.breathe()
 	return b
 }
@@ -92,7 +95,8 @@ func (b *aboard) runUnit(r season.Refrigerator) (*season.Tally, []season.Hour) {
 func (b *aboard) runIce(ice season.Icing) (*season.Tally, []season.Hour) {
 	var t season.Tally
 	var trace season.Trace
-	b.setup.Ice(&b.air, ice, &t, &trace)
+	plan := b.setup.IcePlan(ice)
+	b.setup.Ice(&b.air, &plan, &t, &trace)
 	return &t, trace.Hours
 }
 
@@ -117,15 +121,12 @@ func unitOf(cooledBy energy.Condenser, plate energy.Plate, start season.Start) s
 // cubes are bought by the bag and drained; block is frozen at home and its
 // water kept.
 func cubes() season.Icing {
-	ice := season.Icing{Surface: heat.Surface{FullKg: 20, FullWPerK: 8}, PortionKg: 4.5, CarryKg: 18, CarryLoss: 0.05, FoundShare: 0.8}
-	for m := range 12 {
-		ice.MeltKgADay[m], ice.FloorKg[m], ice.PullDownKg[m] = 6, 4, 7
-	}
-	return ice
+	return season.Icing{FilmWPerM2K: 9, LumpKgPerM3: 560, BulkKgPerL: 0.56, RoomKg: 20, PortionKg: 4.5, CarryKg: 18, CarryLoss: 0.05, FoundShare: 0.8}
 }
 
 func block() season.Icing {
 	ice := cubes()
-	ice.FromHome, ice.WaterKept, ice.PortionKg, ice.CarryLoss = true, true, 9, 0.02
+	ice.LumpKgPerM3, ice.BulkKgPerL, ice.RoomKg = 920, 0.92, 33
+	ice.HomeKg, ice.WaterKept, ice.PortionKg, ice.CarryLoss = 10, true, 9, 0.02
 	return ice
 }

@@ -41,13 +41,26 @@ type Box struct {
 	Leak        heat.Conductance
 	OpensPerDay float64 // of the lid or door, 0 or more
 	SwappedL    float64 // air exchanged at one opening, L
-	HeatKJPerK  float64 // liner, inner foam and the mean of the goods aboard, kJ/K, over 0; see HeatCapacityKJPerK
+	HeatKJPerK  float64 // liner, inner foam and all that is aboard on average, kJ/K, over 0; see heat.InUseKJPerK
 }
 
-// Goods is the food that goes into the cold space.
+// Goods is the food and drink that goes into the cold space, of the whole crew.
 type Goods struct {
-	KgPerDay      float64 // of the whole crew, the part that needs cooling
-	ShopEveryDays int     // at least 1
+	PerishableKgPerDay float64 // food that must be kept cold
+	DrinksKgPerDay     float64 // wanted cold, stowed as they are drunk
+	ShopEveryDays      int     // at least 1
+	StowedC            float64 // of the perishables when they go in, °C: from a shop's cold shelf or a fridge at home
+}
+
+// mostStowedDays is for how many days perishables are stowed, however far the
+// next shop is: what is kept at 5 °C is eaten or thrown away within seven days.
+// US FDA Food Code 3-501.17.
+const mostStowedDays = 7
+
+// MeanPerishablesKg gives the mean weight of the perishables aboard, while any
+// are, on trips of a length in nights, at least 1.
+func (g Goods) MeanPerishablesKg(tripNights int) float64 {
+	return g.PerishableKgPerDay * float64(min(g.ShopEveryDays, mostStowedDays, tripNights)) / 2
 }
 
 // Power is the boat's electricity as the hours use it.
@@ -68,26 +81,49 @@ type Setup struct {
 	Box         Box
 	CabinOffset quantity.Kelvin // cabin over outdoor air, as given to Breathe
 	Goods       Goods
-	TargetC     float64 // at which a unit holds the box, °C
-	LimitC      float64 // of the cold-day exam, °C; see ExamLimitC
+	TargetC     float64 // the owner's, °C; see AimC
+	LimitC      float64 // of the exam that decides, °C: 5, or CoolLimitC; see Limits
+	CoolLimitC  float64 // of the exam of a cool day, °C
 	Power       Power
 }
 
-// ExamLimitC gives the food temperature, °C, that a cold day may pass for no
-// more than two hours: the higher of 5 °C and the target + 1 K.
-func ExamLimitC(target quantity.Celsius) float64 { return max(safetyLimitC, float64(target)+1) }
-
-// The cold-day exam.
+// The exams. A cold day is one on which food was over 5 °C for no more than two
+// hours, a cool day the same with a limit that does for drinks, butter, hard
+// cheese, whole fruit and vegetables.
 const (
-	safetyLimitC   = 5    // whatever the target: US FDA Food Code 3-501.16, 41 °F
+	coldLimitC     = 5    // US FDA Food Code 3-501.16, 41 °F
+	coolLimitC     = 10   // engineering judgement, from memory
 	examHours      = 2    // of a day that may be above the limit: common practice, no source
 	examToleranceK = 0.01 // so that rounding decides no exam
+	// Medicine is kept from 2 to 8 °C: WHO guide to good storage practices for
+	// pharmaceuticals (TRS 908, annex 9), from memory.
+	medicineFromC, medicineToC = 2, 8
 )
+
+// Limits gives the limits of the exam that decides and of that of a cool day,
+// °C, for an owner's target: cold days decide by 5 °C, unless the owner wants
+// only what cool days do for, or has a target above 5 °C. Then cool days decide,
+// and at a target above 5 °C food may be 1 K over it, 10 °C at most.
+func Limits(target quantity.Celsius, onlyCool bool) (limitC, coolC float64) {
+	coolC = coolLimitC
+	if target > coldLimitC {
+		coolC, onlyCool = min(coolLimitC, float64(target)+1), true
+	}
+	if onlyCool {
+		return coolC, coolC
+	}
+	return coldLimitC, coolC
+}
+
+// AimC gives the temperature at which a unit holds the box: the owner's target,
+// and at least 1 K under the limit.
+func (s *Setup) AimC() float64 { return min(s.TargetC, s.LimitC-1) }
 
 // The hours of every boat's day. Engineering judgement, from memory.
 const (
 	noon        = 12 // a trip starts, and goods are stowed
-	stowHours   = 6  // over which goods give up their heat
+	stowHours   = 6  // over which perishables give up their heat
+	bagHours    = 6  // for which chilled food can stay in its bag
 	openFromH   = 7  // the lid is opened from here
 	openToH     = 21 // to here
 	engineFromH = 9
@@ -99,17 +135,6 @@ const (
 func (s *Setup) shoreNight(night int) bool {
 	share := s.Power.ShoreShare
 	return math.Floor(float64(night+1)*share+0.5) > math.Floor(float64(night)*share+0.5)
-}
-
-// stowedWPerK gives the goods' exchange with the box, W per kelvin of cabin
-// over box, while they give up their heat: what is stowed at noon of a shop
-// day, for the days until the next or the trip's end.
-func (s *Setup) stowedWPerK(day, nights int) float64 {
-	if day%s.Goods.ShopEveryDays != 0 {
-		return 0
-	}
-	days := min(s.Goods.ShopEveryDays, nights-day)
-	return float64(days) * s.Goods.KgPerDay * heat.GoodsKJPerKgK / (stowHours * 3.6)
 }
 
 // walls is what lets heat into the box, ready for the hours.
@@ -129,8 +154,8 @@ func (w *walls) leakW(a *hourAir, seaC, boxC float64) float64 {
 
 // openingW gives the heat of lid openings in the hour, for a box at boxC.
 func (w *walls) openingW(a *hourAir, boxC float64) float64 {
-	if a.density == 0 {
+	if !a.opening {
 		return 0
 	}
-	return w.openLPerS * a.density * (a.openKJ - heat.SaturatedEnthalpyKJ(quantity.Celsius(boxC)))
+	return w.openLPerS * heat.ExchangeKJPerM3(a.openKJ, quantity.Celsius(boxC))
 }

@@ -24,10 +24,10 @@ func longSeason(t testing.TB) *aboard {
 
 // yearly gives the runs that are timed, each a year of the boat's.
 func yearly(b *aboard) map[string]func(*season.Tally) {
-	thin, ice := unitOf(energy.Fan, energy.Thin, season.StartWarm), cubes()
+	thin, ice := unitOf(energy.Fan, energy.Thin, season.StartWarm), b.setup.IcePlan(cubes())
 	return map[string]func(*season.Tally){
 		"unit": func(t *season.Tally) { b.setup.Unit(&b.air, thin, t, nil) },
-		"ice":  func(t *season.Tally) { b.setup.Ice(&b.air, ice, t, nil) },
+		"ice":  func(t *season.Tally) { b.setup.Ice(&b.air, &ice, t, nil) },
 	}
 }
 
@@ -104,13 +104,13 @@ type cYear struct {
 func (b *aboard) forC(years int) *bytes.Buffer {
 	var out bytes.Buffer
 	s, p := &b.setup, &b.setup.Power
-	r, ice := unitOf(energy.Fan, energy.Thin, season.StartWarm).Cycle, cubes()
+	r, ice := unitOf(energy.Fan, energy.Thin, season.StartWarm).Cycle, b.setup.IcePlan(cubes())
 	l := s.Box.Leak
 	for _, v := range []float64{float64(l.Cabin), float64(l.Sea), float64(l.Engine), float64(l.Deck), s.Box.OpensPerDay, s.Box.SwappedL, s.Box.HeatKJPerK,
 		s.TargetC, s.LimitC, float64(p.Panel.Wp), float64(p.Bank.FullWh), float64(p.Bank.RestartWh), float64(p.Bank.ChargeEfficiency),
 		p.HouseW, p.EngineW, p.EngineHours, float64(r.Rated), r.Eta, float64(r.Plate), float64(r.Rise), float64(r.Condenser), float64(r.Standby),
-		float64(ice.Surface.FullKg), float64(ice.Surface.FullWPerK), ice.PortionKg, ice.CarryKg, ice.CarryLoss, ice.FoundShare,
-		ice.MeltKgADay[0], ice.FloorKg[0], ice.PullDownKg[0], float64(s.Goods.ShopEveryDays), float64(years), float64(len(s.Plan.Nights))} {
+		ice.FilmWPerM2K, ice.LumpKgPerM3, ice.RoomKg, ice.PortionKg, ice.CarryKg, ice.CarryLoss, s.Goods.StowedC,
+		float64(s.Goods.ShopEveryDays), float64(ice.Stops), float64(years), float64(len(s.Plan.Nights))} {
 		fmt.Fprintln(&out, v)
 	}
 	flag := func(is bool) int {
@@ -122,15 +122,12 @@ func (b *aboard) forC(years int) *bytes.Buffer {
 	b.walk(func(_ int, trip season.Trip, firstDay int) {
 		for day := range trip.Nights {
 			noon := b.around(trip, firstDay, 24*day)
-			fmt.Fprintln(&out, noon.month, flag(b.shoreNight(trip.First+day)), flag(day > 0 || trip.Nights == 1), flag(day == 0), trip.Nights-day,
-				noon.seaC, noon.goodsKg)
+			fmt.Fprintln(&out, noon.month, flag(b.shoreNight(trip.First+day)), flag(day == 0), trip.Nights-day,
+				flag(day == 0 || b.weather.Stops[trip.First+day] < ice.FoundShare), noon.seaC, noon.foodKg*3.5/21.6, noon.drinksKg*4.19/3.6,
+				ice.MeltKgADay[noon.month], ice.FloorKg[noon.month], ice.ChillKg[noon.month])
 			for i := range 24 {
 				a := b.around(trip, firstDay, 24*day+i)
-				density := 0.0
-				if a.cabinKJ != 0 {
-					density = 1 / m3PerKg(a.cabinC, b.ground.Months[a.month].HumidityRatio)
-				}
-				fmt.Fprintln(&out, a.cabinC, a.cabinKJ, density, a.sunW/float64(p.Panel.Wp), flag(a.motoring))
+				fmt.Fprintln(&out, a.cabinC, a.cabinKJ, a.sunW/float64(p.Panel.Wp), flag(a.opensM3 > 0), flag(a.motoring))
 			}
 		}
 	})

@@ -3,27 +3,35 @@ package season
 // Tally is what one or more simulated years aboard came to. The zero value is
 // ready for use; runs add to it. What ends in By is by month, January first.
 type Tally struct {
-	Years                int     // simulated into this tally
-	Nights, ColdDays     int     // nights spent, and days of them that passed the exam
-	NightsBy, ColdDaysBy [12]int // the same
-	Hours, HoursOver5    int     // hours reckoned, and hours with food over 5 °C
-	HoursOff, LongestOff int     // hours without any cooling, and the longest run of them
-	WorstRun             int     // longest run of days that fail the exam
-	GainWhBy             [12]float64
-	UnitWhBy             [12]float64 // electricity taken by the unit
-	RunHoursBy           [12]float64 // hours the unit ran
-	MeltKgBy             [12]float64
-	IceBoughtKg          float64 // billed
-	IceHomeKg            float64 // frozen at home
-	IceLostKg            float64 // left at trips' ends or melted on the way
-	ChilledKg            float64 // melted the day before a trip, beside MeltKgBy
-	Errands              int     // purchases of ice
-	SunWh, SpillWh       float64 // what the panel gave, and what of it found no place
-	ShoreWh, EngineWh    float64 // into bank and loads
-	DrawnWh              float64 // out of the bank
-	HouseUnmetWh         float64 // called for when the bank was empty
-	LowestWh             float64 // least charge above the cut-off
-	PullDownShoreWh      float64 // shore electricity that pre-cooled the box, beside ShoreWh and UnitWh
+	Years    int // simulated into this tally
+	Nights   int
+	NightsBy [12]int
+	// Days that passed the exams of a cold and of a cool day.
+	ColdDays, CoolDays     int
+	ColdDaysBy, CoolDaysBy [12]int
+	Hours                  int // reckoned
+	HoursOver5             int // with food over 5 °C, of those that count for the exams
+	MedicineHoursOutside   int // with food under 2 or over 8 °C, likewise
+	HoursOff, LongestOff   int // hours without any cooling, and the longest run of them
+	WorstRun               int // longest run of days that fail the exam that decides
+	GainWhBy               [12]float64
+	UnitWhBy               [12]float64 // electricity taken by the unit
+	RunHoursBy             [12]float64 // hours the unit ran
+	MeltKgBy               [12]float64
+	IceBoughtKg            float64 // billed
+	IceHomeKg              float64 // frozen at home
+	// Left at trips' ends, melted on the way, or bought and not loaded; and the
+	// part of it that was bought.
+	IceLostKg, IceBoughtLostKg float64
+	ChilledKg                  float64 // melted the day before a trip, beside MeltKgBy
+	Errands                    int     // trips for ice alone: runs, and purchases the day before a trip
+	Runs                       int     // of those, the ones on days aboard, whether they found ice or not
+	SunWh, SpillWh             float64 // what the panel gave, and what of it found no place
+	ShoreWh, EngineWh          float64 // into bank and loads
+	DrawnWh                    float64 // out of the bank
+	HouseUnmetWh               float64 // called for when the bank was empty
+	LowestWh                   float64 // least charge above the cut-off
+	PullDownShoreWh            float64 // shore electricity that pre-cooled the box, beside ShoreWh and UnitWh
 
 	// The heat balance: gained = cooled + stored, kJ. Stored is what the box
 	// and its contents have warmed by.
@@ -33,10 +41,12 @@ type Tally struct {
 	// holds more at trips' ends than at their starts.
 	UnitWh, HouseWh, LostWh, StoredWh float64
 
-	food      [foodBins]uint32 // hours by food temperature, first day of each longer trip left out
-	off       int              // hours without cooling up to now
-	warmRun   int              // days failed up to now
-	overInDay int              // hours of this day above the limit
+	food         [foodBins]uint32 // hours by food temperature, of those that count for the exams
+	off          int              // hours without cooling up to now
+	warmRun      int              // days failed up to now
+	over5, overC int              // hours of this day above 5 °C, and above coolC
+	coolC        float64
+	coolDecides  bool
 }
 
 // Food temperatures are counted in bins from -10 to 55 °C; colder and warmer
@@ -53,19 +63,24 @@ func (t *Tally) begin(s *Setup) {
 		t.LowestWh = float64(s.Power.Bank.FullWh)
 	}
 	t.Years++
+	t.coolC, t.coolDecides = s.CoolLimitC, s.LimitC > coldLimitC
 }
 
-// ColdShare gives the share of days that passed the exam; 0 without nights.
-func (t *Tally) ColdShare() float64 {
+// ColdShare gives the share of days that were cold; 0 without nights.
+func (t *Tally) ColdShare() float64 { return t.share(t.ColdDays) }
+
+// CoolShare gives the share of days that were cool; 0 without nights.
+func (t *Tally) CoolShare() float64 { return t.share(t.CoolDays) }
+
+func (t *Tally) share(days int) float64 {
 	if t.Nights == 0 {
 		return 0
 	}
-	return float64(t.ColdDays) / float64(t.Nights)
+	return float64(days) / float64(t.Nights)
 }
 
-// WarmestC gives the food temperature passed in a share of the hours aboard,
-// the first day of each trip left out where trips are longer. It reads the
-// upper edge of a bin of 0.25 K. share is 0 to under 1; without hours ok is false.
+// WarmestC gives the food temperature passed in a share of the hours aboard
+// that count for the exams. It reads the upper edge of a bin of 0.25 K. share is 0 to under 1; without hours ok is false.
 func (t *Tally) WarmestC(share float64) (c float64, ok bool) {
 	var total uint64
 	for _, n := range t.food {
@@ -84,16 +99,22 @@ func (t *Tally) WarmestC(share float64) (c float64, ok bool) {
 	return foodFloorC, true
 }
 
-// hour books one hour's food temperature.
-func (t *Tally) hour(foodC, limitC float64, cooled, settled bool) {
+// hour books one hour's food temperature; counted tells whether it counts for
+// the exams.
+func (t *Tally) hour(foodC float64, cooled, counted bool) {
 	t.Hours++
-	if foodC > limitC+examToleranceK {
-		t.overInDay++
-	}
-	if foodC > safetyLimitC+examToleranceK {
-		t.HoursOver5++
-	}
-	if settled {
+	if counted {
+		if foodC > coldLimitC+examToleranceK {
+			t.over5++
+			if foodC > t.coolC+examToleranceK {
+				t.overC++
+			}
+			if foodC > medicineToC+examToleranceK {
+				t.MedicineHoursOutside++
+			}
+		} else if foodC < medicineFromC-examToleranceK {
+			t.MedicineHoursOutside++
+		}
 		t.food[max(0, min(foodBins-1, int((foodC-foodFloorC)/foodBinK)))]++
 	}
 	if cooled {
@@ -114,15 +135,23 @@ func (t *Tally) endNight(month int) {
 // endDay closes a noon-to-noon day of the month and examines it.
 func (t *Tally) endDay(month int) {
 	t.endNight(month)
-	if t.overInDay <= examHours {
+	cold, cool := t.over5 <= examHours, t.overC <= examHours
+	if cold {
 		t.ColdDays++
 		t.ColdDaysBy[month]++
+	}
+	if cool {
+		t.CoolDays++
+		t.CoolDaysBy[month]++
+	}
+	if cold || cool && t.coolDecides {
 		t.warmRun = 0
 	} else {
 		t.warmRun++
 		t.WorstRun = max(t.WorstRun, t.warmRun)
 	}
-	t.overInDay = 0
+	t.HoursOver5 += t.over5
+	t.over5, t.overC = 0, 0
 }
 
 // endTrip forgets runs that do not reach over a stay at home.
@@ -137,7 +166,9 @@ type Hour struct {
 	EvaporatorC, CapacityW, COP float64 // how a unit would work in this hour (energy.Work); zero for ice
 	SunW, UnitW, ShoreW         float64 // from the panel, into the unit, from shore
 	ChargeWh                    float64 // above the cut-off, at the hour's end
-	IceKg                       float64 // at the hour's end
+	IceKg, WaterKg              float64 // ice, and meltwater kept aboard, at the hour's end
+	MeltedKg                    float64 // in the hour
+	Counted                     bool    // for the exams
 }
 
 // Trace collects hours; a nil *Trace collects nothing.

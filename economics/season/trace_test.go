@@ -39,6 +39,9 @@ const traceHeader = `# Two July nights of a small boat on the Maine coast, hour 
 # ShoreW   from shore power, W
 # ChargeWh of the battery over the unit's cut-off, at the hour's end, Wh
 # IceKg    at the hour's end, kg
+# WaterKg  meltwater kept aboard, likewise
+# MeltedKg in the hour
+# Counted  1 where the hour counts for the exams
 `
 
 // traced runs the boat of the trace.
@@ -94,9 +97,14 @@ func columns(h season.Hour) string {
 	var out []string
 	v := reflect.ValueOf(h)
 	for i := range v.NumField() {
-		if v.Field(i).CanInt() {
-			out = append(out, strconv.FormatInt(v.Field(i).Int(), 10))
-		} else {
+		switch f := v.Field(i); {
+		case f.CanInt():
+			out = append(out, strconv.FormatInt(f.Int(), 10))
+		case f.Kind() == reflect.Bool && f.Bool():
+			out = append(out, "1")
+		case f.Kind() == reflect.Bool:
+			out = append(out, "0")
+		default:
 			out = append(out, fmt.Sprintf("%.6f", v.Field(i).Float()))
 		}
 	}

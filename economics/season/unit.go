@@ -2,7 +2,6 @@ package season
 
 import (
 	"coldreckon/economics/energy"
-	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
 
@@ -34,6 +33,9 @@ type Refrigerator struct {
 // freezes it whenever there is power, the box takes from it what it needs, at
 // most the plate's conductance times the difference.
 //
+// The box starts warm, at the cabin's temperature, or cooled to its aim with all
+// that lives in it and a day's drinks; the first perishables follow from their bag.
+//
 // A box left running on its own sun starts cold, with a full bank, in months
 // whose mean day of sun covers the closed box and the fan; in the others it
 // starts warm with the bank at its restart level.
@@ -44,6 +46,7 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 
 func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r, t)
+	aimC, stowedC := s.AimC(), s.Goods.StowedC
 	heatKJPerK := s.Box.HeatKJPerK
 	wattPerK := heatKJPerK / 3.6 // for an hour
 	kelvinPerW := 3.6 / heatKJPerK
@@ -51,17 +54,20 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 	ready, walls := r.Cycle.Ready(), s.walls()
 	for day := range tr.nights {
 		d := tr.day(day)
+		if day == 0 {
+			d.setOut(boxC, s.LimitC)
+		}
 		var gainWh, cooledWh, unitWh, runHours float64
 		startC := boxC
 		for i := range d.hours {
 			a, h := &d.hours[i], clock(i)
-			gainW := walls.leakW(a, d.seaC, boxC) + walls.openingW(a, boxC)
-			if i < stowHours {
-				gainW += d.stowWPerK * (a.cabinC - boxC)
+			gainW := walls.leakW(a, d.seaC, boxC) + walls.openingW(a, boxC) + d.drinksWPerK*(a.cabinC-boxC)
+			if i >= d.from && i < d.to {
+				gainW += d.wPerK * (stowedC - boxC)
 			}
 			work := r.work(&ready, boxC, a.cabinC, d.seaC)
 			capacityW := float64(work.CapacityW)
-			needW := gainW + (boxC-s.TargetC)*wattPerK
+			needW := gainW + (boxC-aimC)*wattPerK
 			if needW < 0 {
 				needW = 0
 			}
@@ -105,11 +111,15 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			gainWh += gainW
 			unitWh += unitW
 			cooledWh += cooledW
-			t.hour(boxC, s.LimitC, cooledW > 0 || needW == 0, d.settled)
+			counted := i >= d.free
+			if d.waiting {
+				d.wait(i, boxC, s.LimitC)
+			}
+			t.hour(boxC, cooledW > 0 || needW == 0, counted)
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: boxC,
 					GainW: gainW, CooledW: cooledW, EvaporatorC: float64(work.Te), CapacityW: capacityW, COP: work.COP,
-					SunW: sup.sunW, UnitW: unitW, ShoreW: shoreW, ChargeWh: b.wh})
+					SunW: sup.sunW, UnitW: unitW, ShoreW: shoreW, ChargeWh: b.wh, Counted: counted})
 			}
 		}
 		t.GainWhBy[d.month] += gainWh
@@ -138,21 +148,22 @@ func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC float64) e
 
 // startUnit gives box temperature, cold in the plate and bank at a trip's start.
 func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (boxC, frozenKJ float64, b bank) {
+	aimC := s.AimC()
 	b = s.Power.fullBank()
 	boxC = a.cabinC
-	if boxC <= s.TargetC {
+	if boxC <= aimC {
 		return boxC, 0, b
 	}
 	switch r.Start {
 	case StartOnShore:
-		kJ := s.Box.HeatKJPerK*(boxC-s.TargetC) + r.StoreKJ
+		kJ := s.Box.HeatKJPerK*(boxC-aimC) + r.StoreKJ
 		ready := r.Cycle.Ready()
-		work := r.work(&ready, s.TargetC, a.cabinC, s.Months[month].SeaC)
+		work := r.work(&ready, aimC, a.cabinC, s.Months[month].SeaC)
 		t.PullDownShoreWh += kJ / 3.6 * (1/work.COP + float64(r.Cycle.Condenser)/float64(work.CapacityW))
-		return s.TargetC, r.StoreKJ, b
+		return aimC, r.StoreKJ, b
 	case StartOnOwnSun:
 		if s.closedBoxWh(month, r) <= s.SunWh(month) {
-			return s.TargetC, r.StoreKJ, b
+			return aimC, r.StoreKJ, b
 		}
 		b.wh, b.storedWh = b.restartWh, b.restartWh
 	}
@@ -163,8 +174,9 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 // target with the lid shut.
 func (s *Setup) closedBoxWh(month int, r *Refrigerator) float64 {
 	mean, seaC, ready, walls := s.meanAir(month), s.Months[month].SeaC, r.Cycle.Ready(), s.walls()
-	work := r.work(&ready, s.TargetC, mean.cabinC, seaC)
-	leakW := max(0, walls.leakW(&mean, seaC, s.TargetC))
+	aimC := s.AimC()
+	work := r.work(&ready, aimC, mean.cabinC, seaC)
+	leakW := max(0, walls.leakW(&mean, seaC, aimC))
 	return 24 * (leakW*(1/work.COP+float64(r.Cycle.Condenser)/float64(work.CapacityW)) + float64(r.Cycle.Standby))
 }
 
@@ -185,10 +197,4 @@ func (s *Setup) SunWh(month int) float64 {
 		wh += float64(s.Power.Panel.PowerW(m.SunKWh*1000*share, quantity.Celsius(m.OutdoorC[h])))
 	}
 	return wh
-}
-
-// HeatCapacityKJPerK gives the heat capacity, kJ/K, of a box in use of a given
-// inside volume and of the goods aboard, as Box.HeatKJPerK wants it.
-func HeatCapacityKJPerK(volume quantity.Litre, goods quantity.Kilogram) float64 {
-	return float64(heat.StowedKJPerK(volume)) + heat.GoodsKJPerKgK*float64(goods)
 }

@@ -184,11 +184,14 @@ func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
 
 // ColdMeans says what the pages call cold: the cold-day exam in a sentence.
 func (v Voice) ColdMeans() string {
-	return fmt.Sprintf("Cold means that the food is no warmer than %s, but for two hours of the day.", v.degrees(float64(season.ExamLimitC(v.r.Boat.Food.Target))))
+	limitC, _ := season.Limits(v.r.Boat.Food.Target, false)
+	return fmt.Sprintf("Cold means that the food is no warmer than %s, but for two hours of the day.", v.degrees(limitC))
 }
 
 // SeldomMeans says what the row of the warmest food leaves out.
-func (v Voice) SeldomMeans() string { return "Seldom: in 2 of 100 hours, a trip's first day left out." }
+func (v Voice) SeldomMeans() string {
+	return "Seldom: in 2 of 100 hours, those left out in which the food of a trip's first day is still in its bag."
+}
 
 // warmest gives the warmest food of the season, unless nothing is kept cold.
 func (v Voice) warmest(o *economics.Outcome) string {

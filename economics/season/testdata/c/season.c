@@ -14,19 +14,24 @@
 
 #define NOON 12
 #define STOW_HOURS 6
+#define BAG_HOURS 6
 #define BINS 260
 
-typedef struct { double cabin, openKJ, density, perWp; int motoring; } Hour;
-typedef struct { int month, shore, settled, starts, left; double sea, stow; } Day; // left: days of the trip, this one too
+typedef struct { double cabin, openKJ, perWp; int opening, motoring; } Hour;
+typedef struct {
+	int month, shore, starts, left, sells; // left: days of the trip, this one too
+	double sea, stow, drinks, meltKg, floorKg, chillKg;
+} Day;
+typedef struct { int waiting, from, to, counts; } Bag; // hours of the day
 
 static double leakCabin, leakSea, leakEngine, leakDeck, opens, swappedL, heatKJ, target, limit;
 static double wp, fullWh, restartWh, keeps, houseW, engineW, engineHours;
 static double rated, eta, plate, rise, fanW, standbyW;
-static double fullKg, fullWPerK, portionKg, carryKg, carryLoss, found, meltKgADay, floorKg, pullDownKg;
-static int shopEvery;
+static double film, lump, roomKg, portionKg, carryKg, carryLoss, stowedC;
+static int shopEvery, stops;
 
 typedef struct {
-	int nights, cold, nightsBy[12], coldBy[12], hours, over5, off, longestOff, worst, errands;
+	int nights, cold, nightsBy[12], coldBy[12], hours, over5, medicine, off, longestOff, worst, errands;
 	double gainBy[12], unitBy[12], runBy[12], meltBy[12];
 	double boughtKg, lostKg, sun, spill, shore, engine, drawn, unmet, lowest;
 	double gain, cooled, stored, unit, house, lost, storedWh;
@@ -34,24 +39,29 @@ typedef struct {
 	int offRun, warmRun, over;
 } Tally;
 
-// Saturated air's enthalpy, every quarter kelvin from -20 °C.
-static double saturated[281];
+// Saturated air: its enthalpy and dry density, every quarter kelvin from -20 °C.
+static double saturated[281], coldAir[281];
 
-static double formulaKJ(double c) {
+static double formulaKJ(double c, double *density) {
 	double k = c + 273.15, ln;
 	if (c < 0)
 		ln = -5.6745359e3 / k + 6.3925247 + k * (-9.6778430e-3 + k * (6.2215701e-7 + k * (2.0747825e-9 - k * 9.4840240e-13))) + 4.1635019 * log(k);
 	else
 		ln = -5.8002206e3 / k + 1.3914993 + k * (-4.8640239e-2 + k * (4.1764768e-5 - k * 1.4452093e-8)) + 6.5459673 * log(k);
 	double p = exp(ln) / 1000, w = 0.621945 * p / (101.325 - p);
+	*density = 101.325 / (0.287042 * k * (1 + 1.607858 * w));
 	return 1.006 * c + w * (2501 + 1.86 * c);
 }
 
-static double saturatedKJ(double c) {
-	double at = (c + 20) * 4;
-	if (!(at >= 0 && at < 280)) return formulaKJ(c);
+static double exchangeKJ(double cabinKJ, double c) {
+	double at = (c + 20) * 4, density;
+	if (!(at >= 0 && at < 280)) {
+		double kJ = formulaKJ(c, &density);
+		return density * (cabinKJ - kJ);
+	}
 	int i = (int)at;
-	return saturated[i] + (at - i) * (saturated[i + 1] - saturated[i]);
+	density = coldAir[i] + (at - i) * (coldAir[i + 1] - coldAir[i]);
+	return density * (cabinKJ - (saturated[i] + (at - i) * (saturated[i + 1] - saturated[i])));
 }
 
 // The Wright omega function and the condenser's logarithm, by cubics.
@@ -88,7 +98,7 @@ static double lnFall(double tc) {
 }
 
 static void tables(void) {
-	for (int i = 0; i <= 280; i++) saturated[i] = formulaKJ(-20 + i / 4.0);
+	for (int i = 0; i <= 280; i++) saturated[i] = formulaKJ(-20 + i / 4.0, &coldAir[i]);
 	for (int i = 0; i <= 512; i++) {
 		double w = solveOmega(-8 + i / 32.0);
 		omegaTable[i] = (Knot){w, w / (1 + w) / 32};
@@ -99,14 +109,14 @@ static void tables(void) {
 	}
 }
 
-typedef struct { double sun, engine, surplus; int shore, shoreEnds; } Supply;
+typedef struct { double sun, engine, surplus; int shore; } Supply; // shore: hours left of it
 typedef struct { double wh; int off; } Bank;
 
 static Supply supplyAt(const Hour *a, int clock, int shoreNight) {
-	Supply s = {wp * a->perWp, 0, 0, 0, 0};
+	Supply s = {wp * a->perWp, 0, 0, 0};
 	if (a->motoring) s.engine = engineW * fmin(1, engineHours - (clock - 9));
 	s.surplus = s.sun + s.engine - houseW;
-	if (shoreNight && (clock >= 18 || clock < 6)) s.shore = 1, s.shoreEnds = clock == 5;
+	if (shoreNight && (clock >= 18 || clock < 6)) s.shore = (30 - clock) % 24;
 	return s;
 }
 
@@ -125,11 +135,11 @@ static void step(Bank *b, const Supply *s, double unitW, Tally *t) {
 		t->drawn += drawn;
 		t->unmet += -net - drawn;
 	}
-	if (s->shoreEnds && b->wh < fullWh) {
-		double put = (fullWh - b->wh) / keeps;
+	if (s->shore && b->wh < fullWh) {
+		double gained = (fullWh - b->wh) / s->shore, put = gained / keeps;
 		shore += put;
 		t->lost += put * (1 - keeps);
-		b->wh = fullWh;
+		b->wh += gained;
 	}
 	double used = fmax(0, s->engine - spill);
 	t->sun += s->sun;
@@ -144,11 +154,12 @@ static void step(Bank *b, const Supply *s, double unitW, Tally *t) {
 	t->lowest = fmin(t->lowest, b->wh);
 }
 
-static void examine(Tally *t, double food, int cooled, int settled) {
+static void examine(Tally *t, double food, int cooled, int counts) {
 	t->hours++;
-	if (food > limit + 0.01) t->over++;
-	if (food > 5.01) t->over5++;
-	if (settled) {
+	if (counts) {
+		if (food > limit + 0.01) t->over++;
+		if (food > 5.01) t->over5++;
+		if (food < 1.99 || food > 8.01) t->medicine++;
 		int i = (int)((food + 10) / 0.25);
 		t->food[i < 0 ? 0 : i >= BINS ? BINS - 1 : i]++;
 	}
@@ -177,8 +188,21 @@ static double leakW(const Hour *a, double sea, double box) {
 }
 
 static double openingW(const Hour *a, double box) {
-	if (a->density == 0) return 0;
-	return opens / 14 * swappedL / 3600 * a->density * (a->openKJ - saturatedKJ(box));
+	if (!a->opening) return 0;
+	return opens / 14 * swappedL / 3600 * exchangeKJ(a->openKJ, box);
+}
+
+static Bag bagOf(const Day *d, double box) {
+	if (!d->starts) return (Bag){0, 0, STOW_HOURS, 0};
+	if (box <= limit + 0.01) return (Bag){0, 0, STOW_HOURS, BAG_HOURS};
+	return (Bag){1, BAG_HOURS, BAG_HOURS + STOW_HOURS, BAG_HOURS};
+}
+
+// look ends hour i, and tells whether it counts.
+static int look(Bag *b, int i, double box) {
+	int counts = i >= b->counts;
+	if (b->waiting && i < b->from && box <= limit + 0.01) *b = (Bag){0, i + 1, i + 1 + STOW_HOURS, i + 1};
+	return counts;
 }
 
 static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
@@ -188,11 +212,12 @@ static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 		const Day *d = &days[n];
 		if (d->starts) box = hours[0].cabin, b = (Bank){fullWh, 0};
 		double gainWh = 0, unitWh = 0, run = 0;
+		Bag bag = bagOf(d, box);
 		for (int i = 0; i < 24; i++) {
 			const Hour *a = &hours[i];
 			int clock = i < 12 ? i + NOON : i - NOON;
-			double gain = leakW(a, d->sea, box) + openingW(a, box);
-			if (i < STOW_HOURS) gain += d->stow * (a->cabin - box);
+			double gain = leakW(a, d->sea, box) + openingW(a, box) + d->drinks * (a->cabin - box);
+			if (i >= bag.from && i < bag.to) gain += d->stow * (stowedC - box);
 			double tc = fmax(30, a->cabin + rise);
 			double w = omega(lnK + lnFall(tc) + 0.045 * (box + 10)), te = box - w / 0.045, capacity;
 			if (te > 5) te = 5, capacity = rated * (1 - 0.008 * (tc - 45)) * exp(0.045 * (te + 10));
@@ -215,7 +240,7 @@ static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 			unitWh += unit;
 			t->cooled += 3.6 * cooled;
 			t->stored += stored;
-			examine(t, box, cooled > 0 || need == 0, d->settled);
+			examine(t, box, cooled > 0 || need == 0, look(&bag, i, box));
 		}
 		t->gainBy[d->month] += gainWh;
 		t->unitBy[d->month] += unitWh;
@@ -225,43 +250,36 @@ static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 	}
 }
 
-static int sells(int stops, int day) {
-	if (day == 0) return 1;
-	if (day % shopEvery) return 0;
-	double stop = stops + day / shopEvery;
-	return floor(stop * found + 0.5) > floor((stop - 1) * found + 0.5);
-}
-
-static double buy(int stops, int day, int left, double kg, Tally *t) {
-	if (!sells(stops, day)) return kg;
-	int gap = 1;
-	while (gap < left && !sells(stops, day + gap)) gap++;
-	double want = 1.2 * gap * meltKgADay + floorKg - kg + (day == 0 ? pullDownKg : 0), part = 1 - carryLoss;
-	double most = fmin(carryKg * part, fullKg - kg), portions = ceil(fmin(want, most) / (portionKg * part) - 1e-9);
-	if (portions * portionKg * part > most) portions = floor(most / (portionKg * part) + 1e-9);
-	if (portions <= 0) return kg;
-	t->lostKg += portions * portionKg * carryLoss;
-	t->boughtKg += portions * portionKg;
-	t->errands++;
-	return kg + portions * portionKg * part;
+static double buy(const Day *d, int day, double kg, Tally *t) {
+	if (day % shopEvery || !d->sells) return kg;
+	int days = stops * shopEvery < d->left ? stops * shopEvery : d->left;
+	double want = 1.2 * days * d->meltKg + d->floorKg - kg + (d->starts ? d->chillKg : 0), part = 1 - carryLoss;
+	double bags = floor(fmin(want, roomKg - kg) / (portionKg * part) + 0.75 + 1e-9);
+	if (!d->starts) bags = fmin(bags, fmax(1, floor(carryKg / portionKg + 1e-9)));
+	if (bags <= 0) return kg;
+	double loaded = fmin(bags * portionKg * part, roomKg - kg);
+	t->lostKg += bags * portionKg - loaded;
+	t->boughtKg += bags * portionKg;
+	return kg + loaded;
 }
 
 static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 	double food = 0, kg = 0, leak = leakCabin + leakSea + leakEngine + leakDeck;
 	Bank b = {0, 0};
-	int day = 0, stops = 0;
+	int day = 0;
 	for (int n = 0; n < nights; n++, hours += 24) {
 		const Day *d = &days[n];
 		if (d->starts) food = hours[0].cabin, kg = 0, day = 0, b = (Bank){fullWh, 0};
-		kg = buy(stops, day++, d->left, kg, t);
+		Bag bag = bagOf(d, food);
+		kg = buy(d, day++, kg, t);
 		double gainWh = 0, meltKg = 0;
 		for (int i = 0; i < 24; i++) {
 			const Hour *a = &hours[i];
-			double goods = i < STOW_HOURS ? d->stow : 0, slope = leak + goods;
-			double fixed = leakW(a, d->sea, 0) + goods * a->cabin + openingW(a, food), was = food, cooled = 0, melted = 0;
+			double goods = i >= bag.from && i < bag.to ? d->stow : 0, slope = leak + goods + d->drinks;
+			double fixed = leakW(a, d->sea, 0) + goods * stowedC + d->drinks * a->cabin + openingW(a, food), was = food, cooled = 0, melted = 0;
 			if (kg > 0) {
-				double side = cbrt(fmin(1, kg / fullKg));
-				double surface = fullWPerK * side * side;
+				double side = cbrt(kg / lump), surface = film * 6 * side * side;
+				if (food > 5) surface *= sqrt(sqrt(food / 5));
 				food = (heatKJ * was + 3.6 * fixed) / (heatKJ + 3.6 * (slope + surface));
 				const double perKg = 333.6 + 4.19 * 2;
 				cooled = fmin(fmax(0, 3.6 * surface * food), kg * perKg);
@@ -275,13 +293,13 @@ static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 			meltKg += melted;
 			Supply s = supplyAt(a, i < 12 ? i + NOON : i - NOON, d->shore);
 			step(&b, &s, 0, t);
-			examine(t, food, kg > 0, d->settled);
+			examine(t, food, kg > 0, look(&bag, i, food));
 		}
 		t->gainBy[d->month] += gainWh;
 		t->meltBy[d->month] += meltKg;
 		t->gain += 3.6 * gainWh;
 		endDay(t, d);
-		if (d->left == 1) t->lostKg += kg, stops += (day - 1) / shopEvery;
+		if (d->left == 1) t->lostKg += kg;
 	}
 }
 
@@ -321,20 +339,19 @@ static void run(const char *name, void (*year)(const Day *, const Hour *, int, T
 
 int main(void) {
 	double *figures[] = {&leakCabin, &leakSea, &leakEngine, &leakDeck, &opens, &swappedL, &heatKJ, &target, &limit, &wp, &fullWh, &restartWh, &keeps,
-		&houseW, &engineW, &engineHours, &rated, &eta, &plate, &rise, &fanW, &standbyW, &fullKg, &fullWPerK, &portionKg, &carryKg, &carryLoss, &found,
-		&meltKgADay, &floorKg, &pullDownKg};
+		&houseW, &engineW, &engineHours, &rated, &eta, &plate, &rise, &fanW, &standbyW, &film, &lump, &roomKg, &portionKg, &carryKg, &carryLoss, &stowedC};
 	for (size_t i = 0; i < sizeof figures / sizeof *figures; i++) *figures[i] = number();
-	shopEvery = (int)number();
+	shopEvery = (int)number(), stops = (int)number();
 	int years = (int)number(), nights = (int)number();
 	Day *days = calloc(nights, sizeof *days);
 	Hour *hours = calloc(nights * 24, sizeof *hours);
 	for (int n = 0; n < nights; n++) {
 		Day *d = &days[n];
-		d->month = (int)number(), d->shore = (int)number(), d->settled = (int)number(), d->starts = (int)number(), d->left = (int)number();
-		d->sea = number(), d->stow = number();
+		d->month = (int)number(), d->shore = (int)number(), d->starts = (int)number(), d->left = (int)number(), d->sells = (int)number();
+		d->sea = number(), d->stow = number(), d->drinks = number(), d->meltKg = number(), d->floorKg = number(), d->chillKg = number();
 		for (int i = 0; i < 24; i++) {
 			Hour *a = &hours[24 * n + i];
-			a->cabin = number(), a->openKJ = number(), a->density = number(), a->perWp = number(), a->motoring = (int)number();
+			a->cabin = number(), a->openKJ = number(), a->perWp = number(), a->opening = (int)number(), a->motoring = (int)number();
 		}
 	}
 	tables();
