@@ -34,7 +34,7 @@ func TestOwnPrices(t *testing.T) {
 		{"seal", 12, "told in euro"},
 		{"foam", 75, "150 dollars at half a euro"},
 		{"panel", 1.75, "3.50 dollars at half a euro"},
-		{"small_life", 12, "years are not money"},
+		{"small_life", 14, "years are not money"},
 		{"small_upkeep", 0.02, "a share is not money"},
 		{"yard_factor", 2, "a factor is not money"},
 	} {

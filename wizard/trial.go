@@ -61,14 +61,6 @@ func (t *talk) others(row questions.Row) []economics.Boat {
 	return boats
 }
 
-// middle is the geometric mean where there is one, else the arithmetic.
-func middle(a, b float64) float64 {
-	if a > 0 && b > 0 {
-		return math.Sqrt(a * b)
-	}
-	return (a + b) / 2
-}
-
 // tryAll weighs every open question whose answer the reckoning takes for
 // granted, details apart, and what is in the box already, which moves no figure.
 func (t *talk) tryAll() error {
@@ -122,4 +114,12 @@ func leastRegret(r *economics.Reckoning) int {
 		}
 	}
 	return max(0, best)
+}
+
+// middle is the geometric mean where there is one, else the arithmetic.
+func middle(a, b float64) float64 {
+	if a > 0 && b > 0 {
+		return math.Sqrt(a * b)
+	}
+	return (a + b) / 2
 }

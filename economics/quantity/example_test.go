@@ -36,7 +36,7 @@ func ExampleParseLength() {
 
 // The price of a bag of ice, per kilogram and as printed for each system.
 func ExampleParsePricePerMass() {
-	price, err := quantity.ParsePricePerMass("$3.50 per 10 lb bag", "$", quantity.US)
+	price, err := quantity.ParsePricePerMass("$3.50 per 10 lb bag", "$", quantity.US, 0)
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -3,6 +3,7 @@ package quantity
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
@@ -61,6 +62,22 @@ var plain = strings.NewReplacer(
 	"²", "2", "³", "3",
 )
 
+// hedge is what people put round a figure that is no exact one.
+var hedge = regexp.MustCompile(`(?i)^(?:(?:about|around|roughly|approximately|approx\.?|circa|ca\.|maybe|perhaps|probably|say|nearly|almost|it is|it's)\s+|~\s*|≈\s*)*(.*?)(?:,?\s+(?:or so|approx\.?|more or less|i think|i guess))?$`)
+
+// numerals are the figures that people write out.
+var numerals = map[string]string{"one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7", "eight": "8",
+	"nine": "9", "ten": "10", "eleven": "11", "twelve": "12", "fifteen": "15", "twenty": "20", "thirty": "30", "forty": "40", "fifty": "50"}
+
+// spelled puts a figure for a numeral that begins a text.
+func spelled(text string) string {
+	word, rest, _ := strings.Cut(text, " ")
+	if figure, ok := numerals[strings.ToLower(word)]; ok {
+		return strings.TrimSpace(figure + " " + rest)
+	}
+	return text
+}
+
 // tidy readies text for parsing. It refuses what no quantity can hold.
 func tidy(text, expected string) (string, error) {
 	if len(text) > maxText {
@@ -74,7 +91,7 @@ func tidy(text, expected string) (string, error) {
 			return "", &Error{"a control character", expected, ""}
 		}
 	}
-	tidied := strings.TrimSpace(plain.Replace(text))
+	tidied := spelled(hedge.ReplaceAllString(strings.TrimSpace(plain.Replace(text)), "$1"))
 	if tidied == "" {
 		return "", &Error{"nothing", expected, ""}
 	}

@@ -43,22 +43,25 @@ func (w want) leading(text string, s style) (v float64, rest string, err error) 
 	return v, strings.TrimSpace(r.rest), nil
 }
 
-// ParseShare reads a share: "0.3", "30 %", "1/3", "half", "all", "none". The
-// result lies from 0 to 1; a bare number over 1 is an error, because it may
-// have been meant in hundredths.
+// sharesNamed are shares as people put them. What "most" and the like come to
+// is engineering judgement, from memory.
+var sharesNamed = map[string]Fraction{
+	"all": 1, "always": 1, "every": 1, "every day": 1, "every night": 1, "everywhere": 1, "all of them": 1,
+	"nearly all": 0.95, "almost all": 0.95, "nearly always": 0.95, "almost always": 0.95, "nearly everywhere": 0.95, "almost everywhere": 0.95,
+	"most": 0.8, "most of them": 0.8, "mostly": 0.8, "usually": 0.8, "many": 0.6,
+	"three quarters": 0.75, "two thirds": 2.0 / 3, "half": 0.5, "a half": 0.5, "half of them": 0.5, "every other": 0.5,
+	"a third": 1.0 / 3, "one third": 1.0 / 3, "a quarter": 0.25, "one quarter": 0.25,
+	"some": 0.3, "sometimes": 0.3, "a few": 0.15, "few": 0.15, "hardly any": 0.05, "hardly ever": 0.05, "rarely": 0.05, "seldom": 0.05,
+	"none": 0, "never": 0, "nowhere": 0, "none of them": 0, "no": 0,
+}
+
+// ParseShare reads a share: "0.3", "30 %", "1/3", "half", "most", "none". The
+// result lies from 0 to 1. A bare number from 2 to 100 is in hundredths; one
+// between 1 and 2 could be either and is an error.
 func ParseShare(text string) (Fraction, error) {
 	const expected = "a share from 0 to 1, such as 0.3 or 30 %"
-	switch strings.ToLower(strings.TrimSpace(text)) {
-	case "all", "always":
-		return 1, nil
-	case "half", "a half":
-		return 0.5, nil
-	case "a third":
-		return 1.0 / 3, nil
-	case "a quarter":
-		return 0.25, nil
-	case "none", "never":
-		return 0, nil
+	if share, ok := sharesNamed[strings.ToLower(strings.TrimSpace(text))]; ok {
+		return share, nil
 	}
 	v, rest, err := want{expected: expected}.leading(text, measured)
 	if err != nil {
@@ -67,7 +70,10 @@ func ParseShare(text string) (Fraction, error) {
 	hint := ""
 	switch strings.ToLower(rest) {
 	case "":
-		if v > 1 && v <= 100 {
+		switch {
+		case v >= 2 && v <= 100:
+			v /= 100
+		case v > 1 && v < 2:
 			hint = "did you mean " + strconv.FormatFloat(v, 'f', -1, 64) + " %?"
 		}
 	case "%", "percent", "per cent", "pct":
@@ -210,13 +216,32 @@ func ParseMoneySpan(text, currency string) (low, high Money, err error) {
 
 var perMass = regexp.MustCompile(`(?i)^(.*[^\s/])\s*(?:/|\bper\b|\ban?\b|\bfor\b)\s*([0-9.,]*)\s*([a-z#]+)\.?\s*(?:bags?|blocks?)?$`)
 
+// perBag finds a price for one piece, its weight not told.
+var perBag = regexp.MustCompile(`(?i)^(.*?\d)\s*(?:/|\bper\b|\bfor\b)?\s*(?:\b(?:an?|one|the)\b)?\s*(?:bags?|blocks?|piece|each)$`)
+
+// PricePerBag gives the amount in a price for one bag or block whose weight is
+// not told, such as "$4 a bag"; ok is false for any other text.
+func PricePerBag(text, currency string) (amount Money, ok bool) {
+	tidied, err := tidy(text, "")
+	m := perBag.FindStringSubmatch(tidied)
+	if err != nil || m == nil {
+		return 0, false
+	}
+	amount, err = ParseMoney(m[1], currency)
+	return amount, err == nil
+}
+
 // ParsePricePerMass reads a price per mass, its money as ParseMoney does:
-// "1.10 /kg", "$0.50/lb", "$3.50 per 10 lb bag". Bare: per kg or per lb.
-func ParsePricePerMass(text, currency string, sys System) (MoneyPerKg, error) {
+// "1.10 /kg", "$0.50/lb", "$3.50 per 10 lb bag", and "$4 a bag" where bag, the
+// mass of one, is above zero. Bare: per kg or per lb.
+func ParsePricePerMass(text, currency string, sys System, bag Kilogram) (MoneyPerKg, error) {
 	expected := example(sys, "a price per mass", "1.10 /kg", "0.50 /lb")
 	tidied, err := tidy(text, expected)
 	if err != nil {
 		return 0, err
+	}
+	if amount, ok := PricePerBag(tidied, currency); ok && bag > 0 {
+		return MoneyPerKg(float64(amount) / float64(bag)), nil
 	}
 	amount, per := tidied, bare(sys, "1 kg", "1 lb")
 	if m := perMass.FindStringSubmatch(tidied); m != nil {

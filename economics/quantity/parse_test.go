@@ -46,7 +46,7 @@ var parsers = map[string]parser{
 	"number":      func(t string, _ System) (float64, error) { return ParseNumber(t, "people", "a day") },
 	"money":       func(t string, _ System) (float64, error) { v, err := ParseMoney(t, "$"); return float64(v), err },
 	"price": func(t string, s System) (float64, error) {
-		v, err := ParsePricePerMass(t, "$", s)
+		v, err := ParsePricePerMass(t, "$", s, 10*Pound)
 		return float64(v), err
 	},
 }
@@ -260,7 +260,7 @@ func TestRefusals(t *testing.T) {
 		{"charge", "1.2 kWh", []string{"an energy"}},
 		{"charge", "12,000 Ah", []string{"12000 or as 12.000"}},
 		{"power", "50 Wh", []string{"an energy"}},
-		{"share", "30", []string{"from 0 to 1", "did you mean 30 %?"}},
+		{"share", "1.3", []string{"from 0 to 1", "did you mean 1.3 %?"}},
 		{"share", "130 %", []string{"from 0 to 1"}},
 		{"share", "-0.1", []string{"from 0 to 1"}},
 		{"money", "€1200", []string{"another currency", "amounts are in $"}},
@@ -273,7 +273,7 @@ func TestRefusals(t *testing.T) {
 		{"money", "5 LBS", []string{"which is a mass"}},
 		{"money", "3 cu ft", []string{"which is a volume"}},
 		{"money", "5 bags", []string{`found "5 bags", expected an amount of money`}},
-		{"money", "about 5", []string{`found "about 5", expected an amount of money`}},
+		{"money", "above 5", []string{`found "above 5", expected an amount of money`}},
 		{"price", "1.10 per", []string{"price per mass"}},
 		{"price", "1.10 /L", []string{"price per mass"}},
 		{"price", "1.10 /0 kg", []string{"price per mass"}},

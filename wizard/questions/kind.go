@@ -118,8 +118,8 @@ var ways = map[Kind]way{
 		},
 	},
 	PricePerMass: {
-		parse: func(_ Row, text string, o owner) (any, error) {
-			return quantity.ParsePricePerMass(text, o.currency, o.sys)
+		parse: func(r Row, text string, o owner) (any, error) {
+			return pricePerMass(r, text, o)
 		},
 		format: func(_ Row, v any, o owner) string {
 			return quantity.FormatPricePerMass(v.(quantity.MoneyPerKg), o.currency, o.sys)
@@ -136,6 +136,25 @@ var ways = map[Kind]way{
 		format: formatDimensions,
 		units:  []string{"mm", "cm", "in"},
 	},
+}
+
+// pricePerMass reads a price per mass. A bare amount far above the usual is more
+// likely to be that of a bag: it is refused until the text says which.
+func pricePerMass(r Row, text string, o owner) (any, error) {
+	v, err := quantity.ParsePricePerMass(text, o.currency, o.sys, o.bag)
+	if err != nil {
+		return nil, err
+	}
+	if _, bare := quantity.ParseMoney(text, o.currency); bare == nil && r.Limits.High > 0 && float64(v) > r.Limits.High {
+		amount := strings.TrimSpace(text)
+		per := map[quantity.System]string{quantity.US: "/lb"}[o.sys]
+		if per == "" {
+			per = "/kg"
+		}
+		return nil, &quantity.Error{Found: shorten(text) + ", which is far more than ice costs by weight", Expected: amount + " a bag, or " + amount + per,
+			Hint: "did you mean " + amount + " a bag?"}
+	}
+	return v, nil
 }
 
 func formatDimensions(_ Row, v any, o owner) string {

@@ -95,14 +95,22 @@ var phrases = []phrase{
 	{regexp.MustCompile(`^(?:the )?winter in the sun$|^winters? south$`), func(_ []string, south bool) ([12]float64, bool) {
 		return whole(season("cruising winter", south)), true
 	}},
-	{regexp.MustCompile(`^(?:every |all )?weekends?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
-		if m[1] == "" {
-			m[1] = "all"
+	{regexp.MustCompile(`^(?:on |at )?(?:(?:every|all|the|some|most) )?(long )?weekends?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
+		if m[2] == "" {
+			m[2] = "all"
 		}
-		months, ok := monthsOrSeason(m[1], south)
-		return each(8, months), ok
+		months, ok := monthsOrSeason(m[2], south)
+		nights := 8.0
+		if m[1] != "" {
+			nights = 12
+		}
+		return each(nights, months), ok
 	}},
-	{regexp.MustCompile(`^(?:all|the whole|whole|every night)(?: of| in)? (.+)$`), func(m []string, south bool) ([12]float64, bool) {
+	{regexp.MustCompile(`^(?:about |around |some )?(\d+)(?: nights?| days?)?(?: (?:a|in a|per) year| altogether| in all| all told)?$`), func(m []string, south bool) ([12]float64, bool) {
+		n, err := strconv.ParseFloat(m[1], 64)
+		return inSeason(n, south), err == nil && n <= 1000
+	}},
+	{regexp.MustCompile(`^(?:(?:all|the whole|whole|every night)(?: of| in)? )?(.+)$`), func(m []string, south bool) ([12]float64, bool) {
 		months, ok := monthsOrSeason(m[1], south)
 		return whole(months), ok
 	}},
@@ -122,16 +130,32 @@ var phrases = []phrase{
 	}},
 }
 
+// inSeason puts a number of nights where most people sail: in the four months
+// of summer, where they do not fit in the seven warm months, and then all year.
+// What no year holds counts as all of it.
+func inSeason(n float64, south bool) [12]float64 {
+	for _, name := range []string{"summer", "warm half"} {
+		if spread, fits := shared(n, season(name, south)); fits {
+			return spread
+		}
+	}
+	if spread, fits := shared(n, []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}); fits {
+		return spread
+	}
+	return DaysIn
+}
+
 // season gives the months of a season, months counted from 1. "summer" here
 // is the sailing summer, June to September in the north.
 func season(name string, south bool) []int {
 	months := map[string][]int{
 		"summer": {6, 7, 8, 9}, "winter": {12, 1, 2}, "spring": {3, 4, 5}, "autumn": {9, 10, 11}, "fall": {9, 10, 11},
+		"warm half":       {4, 5, 6, 7, 8, 9, 10},
 		"cruising winter": {11, 12, 1, 2, 3, 4},
 		// The month of the long holiday, and where it spills.
 		"holiday": {7, 8, 6, 9},
 	}[name]
-	if !south {
+	if !south || months == nil {
 		return months
 	}
 	turned := make([]int, len(months))
@@ -177,6 +201,12 @@ func poured(n float64, months []int) (nights [12]float64, fits bool) {
 		nights[months[0]-1] = n
 		return nights, true
 	}
+	return shared(n, months)
+}
+
+// shared puts n nights into months as evenly as whole nights allow. It fails
+// when they cannot hold n.
+func shared(n float64, months []int) (nights [12]float64, fits bool) {
 	room := append([]int(nil), months...)
 	sort.Slice(room, func(i, j int) bool { return DaysIn[room[i]-1] < DaysIn[room[j]-1] })
 	for i, m := range room { // shortest months first, so that what they cannot hold goes on
@@ -187,24 +217,28 @@ func poured(n float64, months []int) (nights [12]float64, fits bool) {
 	return nights, n <= 0
 }
 
+var (
+	afterPlus = regexp.MustCompile(`(?i)\s*(?:,?\s*\+|,?\s*\bplus\b)\s*`)
+	between   = regexp.MustCompile(`(?i)\s*(?:[,;&]|\band\b)\s*`)
+)
+
 // nightsOf reads the nights of a year from a phrase ("weekends in summer and
 // two weeks' holiday") or from a list ("jun 8, jul-aug 12").
 func nightsOf(text string, south bool) ([12]float64, error) {
 	var total [12]float64
 	fail := func(part string) ([12]float64, error) {
-		e := &quantity.Error{Found: shorten(part), Expected: nightsExpected}
-		if _, err := quantity.ParseNumber(part); err == nil {
-			e.Hint = "say in which months, for example: " + strings.TrimSpace(part) + " nights in summer"
-		}
-		return total, e
+		return total, &quantity.Error{Found: shorten(part), Expected: nightsExpected}
 	}
 	if len(text) > 300 {
 		return fail(text)
 	}
-	parts := regexp.MustCompile(`(?i)\s*(?:[,;+&]|\band\b|\bplus\b)\s*`).Split(strings.TrimSpace(text), -1)
+	parts := between.Split(afterPlus.ReplaceAllString(strings.TrimSpace(text), ", + "), -1)
 	stem := "" // "weekends in ", for "weekends in july and august"
 	var listed [12]bool
 	for _, part := range parts {
+		if rest, anew := strings.CutPrefix(part, "+"); anew {
+			part, stem = strings.TrimSpace(rest), ""
+		}
 		words := loose(part)
 		if _, err := monthsNamed(words); err == nil && stem != "" {
 			words = stem + words

@@ -95,13 +95,17 @@ func at[T any](field *T) Slot {
 type owner struct {
 	sys      quantity.System
 	currency string
-	south    bool // cruises in the southern hemisphere
+	south    bool              // cruises in the southern hemisphere
+	bag      quantity.Kilogram // one bag or block of ice
 }
 
 func ownerOf(b *economics.Boat) owner {
-	o := owner{b.Units, b.Currency, latitude(*b) < 0}
+	o := owner{b.Units, b.Currency, latitude(*b) < 0, b.Ice.UnitSize}
 	if o.sys == "" {
 		o.sys = quantity.US
+	}
+	if o.bag <= 0 {
+		o.bag, _ = usualBag(o.sys)
 	}
 	if o.currency == "" {
 		o.currency = defaultCurrency

@@ -98,9 +98,19 @@ func iceRows() []Row {
 			Default: always(heat.Cubes, "what most places sell"),
 		},
 		{
+			Key: "ice.unit_size", Group: OfIce, Label: "One bag or block", Kind: Mass,
+			Ask:    "How heavy is one bag or block?",
+			Help:   "Typical: 10 lb in North America, 2 kg in Europe.",
+			Limits: Limits{0.3, 0.9, 25, 100},
+			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.UnitSize) },
+			Default: func(c Context) (any, string) {
+				return usualBag(c.Boat.Units)
+			},
+		},
+		{
 			Key: "ice.price", Group: OfIce, Label: "Price of ice", Kind: PricePerMass, Essential: true,
 			Ask:    "What do you pay for ice where you cruise?",
-			Help:   "Typical: $0.50/lb ($1.10/kg) at a marina, half of that in a shop ashore. A bag's price also does: $5 per 10 lb.",
+			Help:   "Typical: $0.50/lb ($1.10/kg) at a marina, half of that in a shop ashore. A bag's price also does: $5 a bag.",
 			Limits: Limits{0.01, 0.05, 6, 50},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.Price) },
 			Default: func(c Context) (any, string) {
@@ -110,19 +120,6 @@ func iceRows() []Row {
 				}
 				v, why := priced(c, "ice_"+string(kind), 1.10)
 				return quantity.MoneyPerKg(v), why
-			},
-		},
-		{
-			Key: "ice.unit_size", Group: OfIce, Label: "One bag or block", Kind: Mass,
-			Ask:    "How heavy is one bag or block?",
-			Help:   "Typical: 10 lb in North America, 2 kg in Europe.",
-			Limits: Limits{0.3, 0.9, 25, 100},
-			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.UnitSize) },
-			Default: func(c Context) (any, string) {
-				if c.Boat.Units == quantity.Metric {
-					return quantity.Kilogram(2), "the usual bag in Europe; from memory"
-				}
-				return 10 * quantity.Pound, "the usual bag in North America; from memory"
 			},
 		},
 		{
@@ -212,6 +209,14 @@ func iceRows() []Row {
 			Default: always(quantity.Fraction(1.0/3), judgement),
 		},
 	}
+}
+
+// usualBag gives the mass of a bag of ice, and where it is from.
+func usualBag(sys quantity.System) (quantity.Kilogram, string) {
+	if sys == quantity.Metric {
+		return 2, "the usual bag in Europe; from memory"
+	}
+	return 10 * quantity.Pound, "the usual bag in North America; from memory"
 }
 
 // priced gives a price from the price book, or a stated figure when the book

@@ -87,9 +87,9 @@ func unitRows(name string) []Row {
 	key := func(item string) string { return "units_considered." + name + "." + item }
 	chest := func(b economics.Boat) bool { return unit(&b).Form == economics.FreeStanding }
 	plate, plateWhy := energy.Thin, "usual with small units"
-	cooled, cooledWhy := energy.Fins, "usual with small units; the poorest of the three"
+	cooled, cooledWhy := energy.Fan, "usual with units fitted into a locker"
 	if larger {
-		plateWhy, cooled, cooledWhy = "the plainer of the two", energy.Fan, "usual with larger units"
+		plateWhy = "the plainer of the two"
 	}
 	return []Row{
 		{
@@ -104,11 +104,11 @@ func unitRows(name string) []Row {
 		{
 			Key: key("price"), Group: group, Label: "Price of " + noun, Kind: Money, Detail: true,
 			Ask:    "What does " + noun + " cost, without fitting?",
-			Help:   "Typical: " + map[bool]string{false: "$1,000", true: "$2,800"}[larger] + "; ask for one real offer, it sharpens the answer.",
+			Help:   "Typical: " + map[bool]string{false: "$1,300", true: "$2,800"}[larger] + "; ask for one real offer, it sharpens the answer.",
 			Limits: Limits{20, 200, 12000, 100000},
 			Field:  func(b *economics.Boat) Slot { return at(&unit(b).Price) },
 			Default: func(c Context) (any, string) {
-				id, otherwise := name+"_unit", pick(1000, 2800)
+				id, otherwise := name+"_unit", pick(1300, 2800)
 				if chest(c.Boat) {
 					id, otherwise = "small_unit_free_standing", 700
 				}
@@ -137,16 +137,16 @@ func unitRows(name string) []Row {
 		{
 			Key: key("rated_cooling"), Group: group, Label: "Cooling of " + noun + ", rated", Kind: Power, Detail: true,
 			Ask:     "What cooling does the maker of " + noun + " state, at -10 °C plate and 45 °C condenser?",
-			Help:    "Typical: " + map[bool]string{false: "50 W", true: "100 W"}[larger] + ". Copy it from the compressor's data sheet, or skip it. Btu/h may be given too. If only amps and boxes are told, answer those instead.",
+			Help:    "Typical: " + map[bool]string{false: "60 W", true: "100 W"}[larger] + ". Copy it from the compressor's data sheet, or skip it. Btu/h may be given too. If only amps and boxes are told, answer those instead.",
 			Limits:  Limits{5, 20, 400, 2000},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedCooling) },
-			Default: always(quantity.Watt(pick(50, 100)), "a usual compressor of that size; "+judgement),
+			Default: always(quantity.Watt(pick(60, 100)), "a usual compressor of that size; "+judgement),
 		},
 		{
 			// Twice the box has 1.6 times the walls: engineering judgement, from memory.
 			Key: key("rated_amps"), Group: group, Label: "Mean current of " + noun + ", as its maker states", Kind: Current, Detail: true, None: "not told",
 			Ask:     "What average current does the maker of " + noun + " state?",
-			Help:    "Typical: " + map[bool]string{false: "0.4 A at 12 V for a box of 100 L (3.5 cu ft)", true: "0.6 A at 12 V for a box of 200 L (7 cu ft)"}[larger] + ", reached only with thick dry walls in a cool room.",
+			Help:    "Typical: " + map[bool]string{false: "0.55 A at 12 V for a box of 110 L (3.9 cu ft)", true: "0.9 A at 12 V for a box of 230 L (8 cu ft)"}[larger] + ", reached only with thick dry walls in a cool room.",
 			Limits:  Limits{0.05, 0.2, 6, 60},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedAmps) },
 			Default: always(quantity.Ampere(0), ""),
@@ -154,7 +154,7 @@ func unitRows(name string) []Row {
 		{
 			Key: key("rated_box"), Group: group, Label: "Box that " + noun + " is rated for", Kind: Volume, Detail: true, None: "not told",
 			Ask:     "Up to what box does the maker of " + noun + " say it will do?",
-			Help:    "Typical: " + map[bool]string{false: "100 L (3.5 cu ft)", true: "200 L (7 cu ft)"}[larger] + ", in the brochure beside the average current.",
+			Help:    "Typical: " + map[bool]string{false: "110 L (3.9 cu ft)", true: "230 L (8 cu ft)"}[larger] + ", in the brochure beside the average current.",
 			Limits:  Limits{10, 30, 500, 2000},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).RatedBox) },
 			Default: always(quantity.Litre(0), ""),
@@ -162,8 +162,8 @@ func unitRows(name string) []Row {
 		{
 			Key: key("cooled_by"), Group: group, Label: "How " + noun + " sheds its heat", Kind: Choice, Detail: true,
 			Ask:     "How would " + noun + " shed its heat?",
-			Help:    "Typical: " + map[bool]string{false: "fins in a locker", true: "a ducted fan"}[larger] + ". Sea water is best in the tropics but needs a fitting through the hull.",
-			Options: []Option{{"fins", "fins in a locker", "still air|fin"}, {"fan", "a ducted fan", "air|ducted fan"}, {"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}},
+			Help:    "Typical: a fan in its locker. Fins without one are poorer. Sea water is best in the tropics but needs a fitting through the hull.",
+			Options: []Option{{"fins", "fins alone, without a fan", "still air|fin|fins in a locker"}, {"fan", "a fan in its locker", "air|ducted fan|a ducted fan"}, {"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).CooledBy) },
 			Default: always(cooled, cooledWhy),
 		},
@@ -178,11 +178,11 @@ func unitRows(name string) []Row {
 		{
 			Key: key("life_years"), Group: group, Label: "Life of " + noun, Kind: Years, Detail: true,
 			Ask:    "How many years would " + noun + " last?",
-			Help:   "Typical: " + map[bool]string{false: "12 years built in", true: "14 years built in"}[larger] + ", 8 years for a free-standing chest.",
+			Help:   "Typical: 14 years built in, 8 years for a free-standing chest.",
 			Limits: Limits{1, 4, 25, 50},
 			Field:  func(b *economics.Boat) Slot { return at(&unit(b).Life) },
 			Default: func(c Context) (any, string) {
-				id, otherwise := name+"_life", pick(12, 14)
+				id, otherwise := name+"_life", 14.0
 				if chest(c.Boat) {
 					id, otherwise = "chest_life", 8
 				}

@@ -2,6 +2,7 @@ package questions
 
 import (
 	"fmt"
+	"math"
 	"reflect"
 	"regexp"
 	"strings"
@@ -139,17 +140,108 @@ func (in Input) not(expected string) Fault {
 
 // parse reads a scalar and holds it against the row's limits.
 func (r Row) parse(text string, o owner) (any, error) {
+	v, _, err := r.scan(text, o)
+	return v, err
+}
+
+// scan is parse, and reports whether the value had to be guessed: from a range,
+// or from a bare figure that makes sense in one unit only.
+func (r Row) scan(text string, o owner) (value any, guessed bool, err error) {
 	if r.None != "" && (loose(text) == loose(r.None) || loose(text) == "none") {
-		return r.zeroValue(), nil
+		return r.zeroValue(), false, nil
 	}
 	v, err := ways[r.Kind].parse(r, r.worded(text), o)
 	if err != nil {
-		return nil, err
+		between, ok := r.between(text, o)
+		if !ok {
+			return nil, false, err
+		}
+		v, guessed = between, true
 	}
 	if r.None != "" && zero(v) {
-		return v, nil
+		return v, guessed, nil
 	}
-	return v, r.within(v, text, o)
+	err = r.within(v, text, o)
+	if err != nil && figurePart.FindString(strings.TrimSpace(text)) == strings.TrimSpace(text) {
+		if only, ok := r.onlyUnit(text, o); ok {
+			return only, true, nil
+		}
+	}
+	return v, guessed, err
+}
+
+// onlyUnit reads a bare figure in the one unit in which it would be usual.
+func (r Row) onlyUnit(text string, o owner) (value any, ok bool) {
+	for _, unit := range ways[r.Kind].units {
+		if v, err := ways[r.Kind].parse(r, text+" "+unit, o); err == nil && r.Limits.usualAll(figures(v)) {
+			if ok {
+				return nil, false
+			}
+			value, ok = v, true
+		}
+	}
+	return value, ok
+}
+
+// Guessed prints what a text is taken to mean where it had to be guessed, such
+// as "8 nights" for "2 to 30"; "" where it says so itself, or means nothing.
+func Guessed(b *economics.Boat, key, text string) string {
+	row, ok := Find(key)
+	if _, scalar := ways[row.Kind]; !ok || !scalar || unsure(text) {
+		return ""
+	}
+	o := ownerOf(b)
+	v, guessed, err := row.scan(text, o)
+	if err != nil || !guessed {
+		return ""
+	}
+	return row.print(v, o)
+}
+
+var spanMark = regexp.MustCompile(`(?i)^(?:between |from |about |around )?\s*([^\s].*?)\s*(?:-|–|—|\bto\b|\band\b|\bor\b)\s*(\S.*)$`)
+
+// between reads a range such as "2 to 30" or "80-100 L" as the figure halfway,
+// as ratios go: for lack of a better one. It is rounded to two digits.
+func (r Row) between(text string, o owner) (any, bool) {
+	m := spanMark.FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil || r.Kind == MoneySpan || r.Kind == Text || r.Kind == Choice || r.Kind == WireSize || r.Kind == Latitude || r.Kind == Temperature {
+		return nil, false
+	}
+	read := func(text string) (float64, any, bool) {
+		v, err := ways[r.Kind].parse(r, text, o)
+		if err != nil || len(figures(v)) != 1 || r.within(v, text, o) != nil {
+			return 0, nil, false
+		}
+		return figures(v)[0], v, true
+	}
+	high, kind, ok := read(m[2])
+	low, _, fine := read(m[1] + unitOf.FindString(m[2]))
+	if !fine {
+		low, _, fine = read(m[1])
+	}
+	if !ok || !fine || low >= high {
+		return nil, false
+	}
+	return reflect.ValueOf(twoDigits(middle(low, high))).Convert(reflect.TypeOf(kind)).Interface(), true
+}
+
+// unitOf finds the unit at the end of a measure.
+var unitOf = regexp.MustCompile(`\s*[^\d\s.,/][^\d]*$`)
+
+// middle is the geometric mean where there is one, else the arithmetic.
+func middle(a, b float64) float64 {
+	if a > 0 && b > 0 {
+		return math.Sqrt(a * b)
+	}
+	return (a + b) / 2
+}
+
+func twoDigits(v float64) float64 {
+	if v == 0 {
+		return 0
+	}
+	step := math.Pow(10, math.Floor(math.Log10(math.Abs(v)))-1)
+	return math.Round(v/step) * step
 }
 
 // worded gives the figure that words stand for where a figure has Options.

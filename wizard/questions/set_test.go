@@ -66,16 +66,16 @@ func TestRefusalsOfSet(t *testing.T) {
 		{"box.volume", "90 kg", quantity.US, "a mass"},
 		{"box.volume", "4.4 L", quantity.Metric, "did you mean 4.4 cu ft?"},
 		{"box.volume", "90", quantity.US, "did you mean 90 L?"},
-		{"box.foam", "25", quantity.US, "did you mean 25 mm?"},
-		{"box.foam", "2", quantity.Metric, "did you mean 2 in?"},
-		{"box.inside", "45 x 40 x 50", quantity.Metric, "did you mean 45 x 40 x 50 cm?"},
 		{"food.target", "80 °C", quantity.Metric, "did you mean 8 °C?"},
-		{"food.target", "40", quantity.Metric, "did you mean 40 °F?"},
-		{"food.target", "4", quantity.US, "did you mean 4 °C?"},
 		{"power.battery", "12000 Ah", quantity.US, "did you mean 120 Ah?"},
 		{"power.battery", "12,000 Ah", quantity.US, "write 12000"},
 		{"ice.price", "110 /kg", quantity.Metric, "did you mean $1.10/kg?"},
-		{"ice.carry_loss", "8", quantity.US, "did you mean 8 %?"},
+		{"ice.carry_loss", "1.5", quantity.US, "did you mean 1.5 %?"},
+		{"ice.price", "$4", quantity.US, "did you mean $4 a bag?"},
+		{"ice.price", "8", quantity.Metric, "expected 8 a bag, or 8/kg"},
+		{"cruising.trip_nights", "30 to 2", quantity.US, "a number"},
+		{"box.volume", "90 to 100 kg", quantity.US, "a volume"},
+		{"box.foam", "2", quantity.Metric, "did you mean 2 in?"}, // or 2 cm
 		{"box.lid", "tpo", quantity.US, "did you mean top?"},
 		{"cruising.ground", "aegaen-cyclades", quantity.US, "did you mean aegean-cyclades?"},
 		{"cruising.crew", "NaN", quantity.US, "a number"},
@@ -89,7 +89,6 @@ func TestRefusalsOfSet(t *testing.T) {
 		{"cruising.crew", "-2", quantity.US, "from 0.5 to 16 people"},
 		{"money.years", "2.5", quantity.US, "a whole number"},
 		{"money.budget", "€500", quantity.US, "another currency"},
-		{"cruising.nights", "60", quantity.US, "60 nights in summer"},
 		{"cruising.nights", "often", quantity.US, "nights by month"},
 		{"cruising.nights", "june: 32", quantity.US, "at most the days"},
 		{"currency", "12", quantity.US, "sign or code"},
@@ -148,5 +147,61 @@ func TestDoubt(t *testing.T) {
 	}
 	if s := row.Doubt(&b); s != "" {
 		t.Errorf("doubt about 100 L: %q", s)
+	}
+}
+
+// What people write is read, and what had to be guessed can be said back.
+func TestReadAsPeopleWrite(t *testing.T) {
+	for _, tt := range []struct {
+		key, text string
+		sys       quantity.System
+		want      string // as printed
+		guessed   bool
+	}{
+		{"cruising.nights", "60", quantity.US, "60 nights (Jun 15, Jul 15, Aug 15, Sep 15)", false},
+		{"cruising.nights", "400 nights", quantity.US, "all year", false},
+		{"cruising.trip_nights", "2 to 30", quantity.US, "7.7 nights", true},
+		{"cruising.crew", "two of us", quantity.US, "2 people", false},
+		{"cruising.crew", "2-4", quantity.US, "2.8 people", true},
+		{"cruising.shore_power_share", "90", quantity.US, "90 %", false},
+		{"ice.found_at_stops", "most", quantity.US, "80 %", false},
+		{"ice.found_at_stops", "nearly everywhere", quantity.US, "95 %", false},
+		{"ice.found_at_stops", "50 to 90 %", quantity.US, "67 %", true},
+		{"box.volume", "about 3.9 cubic feet", quantity.US, "3.9 cu ft", false},
+		{"box.volume", "~90 litres or so", quantity.Metric, "90 L", false},
+		{"box.volume", "80-100 L", quantity.Metric, "89 L", true},
+		{"box.foam", "25", quantity.US, "1 in", true},
+		{"box.foam", "1 1/2 in", quantity.US, "1 1/2 in", false},
+		{"box.inside", "45 x 40 x 50", quantity.Metric, "450 x 400 x 500 mm", true},
+		{"food.target", "40", quantity.Metric, "4.5 °C", true},
+		{"food.target", "4", quantity.US, "39 °F", true},
+		{"food.must_be_cold_share", "the first days", quantity.US, "20 %", false},
+		{"food.must_be_cold_share", "40", quantity.US, "40 %", false},
+		{"food.drinks_a_day", "none", quantity.US, "none", false},
+		{"ice.price", "$4 a bag", quantity.US, "$0.40/lb", false},
+		{"ice.price", "3 per bag", quantity.Metric, "$1.50/kg", false},
+		{"ice.price", "$4/lb", quantity.US, "$4.00/lb", false},
+		{"money.cold_day_worth", "$3 to $6", quantity.US, "$3 to $6", false},
+		{"money.cold_day_worth", "between 3 and 6", quantity.US, "$3 to $6", false},
+		{"money.budget", "about $2,500", quantity.US, "$2500", false},
+		{"money.budget", "$1,000 to $2,000", quantity.US, "$1400", true},
+		{"box.reachable", "yes", quantity.US, "from inside, which takes room", false},
+	} {
+		b := economics.Boat{Units: tt.sys}
+		if err := Set(&b, tt.key, tt.text); err != nil {
+			t.Errorf("%s: %v", tt.text, err)
+			continue
+		}
+		row, _ := Find(tt.key)
+		if got := row.Print(&b); strings.ReplaceAll(got, ",", "") != strings.ReplaceAll(tt.want, ",", "") {
+			t.Errorf("%s %q: taken as %q, want %q", tt.key, tt.text, got, tt.want)
+		}
+		if got := Guessed(&b, tt.key, tt.text) != ""; got != tt.guessed {
+			t.Errorf("%s %q: guessed %v", tt.key, tt.text, got)
+		}
+	}
+	b := economics.Boat{Units: quantity.US, Ice: economics.Ice{UnitSize: 8 * quantity.Pound}}
+	if err := Set(&b, "ice.price", "$4 a bag"); err != nil || b.Ice.Price != quantity.MoneyPerKg(0.5/float64(quantity.Pound)) {
+		t.Errorf("a bag of eight pounds: %v, %v", b.Ice.Price, err)
 	}
 }
