@@ -25,6 +25,7 @@ var house = map[string]room{
 	"economics/heat":     {inside: "economics/quantity", libraries: "gonum.org/v1/gonum"},
 	"economics/energy":   {inside: "economics/quantity", libraries: "gonum.org/v1/gonum"},
 	"economics/cost":     {inside: "economics/quantity", libraries: "gonum.org/v1/gonum"},
+	"economics/measured": {inside: "economics/quantity economics/heat economics/energy"},
 	"economics/season": {
 		inside:    "economics/quantity economics/chance economics/climate economics/heat economics/energy economics/cost",
 		libraries: "gonum.org/v1/gonum",
