@@ -36,7 +36,8 @@ const maxLogBytes = 8 << 20
 // ("box °F", "ice (lb)") or in the cell ("40 F", "10 lb"); a bare figure under a
 // bare heading takes the owner's system. Dates are written 2025-07-14, with a
 // time as 2025-07-14 15:30; 14.07.2025 is read too. Columns of other names are
-// left alone, empty lines skipped, rows sorted by time.
+// left alone, empty lines skipped, rows sorted by time; two rows alike are
+// refused.
 //
 // Ice is from 0 to 1000 kg, temperatures from -60 to 60 °C, years from 1950 to
 // 2200, the whole log at most 8 MB. An error names line, field, what was found
@@ -95,7 +96,31 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 		return nil, errors.New("the log has a heading but no rows; want one row per purchase or reading")
 	}
 	sort.SliceStable(rows, func(i, j int) bool { return rows[i].At.Before(rows[j].At) })
+	if err := eachOnce(rows); err != nil {
+		return nil, err
+	}
 	return rows, nil
+}
+
+// eachOnce refuses rows, sorted by time, of which two are alike in all that is
+// read: pasted twice, the ice of one would count double.
+func eachOnce(rows []LogRow) error {
+	seen := map[LogRow]int{} // by the row without its line
+	for i, row := range rows {
+		if i > 0 && !row.At.Equal(rows[i-1].At) {
+			clear(seen)
+		}
+		bare := row
+		bare.Line, bare.At = 0, time.Time{}
+		if bare == (LogRow{}) {
+			continue // of other columns, which nobody reads
+		}
+		if first := seen[bare]; first > 0 {
+			return fmt.Errorf("line %d: found all of line %d again, expected each row once; ice put in twice at one time is one row with the sum", row.Line, first)
+		}
+		seen[bare] = row.Line
+	}
+	return nil
 }
 
 // oneLine refuses a cell that an open quote runs on over the lines below.

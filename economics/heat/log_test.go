@@ -37,6 +37,7 @@ func TestParseLog(t *testing.T) {
 			{Line: 3, At: noon.Add(6 * time.Hour), Ice: 0.45359237, Left: 0.5, LeftRead: true}}},
 		{"words that are units of other things", "day,ice in box,air by day\n2025-07-14 12:00,3,24\n", quantity.Metric, []LogRow{
 			{Line: 2, At: noon, Ice: 3, Cabin: 24, CabinRead: true}}},
+		{"rows of which nothing is read", "date,ice,note\n2025-07-14 12:00,,a\n2025-07-14 12:00,,b\n", quantity.Metric, []LogRow{{Line: 2, At: noon}, {Line: 3, At: noon}}},
 		{"lines left empty", "date,ice\n\n\n2025-07-14 12:00,2\n\n", quantity.Metric, []LogRow{{Line: 4, At: noon, Ice: 2}}},
 	}
 	for _, tt := range tests {
@@ -65,29 +66,31 @@ func TestParseLog(t *testing.T) {
 // Each error names line, field, what was found and what is expected.
 func TestParseLogErrors(t *testing.T) {
 	for text, want := range map[string][]string{
-		"":                                             {"line 1", "nothing", "heading"},
-		"date,ice\n":                                   {"no rows"},
-		"a,b\n1,2\n":                                   {"line 1", `"a", "b"`, "date or time"},
-		"date,note\n2025-07-14,x\n":                    {"line 1", `"note"`, "ice, or box and cabin"},
-		"date,box\n2025-07-14,4\n":                     {"line 1", "box and cabin"},
-		"date,ice,weight\n2025-07-14,1,2\n":            {"line 1", `"ice"`, `"weight"`, "once"},
-		"date,ice\n07/14/2025,4\n":                     {"line 2", "date", `"07/14/2025"`, "2025-07-14"},
-		"date,ice\n,4\n":                               {"line 2", "date", "nothing", "2025-07-14"},
-		"date,ice\n0001-01-01,4\n":                     {"line 2", "year 1", "1950"},
-		"date,ice (L)\n2025-07-14,4\n":                 {"line 1", "ice (L)", "a volume", "a mass"},
-		"date,ice\n2025-07-14,NaN\n":                   {"line 2", "ice", `"NaN"`, "mass"},
-		"date,ice\n2025-07-14,-inf\n":                  {"line 2", "ice", `inf"`, "mass"},
-		"date,ice\n2025-07-14,1e3\n":                   {"line 2", "ice", "power of ten", "mass"},
-		"date,ice\n2025-07-14,\"12,000\"\n":            {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
-		"date,box °F,cabin lb\n2025-07-14,4,5\n":       {"line 1", "cabin lb", "a mass", "a temperature"},
-		"date,box,cabin\n2025-07-14,80 °C,25\n":        {"line 2", "box", `"80 °C"`, "60"},
-		"date,ice kg\n2025-07-14,many\n":               {"line 2", "ice kg", `"many"`, "mass"},
-		"date,ice kg\n2025-07-14,-4\n":                 {"line 2", "ice kg", `"-4"`, "0 to 1000"},
-		"date,ice\n2025-07-14,4 L\n":                   {"line 2", "ice", `"4 L"`, "mass"},
-		"date,ice,shut\n2025-07-14,4,maybe\n":          {"line 2", "shut", `"maybe"`, "yes or no"},
-		"date,box,cabin\n2025-07-14,4,400\n":           {"line 2", "cabin", `"400"`, "60"},
-		"date,box,cabin\n2025-07-14,cold,40\n":         {"line 2", "box", `"cold"`, "temperature"},
-		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n": {"line 3", "4 cells", "heading's 3"},
+		"":                                                               {"line 1", "nothing", "heading"},
+		"date,ice\n":                                                     {"no rows"},
+		"a,b\n1,2\n":                                                     {"line 1", `"a", "b"`, "date or time"},
+		"date,note\n2025-07-14,x\n":                                      {"line 1", `"note"`, "ice, or box and cabin"},
+		"date,box\n2025-07-14,4\n":                                       {"line 1", "box and cabin"},
+		"date,ice,weight\n2025-07-14,1,2\n":                              {"line 1", `"ice"`, `"weight"`, "once"},
+		"date,ice\n07/14/2025,4\n":                                       {"line 2", "date", `"07/14/2025"`, "2025-07-14"},
+		"date,ice\n,4\n":                                                 {"line 2", "date", "nothing", "2025-07-14"},
+		"date,ice\n0001-01-01,4\n":                                       {"line 2", "year 1", "1950"},
+		"date,ice (L)\n2025-07-14,4\n":                                   {"line 1", "ice (L)", "a volume", "a mass"},
+		"date,ice\n2025-07-14,NaN\n":                                     {"line 2", "ice", `"NaN"`, "mass"},
+		"date,ice\n2025-07-14,-inf\n":                                    {"line 2", "ice", `inf"`, "mass"},
+		"date,ice\n2025-07-14,1e3\n":                                     {"line 2", "ice", "power of ten", "mass"},
+		"date,ice\n2025-07-14,\"12,000\"\n":                              {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
+		"date,box °F,cabin lb\n2025-07-14,4,5\n":                         {"line 1", "cabin lb", "a mass", "a temperature"},
+		"date,box,cabin\n2025-07-14,80 °C,25\n":                          {"line 2", "box", `"80 °C"`, "60"},
+		"date,ice kg\n2025-07-14,many\n":                                 {"line 2", "ice kg", `"many"`, "mass"},
+		"date,ice kg\n2025-07-14,-4\n":                                   {"line 2", "ice kg", `"-4"`, "0 to 1000"},
+		"date,ice\n2025-07-14,4 L\n":                                     {"line 2", "ice", `"4 L"`, "mass"},
+		"date,ice,shut\n2025-07-14,4,maybe\n":                            {"line 2", "shut", `"maybe"`, "yes or no"},
+		"date,box,cabin\n2025-07-14,4,400\n":                             {"line 2", "cabin", `"400"`, "60"},
+		"date,box,cabin\n2025-07-14,cold,40\n":                           {"line 2", "box", `"cold"`, "temperature"},
+		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n":                   {"line 3", "4 cells", "heading's 3"},
+		"date,ice\n2025-07-14,4\n2025-07-15,3\n2025-07-14,4 kg\n":        {"line 4", "line 2", "each row once"},
+		"date,box,cabin\n2025-07-14 12:00,4,25\n14.07.2025 12:00,4,25\n": {"line 3", "line 2", "each row once"},
 		"date,ice,note\n2025-07-14,4,\n2025-07-16,2,\"oops\n2025-07-18,3,\n": {"line 3", "quote"},
 	} {
 		rows, err := ParseLog(strings.NewReader(text), quantity.Metric)
@@ -107,7 +110,7 @@ func TestParseLogErrors(t *testing.T) {
 }
 
 func TestFromRows(t *testing.T) {
-	rows, err := ParseLog(strings.NewReader("date,ice,box,cabin\n2025-07-14,5,,\n2025-07-14,5,,\n2025-07-15,,4,25\n2025-07-16,8,5,\n2025-07-19,6,,\n"), quantity.Metric)
+	rows, err := ParseLog(strings.NewReader("date,ice,box,cabin\n2025-07-14,4,,\n2025-07-14,6,,\n2025-07-15,,4,25\n2025-07-16,8,5,\n2025-07-19,6,,\n"), quantity.Metric)
 	if err != nil {
 		t.Fatal(err)
 	}
