@@ -71,6 +71,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if name == "" {
 		return misuse("", "ask: found an empty name, expected that of a file to keep the answers in")
 	}
+	a.to.force = a.to.force || !told // mayReplace asks for leave
 	if err := a.to.settle(out, name, a.reckon.prices); err != nil {
 		return err
 	}
@@ -121,17 +122,20 @@ type kept struct {
 	seen []byte
 }
 
-// save puts new content into the file, unless somebody else has been at it.
+// save puts new content into the file, unless somebody else has been at it or
+// its owner has locked it.
 func (k *kept) save(data []byte) error {
-	now, err := os.ReadFile(k.name)
-	if err == nil && !bytes.Equal(now, k.seen) {
-		return failure("", "%s: found that it was changed by somebody else since it was read, expected it as it was; your last answer is not in it", k.name)
+	err := save(k.name, data, writable, func(target string) error {
+		now, err := os.ReadFile(target)
+		if err == nil && !bytes.Equal(now, k.seen) {
+			return failure("", "%s: found that it was changed by somebody else since it was read, expected it as it was; what was to be added is not in it", k.name)
+		}
+		return nil
+	})
+	if err == nil {
+		k.seen = data
 	}
-	if err := save(k.name, data); err != nil {
-		return err
-	}
-	k.seen = data
-	return nil
+	return err
 }
 
 // converse asks until the file is complete. Every answer is on the disk before

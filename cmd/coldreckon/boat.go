@@ -213,25 +213,21 @@ func setOne(boat *economics.Boat, set string) *answers.Fault {
 
 // answersIn reads the answers of a FILE.
 func (out surroundings) answersIn(name string) (*answers.File, error) {
-	var text []byte
-	var err error
-	if sample, isSample := strings.CutPrefix(name, samplePrefix); isSample {
-		var s answers.Sample
-		s, err = sampleNamed(sample)
-		text = []byte(s.Text)
-	} else {
-		text, err = out.read(name, answersFile)
-	}
+	text, err := out.answersText(name)
 	if err != nil {
 		return nil, err
 	}
 	file, faults := answers.Read(name, bytes.NewReader(text))
-	if file != nil {
-		for _, note := range file.Notes() {
-			fmt.Fprintln(out.stderr, note)
-		}
-	}
 	return file, answersComplaint(faults)
+}
+
+// answersText gives the text of a FILE.
+func (out surroundings) answersText(name string) ([]byte, error) {
+	if sample, isSample := strings.CutPrefix(name, samplePrefix); isSample {
+		s, err := sampleNamed(sample)
+		return []byte(s.Text), err
+	}
+	return out.read(name, answersFile)
 }
 
 // answersComplaint gathers faults of answers, with the first hint among them;

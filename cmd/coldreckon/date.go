@@ -7,7 +7,7 @@ import (
 
 // reportDate is the day printed on a report: the one given with --date, else
 // that of SOURCE_DATE_EPOCH (seconds since 1970; reproducible-builds.org), else
-// today. It is the only look at the clock.
+// today. It is the only look at the calendar.
 func reportDate(flag string, env func(string) string) (time.Time, error) {
 	if flag != "" {
 		day, err := time.Parse(time.DateOnly, flag)

@@ -77,9 +77,13 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 	if err != nil {
 		return err
 	}
-	file, err := out.answersIn(fileName)
+	before, err := out.answersText(fileName)
 	if err != nil {
 		return err
+	}
+	file, faults := answers.Read(fileName, bytes.NewReader(before))
+	if len(faults) > 0 {
+		return answersComplaint(faults)
 	}
 	boat, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {
@@ -104,22 +108,20 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 		return misuse("", "%s: %v", fileName, err)
 	}
 	l.useAfter = after.Evidence.Use()
-	if err := out.result(l.plain(boat.Units)); err != nil {
-		return err
-	}
 	if dry {
 		fmt.Fprintln(out.stderr, "Nothing was written.")
-		return nil
+		return out.result(l.plain(boat.Units))
 	}
 	var written bytes.Buffer
 	if err := file.Write(&written); err != nil {
 		return err
 	}
-	if err := save(fileName, written.Bytes()); err != nil {
+	kept := kept{fileName, before}
+	if err := kept.save(written.Bytes()); err != nil { // before it is told, as a reader may have left
 		return err
 	}
 	fmt.Fprintf(out.stderr, "%s now holds it under %s.\n", oneLine(fileName), logsKey)
-	return nil
+	return out.result(l.plain(boat.Units))
 }
 
 const logHint = "'coldreckon learn --help' tells what a log needs."

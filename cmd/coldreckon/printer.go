@@ -19,6 +19,7 @@ type printer struct {
 	formats []string // those on offer; the first is taken when nothing tells another
 
 	file, format, paper, date string
+	force                     bool // write over what another program wrote
 }
 
 // extensions are the formats that the end of a file's name stands for.
@@ -29,6 +30,7 @@ func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
 	p.formats = formats
 	flags := cmd.Flags()
 	flags.StringVarP(&p.file, "output", "o", "", "write it to `OUT`; - is standard output")
+	flags.BoolVar(&p.force, "force", false, "write OUT over a file that coldreckon did not write, or a locked one")
 	flags.StringVar(&p.paper, "paper", "", "a4 or letter; follows the units when not told")
 	flags.StringVar(&p.date, "date", "", "the day printed on it, as `YYYY-MM-DD`")
 	cmd.RegisterFlagCompletionFunc("paper", cobra.FixedCompletions([]string{"a4", "letter"}, cobra.ShellCompDirectiveNoFileComp))
@@ -70,8 +72,21 @@ func (p *printer) settle(out surroundings, inputs ...string) error {
 			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
 		}
 	}
+	for _, stays := range p.guards() {
+		if err := stays(p.file); err != nil {
+			return err
+		}
+	}
 	_, err := os.Stat(filepath.Dir(p.file))
 	return explainSave(p.file, err)
+}
+
+// guards look at what the thing would be written over.
+func (p *printer) guards() []guard {
+	if p.force {
+		return nil
+	}
+	return []guard{replaceable}
 }
 
 // day is the day to print; settle has seen that there is one.
@@ -104,7 +119,7 @@ func (p *printer) write(ctx context.Context, out surroundings, render func() ([]
 		data = []byte(strings.Map(unseen('\n'), string(data)))
 	}
 	if !p.mayWait() {
-		return save(p.file, data)
+		return save(p.file, marked(p.format, data), p.guards()...)
 	}
 	_, err = aside(ctx, func() (none struct{}, err error) {
 		if p.toStdout() {

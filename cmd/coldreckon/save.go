@@ -3,10 +3,16 @@ package main
 import (
 	"errors"
 	"fmt"
+	"hash/fnv"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"time"
 )
+
+// A guard looks at what stands under a name, if anything does, and gives the
+// reason why it must stay.
+type guard func(name string) error
 
 // save puts data under the name path, whole or not at all. The bytes go to a
 // new file in the same folder, are forced to the disk, and only then take the
@@ -14,9 +20,12 @@ import (
 // permissions. After a failure nothing is left behind. This is the only place
 // where the program writes to the file system.
 //
+// Of several programs that save under one name at a time each has its turn, and
+// the guards are asked within it: what they see is what is replaced.
+//
 // A symbolic link is followed. What is neither a file nor a folder, such as a
 // device or a named pipe, cannot be replaced and is written to.
-func save(path string, data []byte) error {
+func save(path string, data []byte, guards ...guard) error {
 	target, mode, err := saveTarget(path)
 	if err != nil {
 		return err
@@ -24,12 +33,17 @@ func save(path string, data []byte) error {
 	if mode&fs.ModeType != 0 {
 		return explainSave(path, os.WriteFile(target, data, 0))
 	}
-	aside, err := createAside(filepath.Dir(target))
+	aside, err := createAside(target)
 	if err != nil {
 		return explainSave(path, err)
 	}
 	if err := fill(aside, data, mode); err != nil {
 		return explainSave(path, errors.Join(err, os.Remove(aside.Name())))
+	}
+	for _, stays := range guards {
+		if err := stays(target); err != nil {
+			return errors.Join(err, os.Remove(aside.Name()))
+		}
 	}
 	if err := os.Rename(aside.Name(), target); err != nil {
 		return explainSave(path, errors.Join(err, os.Remove(aside.Name())))
@@ -56,15 +70,43 @@ func saveTarget(path string) (string, fs.FileMode, error) {
 	return target, info.Mode(), explainSave(path, err)
 }
 
-// createAside opens a new file with the permissions that any new file gets.
-// The names are tried in turn, so that one left by a crash is in nobody's way.
-func createAside(folder string) (*os.File, error) {
-	for n := 0; ; n++ {
-		name := filepath.Join(folder, fmt.Sprintf(".coldreckon-%d.part", n))
+// partName is the file aside of a target: always the same one, so that it also
+// keeps the turn of whoever writes it.
+func partName(target string) string {
+	sum := fnv.New32a()
+	sum.Write([]byte(filepath.Base(target)))
+	return filepath.Join(filepath.Dir(target), fmt.Sprintf(".coldreckon-%08x.part", sum.Sum32()))
+}
+
+// What a program that was killed left behind is known by its age. Its turn is
+// over after a few seconds without a byte; other targets' leftovers are swept
+// away when they are surely nobody's.
+const (
+	turnOver   = 5 * time.Second
+	partsSwept = time.Hour
+)
+
+// createAside opens the file aside of a target, with the permissions that any
+// new file gets, as soon as nobody else has it.
+func createAside(target string) (*os.File, error) {
+	name := partName(target)
+	parts, _ := filepath.Glob(filepath.Join(filepath.Dir(name), ".coldreckon-*.part")) // none where the folder's name is a pattern
+	for _, part := range parts {
+		removeOlder(part, partsSwept)
+	}
+	for start := time.Now(); ; time.Sleep(10 * time.Millisecond) {
 		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-		if !errors.Is(err, fs.ErrExist) {
+		if !errors.Is(err, fs.ErrExist) || time.Since(start) > 2*turnOver {
 			return f, err
 		}
+		removeOlder(name, turnOver)
+	}
+}
+
+// removeOlder removes a file that nobody has written to for so long.
+func removeOlder(name string, age time.Duration) {
+	if info, err := os.Lstat(name); err == nil && time.Since(info.ModTime()) > age {
+		os.Remove(name)
 	}
 }
 

@@ -7,7 +7,10 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"sync"
+	"sync/atomic"
 	"testing"
+	"time"
 )
 
 func TestSaveReplacesWhole(t *testing.T) {
@@ -60,19 +63,52 @@ func TestSaveFollowsLinks(t *testing.T) {
 	}
 }
 
-func TestSavePassesByWhatACrashLeft(t *testing.T) {
+// What a killed program left is taken up after a moment, and swept away where it
+// is another file's; what may still be written stays.
+func TestSaveClearsWhatACrashLeft(t *testing.T) {
 	folder := t.TempDir()
-	left := filepath.Join(folder, ".coldreckon-0.part")
-	if err := os.WriteFile(left, []byte("half"), 0o644); err != nil {
-		t.Fatal(err)
+	leave := func(target string, age time.Duration) string {
+		t.Helper()
+		name := partName(filepath.Join(folder, target))
+		then := time.Now().Add(-age)
+		if err := errors.Join(os.WriteFile(name, []byte("half"), 0o644), os.Chtimes(name, then, then)); err != nil {
+			t.Fatal(err)
+		}
+		return filepath.Base(name)
 	}
+	leave("a", 2*turnOver)
+	leave("b", 2*partsSwept)
+	young := leave("c", partsSwept/2)
 	if err := save(filepath.Join(folder, "a"), []byte("whole")); err != nil {
 		t.Fatal(err)
 	}
-	expectOnly(t, folder, ".coldreckon-0.part", "a")
-	if got, _ := os.ReadFile(left); string(got) != "half" {
-		t.Errorf("the other file now holds %q", got)
+	expectOnly(t, folder, young, "a")
+}
+
+// Programs that save under one name at a time take turns, and a guard is asked
+// within a turn: of ten that each want to be the first, one is.
+func TestSaveTakesTurns(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "boat.yaml")
+	var first atomic.Int32
+	var all sync.WaitGroup
+	for range 10 {
+		all.Go(func() {
+			err := save(path, []byte("mine"), func(name string) error {
+				if _, err := os.Stat(name); err == nil {
+					return errors.New("somebody was here")
+				}
+				return nil
+			})
+			if err == nil {
+				first.Add(1)
+			}
+		})
 	}
+	all.Wait()
+	if n := first.Load(); n != 1 {
+		t.Errorf("%d were the first", n)
+	}
+	expectOnly(t, filepath.Dir(path), "boat.yaml")
 }
 
 func TestSaveFailsClean(t *testing.T) {

@@ -98,6 +98,7 @@ func (t *Table) JSON() ([]byte, error) {
 		boats = append(boats, t.Rows[i].json())
 	}
 	out, err := json.MarshalIndent(struct {
+		Program string     `json:"program"` // first, so that the file is known as the program's own
 		Schema  int        `json:"schema"`
 		Heading string     `json:"heading"`
 		Pattern string     `json:"pattern,omitempty"`
@@ -107,7 +108,7 @@ func (t *Table) JSON() ([]byte, error) {
 		Futures int        `json:"futures"`
 		Prices  string     `json:"price_book"`
 		Boats   []jsonBoat `json:"boats"`
-	}{schema, Heading, t.Pattern, t.Sorted, t.Version, t.Seed, t.Futures, t.Prices, boats}, "", "  ")
+	}{"coldreckon", schema, Heading, t.Pattern, t.Sorted, t.Version, t.Seed, t.Futures, t.Prices, boats}, "", "  ")
 	if err != nil {
 		return nil, fmt.Errorf("comparison as JSON: %w", err)
 	}

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"regexp"
+	"slices"
 	"strconv"
 )
 
@@ -14,7 +16,8 @@ import (
 //
 // The library writes the catalogue as the last object before the
 // cross-reference table. What is inserted there moves only the table, so one
-// number, startxref, must follow. A file built otherwise is refused.
+// number, startxref, must follow; the signature after the first line moves all
+// that the table tells. A file built otherwise is refused.
 func describe(file []byte, lang string) ([]byte, error) {
 	const version, catalogue = "%PDF-1.", "/Type /Catalog\n"
 	if !bytes.HasPrefix(file, []byte(version)) || len(file) < len(version)+1 {
@@ -42,5 +45,32 @@ func describe(file []byte, lang string) ([]byte, error) {
 	if minor := &out[len(version)]; *minor < '4' {
 		*minor = '4'
 	}
-	return out, nil
+	return sign(out, table+len(insert))
+}
+
+// signature is the comment after the version: four signs above 127, which tell
+// that the file is no text (ISO 32000-1, 7.5.2), and who wrote it.
+const signature = "%\xe2\xe3\xcf\xd3 coldreckon\n"
+
+// place is an object's place in the cross-reference table: ten digits, a
+// generation, and n for in use (ISO 32000-1, 7.5.4).
+var place = regexp.MustCompile(`(?m)^(\d{10}) (\d{5}) n `)
+
+// sign puts the signature into a file whose cross-reference table starts at a
+// place, and moves what the table tells.
+func sign(file []byte, table int) ([]byte, error) {
+	first := bytes.IndexByte(file, '\n') + 1
+	start := bytes.LastIndex(file, []byte("startxref\n"))
+	if first == 0 || start < table {
+		return nil, errors.New("the PDF library wrote no line of its version, or no place of its table")
+	}
+	moved := place.ReplaceAllFunc(file[table:start], func(entry []byte) []byte {
+		at, err := strconv.Atoi(string(entry[:10]))
+		if err != nil {
+			return entry // ten digits are a number
+		}
+		return append(fmt.Appendf(nil, "%010d", at+len(signature)), entry[10:]...)
+	})
+	out := slices.Concat(file[:first], []byte(signature), file[first:table], moved)
+	return fmt.Appendf(out, "startxref\n%d\n%%%%EOF\n", table+len(signature)), nil
 }

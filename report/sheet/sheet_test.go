@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"bytes"
+	"fmt"
 	"math"
 	"os"
 	"os/exec"
@@ -152,6 +153,20 @@ func TestFileDescribesItself(t *testing.T) {
 	}
 	if !bytes.HasPrefix(b, []byte("%PDF-1.4")) {
 		t.Errorf("version is %q", b[:8])
+	}
+	if second := strings.Split(string(b[:64]), "\n")[1]; second != "%\xe2\xe3\xcf\xd3 coldreckon" {
+		t.Errorf("the second line is %q", second)
+	}
+	// Each number of the table must be where its object stands.
+	entries := regexp.MustCompile(`(?m)^(\d{10}) 00000 n $`).FindAllSubmatch(b[bytes.LastIndex(b, []byte("\nxref\n")):], -1)
+	for i, entry := range entries {
+		at, err := strconv.Atoi(string(entry[1]))
+		if want := fmt.Sprintf("%d 0 obj\n", i+1); err != nil || !bytes.HasPrefix(b[at:], []byte(want)) {
+			t.Errorf("object %d is said to stand at %d, where %q is (%v)", i+1, at, b[at:at+12], err)
+		}
+	}
+	if len(entries) < 10 {
+		t.Errorf("found %d entries", len(entries))
 	}
 	// The number after startxref must be where the table stands.
 	at := bytes.LastIndex(b, []byte("startxref\n")) + len("startxref\n")
