@@ -145,29 +145,27 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 type tripRun struct {
 	s      *Setup
 	hours  []hourAir
-	stops  []float64 // of its nights; see Weather.Stops
-	index  int       // of the trip
-	first  int       // index of its first night in the plan
+	air    *Air
+	index  int // of the trip
+	first  int // index of its first night in the plan
 	nights int
 }
 
 // eachTrip calls f for each trip in order.
 func (s *Setup) eachTrip(air *Air, f func(*tripRun)) {
-	tr := tripRun{s: s}
+	tr := tripRun{s: s, air: air}
 	for i, trip := range s.Plan.Trips {
 		tr.index, tr.first, tr.nights = i, trip.First, trip.Nights
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
-		tr.stops = air.stops[trip.First : trip.First+trip.Nights]
 		f(&tr)
 	}
 }
 
 // dayRun is one noon-to-noon day of a trip.
 type dayRun struct {
-	month       int // 0 for January
-	seaC        float64
-	shore       bool // whether the night is spent on shore power
-	drinksWPerK float64
+	month int // 0 for January
+	seaC  float64
+	shore bool // whether the night is spent on shore power
 	stowing
 	hours []hourAir // 24
 }
@@ -178,10 +176,9 @@ func (tr *tripRun) day(day int) dayRun {
 	month := s.Plan.Nights[tr.first+day].Month
 	return dayRun{
 		month: month, seaC: s.Months[month].SeaC,
-		shore:       s.Power.ShoreShare > 0 && s.shoreNight(tr.first+day),
-		drinksWPerK: s.drinksWPerK(day),
-		stowing:     s.stowing(day, tr.nights),
-		hours:       tr.hours[24*day : 24*day+24],
+		shore:   s.Power.ShoreShare > 0 && s.shoreNight(tr.first+day),
+		stowing: s.stowing(day, tr.nights),
+		hours:   tr.hours[24*day : 24*day+24],
 	}
 }
 

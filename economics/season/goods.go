@@ -42,14 +42,8 @@ func (b *stowing) wait(i int, boxC, limitC float64) {
 }
 
 // drinksWPerK gives the exchange of the drinks that are stowed as others are
-// taken out, W per kelvin of cabin over box. Those of a trip's first day are in
-// the box when it starts.
-func (s *Setup) drinksWPerK(day int) float64 {
-	if day == 0 {
-		return 0
-	}
-	return s.Goods.DrinksKgPerDay * heat.WaterKJPerKgK / 86.4
-}
+// taken out, W per kelvin of cabin over box.
+func (s *Setup) drinksWPerK() float64 { return s.Goods.DrinksKgPerDay * heat.WaterKJPerKgK / 86.4 }
 
 // stowedShare gives the part of the days aboard for which perishables are stowed.
 func (s *Setup) stowedShare() float64 {

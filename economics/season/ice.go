@@ -22,21 +22,26 @@ func (s *Setup) Ice(air *Air, plan *IcePlan, t *Tally, trace *Trace) {
 func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 	b, walls := s.Power.fullBank(), s.walls()
 	foodC, ice := s.setOutOnIce(tr, plan, t)
-	leakWPerK, stowedC, meltKJ := float64(s.Box.Leak.Total()), s.Goods.StowedC, plan.meltKJPerKg()
+	stowedC, meltKJ := s.Goods.StowedC, plan.meltKJPerKg()
+	perMeltKJ := 1 / meltKJ
 	for day := range tr.nights {
 		d := tr.day(day)
 		if day == 0 {
 			d.setOut(foodC, s.LimitC)
 		} else {
+			if day == 1 {
+				s.drink(&walls)
+			}
 			s.buy(tr, day, d.month, &ice, plan, t)
 		}
+		leakWPerK := float64(walls.leak.Total())
 		var gainWh, cooledKJ, storedKJ, meltKg float64
 		for i := range d.hours {
 			a, h := &d.hours[i], clock(i)
 			// Openings and the ice's film are reckoned at the last hour's food; the
 			// rest at this one's.
-			slope := leakWPerK + d.drinksWPerK
-			fixedW := walls.leakW(a, d.seaC, 0) + walls.openingW(a, foodC) + d.drinksWPerK*a.cabinC
+			slope := leakWPerK
+			fixedW := walls.leakW(a, d.seaC, 0) + walls.openingW(a, foodC)
 			if i >= d.from && i < d.to {
 				slope += d.wPerK
 				fixedW += d.wPerK * stowedC
@@ -44,28 +49,29 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 			heatKJPerK := s.Box.HeatKJPerK + heat.WaterKJPerKgK*ice.waterKg
 			wasC := foodC
 
-			takenKJ, meltedKg := 0.0, 0.0
+			takenKJ, meltedKg, balanced := 0.0, 0.0, false
 			if ice.kg > 0 {
 				surface := float64(plan.surface.WPerK(quantity.Kilogram(ice.kg), quantity.Celsius(foodC)))
 				foodC = (heatKJPerK*wasC + 3.6*fixedW) / (heatKJPerK + 3.6*(slope+surface))
 				if foodC > 0 {
-					takenKJ = 3.6 * surface * foodC
+					takenKJ, balanced = 3.6*surface*foodC, true
 				}
 				melt := takenKJ
 				if ice.frostKJ > 0 {
 					melt = max(0, takenKJ-ice.frostKJ)
 					ice.frostKJ -= takenKJ - melt
 				}
-				meltedKg = melt / meltKJ
+				meltedKg = melt * perMeltKJ
 				if meltedKg > ice.kg-1e-9 {
 					// The last of the ice: the box takes the rest of the hour's heat.
 					takenKJ -= (meltedKg - ice.kg) * meltKJ
-					meltedKg = ice.kg
+					meltedKg, balanced = ice.kg, false
 				}
-				ice.melt(meltedKg)
+				ice.kg -= meltedKg
 			}
-			// The balance of the hour decides where the food really ends.
-			foodC = (heatKJPerK*wasC + 3.6*fixedW - takenKJ) / (heatKJPerK + 3.6*slope)
+			if !balanced { // no ice took up heat, or not to the hour's end
+				foodC = (heatKJPerK*wasC + 3.6*fixedW - takenKJ) / (heatKJPerK + 3.6*slope)
+			}
 			gainW := fixedW - slope*foodC
 			gainWh += gainW
 			cooledKJ += takenKJ
@@ -98,6 +104,6 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 		t.endDay(d.month)
 	}
 	t.IceLostKg += ice.kg
-	t.IceBoughtLostKg += ice.boughtKg
+	t.IceBoughtLostKg += ice.kg * ice.bought
 	t.endTrip()
 }

@@ -65,7 +65,7 @@ func (s *Setup) IcePlan(ice Icing) IcePlan {
 		p.ChillKg[m] = s.Box.HeatKJPerK * max(0, s.meanHour(m, noon, planWarmerK).cabinC-planBoxC) / meltKJ
 
 		holdC, a := s.LimitC-planSpareK, s.meanHour(m, planWarmestH, planWarmerK)
-		gainW := walls.leakW(&a, s.Months[m].SeaC, holdC) + walls.openingW(&a, holdC) + s.drinksWPerK(1)*(a.cabinC-holdC) +
+		gainW := walls.leakW(&a, s.Months[m].SeaC, holdC) + walls.openingW(&a, holdC) + s.drinksWPerK()*(a.cabinC-holdC) +
 			s.perishablesADay()*(s.Goods.StowedC-holdC)/(stowHours*3.6)
 		p.FloorKg[m] = min(ice.RoomKg, float64(p.surface.FloorKg(quantity.Celsius(holdC), quantity.Watt(gainW))))
 	}
@@ -88,20 +88,19 @@ func (p *IcePlan) wantKg(month, days int) float64 {
 
 // load is the ice aboard.
 type load struct {
-	kg       float64
-	boughtKg float64 // of it
-	frostKJ  float64 // the cold of what is below freezing
-	waterKg  float64 // meltwater kept beside it
+	kg      float64
+	bought  float64 // share of it; the rest is from home
+	frostKJ float64 // the cold of what is below freezing
+	waterKg float64 // meltwater kept beside it
 }
 
-// melt takes melted ice off the load, of what was bought its part.
-func (l *load) melt(kg float64) {
-	if kg >= l.kg {
-		l.kg, l.boughtKg = 0, 0
-		return
+// add stows ice.
+func (l *load) add(boughtKg, homeKg float64) {
+	if kg := l.kg + boughtKg + homeKg; kg > 0 {
+		l.bought = (l.bought*l.kg + boughtKg) / kg
+		l.kg = kg
 	}
-	l.boughtKg -= l.boughtKg * kg / l.kg
-	l.kg -= kg
+	l.frostKJ += float64(heat.FreezerBonusKJ(quantity.Kilogram(homeKg), heat.FreezerCelsius))
 }
 
 // purchase is ice to be fetched: what is carried off, and what of it gets into
@@ -147,7 +146,7 @@ func (s *Setup) purchase(tr *tripRun, day, month int, leftKg float64, p *IcePlan
 // does, when what is left does not do for the day to come; it costs its errand
 // whether it finds ice or not. Meltwater in the way of the ice is bailed.
 func (s *Setup) buy(tr *tripRun, day, month int, ice *load, p *IcePlan, t *Tally) {
-	sells := day == 0 || tr.stops[day] < p.FoundShare
+	sells := day == 0 || tr.air.stops[tr.first+day] < p.FoundShare
 	shopDay := day%s.Goods.ShopEveryDays == 0
 	if shopDay && !sells || !shopDay && !(p.Runs && ice.kg < p.wantKg(month, 1)) {
 		return
@@ -163,9 +162,7 @@ func (s *Setup) buy(tr *tripRun, day, month int, ice *load, p *IcePlan, t *Tally
 			return
 		}
 	}
-	ice.kg += b.homeLoadedKg + b.loadedKg
-	ice.boughtKg += b.loadedKg
-	ice.frostKJ += float64(heat.FreezerBonusKJ(quantity.Kilogram(b.homeLoadedKg), heat.FreezerCelsius))
+	ice.add(b.loadedKg, b.homeLoadedKg)
 	if p.WaterKept {
 		ice.waterKg = min(ice.waterKg, max(0, p.RoomKg-ice.kg)/p.BulkKgPerL)
 	}
@@ -203,8 +200,7 @@ func (s *Setup) setOutOnIce(tr *tripRun, p *IcePlan, t *Tally) (foodC float64, i
 func (p *IcePlan) chill(boxKJ, leakKJ float64, t *Tally) (left load) {
 	melted, keeps := (boxKJ+leakKJ)/p.meltKJPerKg(), 1-p.CarryLoss
 	fetched := p.PortionKg * math.Ceil(melted/(p.PortionKg*keeps)-1e-9)
-	left.kg = min(p.RoomKg, fetched*keeps-melted)
-	left.boughtKg = left.kg
+	left.add(min(p.RoomKg, fetched*keeps-melted), 0)
 	t.GainKJ += leakKJ
 	t.CooledKJ += boxKJ + leakKJ
 	t.StoredKJ -= boxKJ

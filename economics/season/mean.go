@@ -29,7 +29,7 @@ func (s *Setup) meanDay(month int, boxC, warmerK float64) MonthMean {
 		out.OpeningsW += walls.openingW(&a, boxC) / 24
 	}
 	out.GoodsW = s.perishablesADay() * (s.Goods.StowedC - boxC) / 86.4
-	out.DrinksW = s.drinksWPerK(1) * (out.CabinC - boxC)
+	out.DrinksW = s.drinksWPerK() * (out.CabinC - boxC)
 	return out
 }
 

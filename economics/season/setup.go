@@ -137,7 +137,9 @@ func (s *Setup) shoreNight(night int) bool {
 	return math.Floor(float64(night+1)*share+0.5) > math.Floor(float64(night)*share+0.5)
 }
 
-// walls is what lets heat into the box, ready for the hours.
+// walls is what lets heat into the box whenever the cabin is warmer, ready for
+// the hours: the walls themselves, and drinks, which come from the cabin in
+// every hour.
 type walls struct {
 	leak      heat.Conductance
 	openLPerS float64 // air that openings exchange, in the hours that have any
@@ -147,7 +149,11 @@ func (s *Setup) walls() walls {
 	return walls{s.Box.Leak, s.Box.OpensPerDay / (openToH - openFromH) * s.Box.SwappedL / 3600}
 }
 
-// leakW gives the heat through the walls for a box at boxC.
+// drink adds the drinks to the leak. Those of a trip's first day are in the box
+// when it starts.
+func (s *Setup) drink(w *walls) { w.leak.Cabin += quantity.WattPerKelvin(s.drinksWPerK()) }
+
+// leakW gives the heat through the walls, and of drinks, for a box at boxC.
 func (w *walls) leakW(a *hourAir, seaC, boxC float64) float64 {
 	return float64(w.leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(seaC), a.motoring))
 }

@@ -56,12 +56,14 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 		d := tr.day(day)
 		if day == 0 {
 			d.setOut(boxC, s.LimitC)
+		} else if day == 1 {
+			s.drink(&walls)
 		}
 		var gainWh, cooledWh, unitWh, runHours float64
 		startC := boxC
 		for i := range d.hours {
 			a, h := &d.hours[i], clock(i)
-			gainW := walls.leakW(a, d.seaC, boxC) + walls.openingW(a, boxC) + d.drinksWPerK*(a.cabinC-boxC)
+			gainW := walls.leakW(a, d.seaC, boxC) + walls.openingW(a, boxC)
 			if i >= d.from && i < d.to {
 				gainW += d.wPerK * (stowedC - boxC)
 			}
