@@ -32,8 +32,10 @@ const (
 	planWarmestH   = 15   // that hour
 	planMargin     = 1.2  // over what is reckoned to melt
 	planNoIce      = 0.1  // chance of having met no ice that he takes
-	planMostStops  = 3    // to which he plans
+	planMostStops  = 3    // to which he plans, or
+	planMostDays   = 7    // so many days, whichever is further
 	leastBagWanted = 0.25 // part of a bag that must be wanted
+	planLoss       = 0.1  // on the way, which nobody weighs
 )
 
 // IcePlan is what an owner who knows his box plans by: what a day melts and the
@@ -44,15 +46,21 @@ type IcePlan struct {
 	Icing
 	MeltKgADay [12]float64 // with the box at 2 °C, January first; 0 in months without nights
 	FloorKg    [12]float64 // holds the deciding limit less 0.5 K at the warmest hour, no more than fits; likewise
+	StartKg    [12]float64 // ice whose surface chills a warm box to there in the six hours that its food can wait
 	ChillKg    [12]float64 // melted by a warm box at a trip's start; likewise
-	Stops      int         // he plans to the one by which he has met ice with a chance of 9 in 10, 1 to 3
-	surface    heat.Surface
+	// Stops is how many stops he plans for: to the one by which he has met ice
+	// with a chance of 9 in 10, the third at most, or the last of a week.
+	Stops   int
+	surface heat.Surface
 }
 
 // IcePlan makes the plan of a season on ice.
 func (s *Setup) IcePlan(ice Icing) IcePlan {
 	p := IcePlan{Icing: ice, Stops: 1, surface: heat.NewSurface(ice.FilmWPerM2K, ice.LumpKgPerM3)}
-	for none := 1 - ice.FoundShare; none > planNoIce+1e-9 && p.Stops < planMostStops; p.Stops++ {
+	for none := 1 - ice.FoundShare; none > planNoIce+1e-9; p.Stops++ {
+		if p.Stops >= planMostStops && (p.Stops+1)*s.Goods.ShopEveryDays > planMostDays {
+			break
+		}
 		none *= 1 - ice.FoundShare
 	}
 	meltKJ, walls := p.meltKJPerKg(), s.walls()
@@ -68,6 +76,12 @@ func (s *Setup) IcePlan(ice Icing) IcePlan {
 		gainW := walls.leakW(&a, s.Months[m].SeaC, holdC) + walls.openingW(&a, holdC) + s.drinksWPerK()*(a.cabinC-holdC) +
 			s.perishablesADay()*(s.Goods.StowedC-holdC)/(stowHours*3.6)
 		p.FloorKg[m] = min(ice.RoomKg, float64(p.surface.FloorKg(quantity.Celsius(holdC), quantity.Watt(gainW))))
+		if startC := s.meanHour(m, noon, planWarmerK).cabinC; startC > holdC {
+			meanC := (startC - holdC) / math.Log(startC/holdC)
+			gainW := walls.leakW(&a, s.Months[m].SeaC, meanC) + walls.openingW(&a, meanC)
+			gainW += s.Box.HeatKJPerK * (startC - holdC) / (bagHours * 3.6)
+			p.StartKg[m] = float64(p.surface.FloorKg(quantity.Celsius(meanC), quantity.Watt(gainW)))
+		}
 	}
 	return p
 }
@@ -109,17 +123,20 @@ type purchase struct{ homeKg, homeLoadedKg, boughtKg, loadedKg float64 }
 
 // purchase gives what the owner wants at noon of a trip's day with so much ice
 // left: for the days until the stop that he plans to, at the rate of the day's
-// month. Ice from home comes first. The rest is whole bags, the last only if a
-// quarter of it is wanted and fits; no more than can be carried, rounded down
-// but one at least. Of the last he loads what fits.
+// month. Ice from home comes first. The rest is whole bags, of which he counts
+// on a tenth being lost on the way, the last only if a quarter of it is wanted
+// and fits; no more than can be carried, rounded down but one at least. Of the
+// last he loads what fits. (Were he to count with the loss as it is, a smaller
+// one would now and then buy a bag less, and be worse.)
 func (s *Setup) purchase(tr *tripRun, day, month int, leftKg float64, p *IcePlan) (b purchase) {
 	shop := s.Goods.ShopEveryDays
-	want := p.wantKg(month, min(p.Stops*shop-day%shop, tr.nights-day)) - leftKg
+	want := p.wantKg(month, min(p.Stops*shop-day%shop, tr.nights-day))
 	room, keeps, carry, least := p.RoomKg-leftKg, 1-p.CarryLoss, p.CarryKg, 1.0
+	if day == 0 && !p.Precooled {
+		want = max(want, p.StartKg[month]) + p.ChillKg[month]
+	}
+	want -= leftKg
 	if day == 0 {
-		if !p.Precooled {
-			want += p.ChillKg[month]
-		}
 		if carry = p.FirstCarryKg; carry == 0 {
 			carry = math.Inf(1)
 		}
@@ -131,7 +148,7 @@ func (s *Setup) purchase(tr *tripRun, day, month int, leftKg float64, p *IcePlan
 			want, room, carry, least = want-b.homeLoadedKg, room-b.homeLoadedKg, carry-b.homeKg, 0
 		}
 	}
-	bags := math.Floor(min(want, room)/(p.PortionKg*keeps) + 1 - leastBagWanted + 1e-9)
+	bags := math.Floor(min(want, room)/(p.PortionKg*(1-planLoss)) + 1 - leastBagWanted + 1e-9)
 	bags = min(bags, max(least, math.Floor(carry/p.PortionKg+1e-9)))
 	if bags > 0 {
 		b.boughtKg = bags * p.PortionKg

@@ -135,22 +135,40 @@ func (o *oracle) wanted(ice season.Icing, month, days int) float64 {
 	return 1.2*float64(days)*math.Max(0, meanW)*86.4/meltKJ(ice) + math.Min(floor, ice.RoomKg)
 }
 
+// chills is the ice that takes up, at the logarithmic mean of a warm box's
+// temperature and the one to hold, what brings it there in six hours and what
+// leaks in and is let in meanwhile, at the warmest hour.
+func (o *oracle) chills(ice season.Icing, month int) float64 {
+	from, to := o.plannedC(month, 12), o.setup.LimitC-0.5
+	if from <= to {
+		return 0
+	}
+	mean := (from - to) / math.Log(from/to)
+	m := o.ground.Months[month]
+	a := surroundings{clock: 15, month: month, cabinC: o.plannedC(month, 15), seaC: float64(m.Sea), motoring: 9+o.setup.Power.EngineHours > 15}
+	a.cabinKJ = enthalpyKJ(a.cabinC, math.Min(m.HumidityRatio, mostWater(a.cabinC)))
+	a.opensM3 = o.setup.Box.OpensPerDay / 14 * o.setup.Box.SwappedL / 1000
+	w := o.leakW(a, mean) + o.opensW(a, mean) + o.setup.Box.HeatKJPerK*(from-to)/(6*3.6)
+	return ice.LumpKgPerM3 * math.Pow(math.Max(0, w)/(takesWPerK(ice, ice.LumpKgPerM3, mean)*mean), 1.5)
+}
+
 // basket is what is carried off a stop, and what of it ends in the box.
 type basket struct{ home, homeIn, bought, boughtIn float64 }
 
 // basketOf fills it for a day of a trip with so much left.
 func (o *oracle) basketOf(ice season.Icing, trip season.Trip, day int, left float64) basket {
 	s, month := &o.setup, o.setup.Plan.Nights[trip.First+day].Month
-	// The stop to which he plans: three at most.
+	// The stop to which he plans: the third at most, or the last within a week.
 	stops := 1
-	for stops < 3 && math.Pow(1-ice.FoundShare, float64(stops)) > 0.1+1e-9 {
+	for (stops < 3 || stops < 7/s.Goods.ShopEveryDays) && math.Pow(1-ice.FoundShare, float64(stops)) > 0.1+1e-9 {
 		stops++
 	}
 	until := day - day%s.Goods.ShopEveryDays + stops*s.Goods.ShopEveryDays
-	want := o.wanted(ice, month, min(until, trip.Nights)-day) - left
+	want := o.wanted(ice, month, min(until, trip.Nights)-day)
 	if day == 0 && !ice.Precooled {
-		want += math.Max(0, s.Box.HeatKJPerK*(o.plannedC(month, 12)-2)) / meltKJ(ice)
+		want = math.Max(want, o.chills(ice, month)) + math.Max(0, s.Box.HeatKJPerK*(o.plannedC(month, 12)-2))/meltKJ(ice)
 	}
+	want -= left
 	carry := ice.CarryKg
 	if day == 0 {
 		if carry = ice.FirstCarryKg; carry == 0 {
@@ -163,10 +181,11 @@ func (o *oracle) basketOf(ice season.Icing, trip season.Trip, day int, left floa
 		b.home = math.Max(0, math.Min(math.Min(ice.HomeKg, carry), room/part))
 		b.homeIn = b.home * part
 	}
-	// Bag by bag: wanted by a quarter, room for a quarter, and to be carried.
+	// Bag by bag: wanted by a quarter, room for a quarter, and to be carried. He
+	// counts on nine tenths of each.
 	for {
-		short, free := want-b.homeIn-b.bought*part, room-b.homeIn-b.bought*part
-		quarter := 0.25*ice.PortionKg*part - 1e-9
+		short, free := want-b.homeIn-b.bought*0.9, room-b.homeIn-b.bought*0.9
+		quarter := 0.25*ice.PortionKg*0.9 - 1e-9
 		carried := b.home+b.bought+ice.PortionKg <= carry+1e-6 || b.home == 0 && b.bought == 0
 		if short < quarter || free < quarter || !carried {
 			break
