@@ -52,7 +52,7 @@ code is then 2.`,
 			return completeFile(cmd, nil, word)
 		},
 	}
-	cmd.Flags().StringVar(&c.buyer, "buyer", "", "compare for the buyer told of in `FILE`")
+	cmd.Flags().Var((*fileName)(&c.buyer), "buyer", "compare for the buyer told of in `FILE`")
 	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(compare.SortKeys()))
 	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(compare.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
 	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")

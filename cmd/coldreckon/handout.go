@@ -55,7 +55,7 @@ tables it needs, made for one cruising ground. It is a PDF.`,
 		ValidArgsFunction: completeFirst(groundIDs),
 	}
 	addUnitsFlag(cmd, &units)
-	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
+	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
 	to.addFlags(cmd, "pdf")
 	return cmd
 }

@@ -29,7 +29,7 @@ var extensions = map[string]string{".pdf": "pdf", ".txt": "text", ".md": "md", "
 func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
 	p.formats = formats
 	flags := cmd.Flags()
-	flags.StringVarP(&p.file, "output", "o", "", "write it to `OUT`; - is standard output")
+	flags.VarP((*fileName)(&p.file), "output", "o", "write it to `OUT`; - is standard output")
 	flags.BoolVar(&p.force, "force", false, "write OUT over a file that coldreckon did not write, or a locked one")
 	flags.StringVar(&p.paper, "paper", "", "a4 or letter; follows the units when not told")
 	flags.StringVar(&p.date, "date", "", "the day printed on it, as `YYYY-MM-DD`")

@@ -85,7 +85,7 @@ before a report. That is a PDF.`,
 		}),
 	}
 	addUnitsFlag(cmd, &units)
-	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
+	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
 	cmd.Flags().BoolVar(&blank, "blank", false, "a worksheet to fill in by hand")
 	to.addFlags(cmd, "text", "md", "pdf")
 	return cmd
