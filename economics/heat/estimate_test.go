@@ -72,6 +72,17 @@ func TestIceTest(t *testing.T) {
 	}
 }
 
+// A gram melted in a moment is a test, if a poor one; no heat at all is none.
+// Guards "heatKJ > 0" in testEstimate.
+func TestLeastHeatOfATest(t *testing.T) {
+	e, err := IceTest{Melted: 0.001, Hours: 0.1, Out: 25}.Estimate()
+	e = mustEstimate(t, e, err)
+	within(t, "a gram in six minutes", float64(e.UA), 0.001*333.6/3.6/2.5, 1e-12)
+	if _, err := (IceTest{Melted: 1, Hours: 1, Out: 25, FoodKJ: 333.6}).Estimate(); err == nil {
+		t.Error("food alone melted the ice, and a leak was read")
+	}
+}
+
 // A box of known leak warms its jugs by the exact exponential; the test must
 // read that leak back. Guards the logarithmic mean and the film.
 func TestJugTest(t *testing.T) {
