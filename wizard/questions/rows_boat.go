@@ -64,7 +64,7 @@ func cruisingRows() []Row {
 			Key: "cruising.latitude", Group: OfCruising, Label: "Latitude of your own ground", Kind: Latitude,
 			Ask:     "What is its latitude?",
 			Help:    "Typical: 44.1 N, or 17 S; any chart of the area gives it. It sets the sun and the seasons.",
-			Limits:  Limits{-75, -65, 65, 75},
+			Limits:  Limits{-climate.MaxLatitudeDeg, -65, 65, climate.MaxLatitudeDeg},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.LatitudeDeg) },
 			Default: always(0.0, ""),
 			When:    ownGround,
