@@ -6,8 +6,6 @@ import (
 	"reflect"
 	"strings"
 	"testing"
-
-	"coldreckon/economics/quantity"
 )
 
 func TestEmbeddedTables(t *testing.T) {
@@ -32,8 +30,8 @@ func TestEmbeddedTables(t *testing.T) {
 			}
 		}
 	}
-	if read != 2940 {
-		t.Errorf("got %d cells read, want the 2940 that data/SOURCES.md states", read)
+	if read != 3192 {
+		t.Errorf("got %d cells read, want the 3192 that data/SOURCES.md states", read)
 	}
 	if humid != 73*12 {
 		t.Errorf("got %d months with humidity read, want %d", humid, 73*12)
@@ -140,106 +138,14 @@ func TestWithAirMean(t *testing.T) {
 	}
 }
 
-func TestEstimated(t *testing.T) {
-	var low, high [12]quantity.Celsius
-	for i := range low {
-		low[i], high[i] = 16, 26
-	}
-	g, err := Estimated("our river", 40, low, high)
-	if err != nil {
-		t.Fatal(err)
-	}
-	checkGround(t, g)
-	// 0.19 √10 of the sun above the atmosphere: FAO-56 eq. 50.
-	for month := 1; month <= 12; month++ {
-		near(t, "clearness", g.Clearness(month), 0.6008, 1e-4)
-		near(t, "sea under steady air", float64(g.Months[month-1].Sea), 21, 1e-9)
-	}
-	if g.Months[0].HumidityRead || g.Months[0].Provenance.Sea == "memory" {
-		t.Errorf("month %+v", g.Months[0])
-	}
-	for _, row := range []struct {
-		what        string
-		lat         float64
-		low, high   quantity.Celsius
-		expected    string
-		acceptsThis bool
-	}{
-		{"too far north", 66.5, 16, 26, "latitude", false},
-		{"no latitude", math.NaN(), 16, 26, "latitude", false},
-		{"turned round", 40, 26, 16, "month 1", false},
-		{"no temperature", 40, quantity.Celsius(math.NaN()), 26, "month 1", false},
-		{"too hot", 40, 16, 77, "month 1", false},
-		{"no range at all", 40, 20, 20, "", true},
-		{"desert range", 40, 10, 40, "", true},
-		{"frozen", 66, -38, -30, "", true},
-		{"southern edge", -66, -5, 5, "", true},
-	} {
-		for i := range low {
-			low[i], high[i] = row.low, row.high
-		}
-		g, err := Estimated(row.what, row.lat, low, high)
-		if row.acceptsThis {
-			if err != nil {
-				t.Errorf("%s: %v", row.what, err)
-			}
-			checkGround(t, g)
-			continue
-		}
-		if err == nil || !strings.Contains(err.Error(), row.expected) {
-			t.Errorf("%s: got %v, want an error naming %s", row.what, err, row.expected)
-		}
-	}
-}
-
-// The estimate against the stations of the embedded tables: those read there
-// are the outside. Guards the choice of formula (island := ...) and the lag of
-// the sea (laggedSea): without it the error is 2.5 K.
-func TestEstimatedAgainstStations(t *testing.T) {
-	var sun, island, islandByCoast, sea deviation
-	for _, g := range Grounds() {
-		var low, high [12]quantity.Celsius
-		for i, m := range g.Months {
-			low[i], high[i] = m.AirMin, m.AirMax
-		}
-		estimate, err := Estimated(g.Name, g.LatDeg, low, high)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for i, m := range g.Months {
-			e := estimate.Months[i]
-			if strings.HasPrefix(m.Provenance.Sea, readPrefix) {
-				sea.add(float64(e.Sea - m.Sea))
-			}
-			if !strings.HasPrefix(m.Provenance.Sun, readPrefix) || strings.Contains(m.Provenance.Sun, "EK81") {
-				continue
-			}
-			sun.add(float64(e.Sun/m.Sun) - 1)
-			if e.Provenance.Sun == sunOfIsland {
-				island.add(float64(e.Sun/m.Sun) - 1)
-				coast := hargreavesMJ(hargreavesCoast, monthlyExtraterrestrialMJ(g.LatDeg, i+1), float64(m.AirMax-m.AirMin))
-				islandByCoast.add(coast/mjPerKWh/float64(m.Sun) - 1)
-			}
-		}
-	}
-	t.Logf("sun %v; islands %v, by the coast formula %v; sea %v K", sun, island, islandByCoast, sea)
-	if sun.rms() > 0.16 {
-		t.Errorf("sun misses by %v, want at most 0.16", sun)
-	}
-	if island.n < 60 || island.rms() > 0.7*islandByCoast.rms() {
-		t.Errorf("island formula misses by %v, coast formula by %v: not worth its lines", island, islandByCoast)
-	}
-	if sea.rms() > 2.2 {
-		t.Errorf("sea misses by %v K, want at most 2.2", sea)
-	}
-}
-
 // deviation gathers differences.
 type deviation struct{ n, sum, squares float64 }
 
 func (d *deviation) add(x float64) { d.n++; d.sum += x; d.squares += x * x }
 
 func (d deviation) rms() float64 { return math.Sqrt(d.squares / d.n) }
+
+func (d deviation) bias() float64 { return d.sum / d.n }
 
 func (d deviation) String() string {
 	return fmt.Sprintf("bias %+.3f rms %.3f (%g)", d.sum/d.n, d.rms(), d.n)

@@ -25,6 +25,9 @@ var archives = map[string]string{
 	"COADS":    "ship reports, 2-degree squares, before 1990",
 	"WOA94":    "World Ocean Atlas 1994",
 	"EK81":     "sea-surface heat budget from ships' cloud reports, 1981",
+	"UKMO":     "UK Met Office station records, 1981 to 2010",
+	"SAP2012":  "UK government table of the sun by region, 2012",
+	"HNMS":     "Greek national meteorological service, as published for visitors",
 }
 
 const readPrefix = "read: "

@@ -1,0 +1,72 @@
+package climate
+
+import (
+	"math"
+	"strings"
+	"testing"
+)
+
+// misses are the errors of the table against stations of a region.
+type misses struct{ air, highest, lowest, sun deviation }
+
+// Sixteen stations that no cell was read from, each against the ground it lies
+// in (testdata/heldout.csv): what a boat meets 30 to 130 km from the stations
+// behind the table. The bounds are the errors as they are and a little more;
+// DEVELOPERS.md prints them.
+func TestTableAgainstHeldOutStations(t *testing.T) {
+	bounds := map[string]struct{ airK, extremesK, sunShare float64 }{
+		"US Atlantic": {1.6, 2.0, 0.15},
+		"US Gulf":     {1.4, 2.3, 0.12},
+		"Pacific":     {1.6, 2.0, 0.14},
+		"Caribbean":   {0.8, 1.1, 0.10},
+		"Europe":      {1.2, 1.7, 0.08},
+		"all":         {1.4, 1.8, 0.13},
+	}
+	regions, stations := make(map[string]*misses), make(map[string]bool)
+	for _, r := range readTestdata(t, "heldout.csv", "region") {
+		g, err := Find(r["ground"])
+		if err != nil {
+			t.Fatal(err)
+		}
+		stations[r["code"]] = true
+		m := g.Months[int(r.number(t, "month"))-1]
+		station := strings.SplitN(r["code"], "-", 2)[1]
+		for _, origin := range []string{m.Provenance.Air, m.Provenance.AirRange, m.Provenance.Sun} {
+			if strings.Contains(origin, station) {
+				t.Fatalf("%s: read for %s, so it holds nothing out", r["code"], g.ID)
+			}
+		}
+		for _, region := range []string{r["region"], "all"} {
+			e := regions[region]
+			if e == nil {
+				e = new(misses)
+				regions[region] = e
+			}
+			e.air.add(float64(m.AirMean) - r.number(t, "air_mean_c"))
+			e.highest.add(float64(m.AirMax) - r.number(t, "air_max_c"))
+			e.lowest.add(float64(m.AirMin) - r.number(t, "air_min_c"))
+			if r["sun_kwh_per_m2_day"] != "" {
+				e.sun.add(float64(m.Sun)/r.number(t, "sun_kwh_per_m2_day") - 1)
+			}
+		}
+	}
+	if len(stations) < 10 {
+		t.Errorf("%d stations held out, want ten", len(stations))
+	}
+	for region, e := range regions {
+		t.Logf("%-12s air %v, highest %v, lowest %v, sun %v", region, e.air, e.highest, e.lowest, e.sun)
+		within, known := bounds[region]
+		if !known {
+			t.Errorf("region %q has no bounds", region)
+		}
+		if e.air.rms() > within.airK {
+			t.Errorf("%s: air misses by %v K, want at most %g", region, e.air, within.airK)
+		}
+		if worse := math.Max(e.highest.rms(), e.lowest.rms()); worse > within.extremesK {
+			t.Errorf("%s: highest or lowest misses by %.2f K, want at most %g", region, worse, within.extremesK)
+		}
+		if e.sun.rms() > within.sunShare {
+			t.Errorf("%s: sun misses by %v, want at most %g", region, e.sun, within.sunShare)
+		}
+	}
+}
