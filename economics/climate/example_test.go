@@ -44,5 +44,5 @@ func ExampleEstimated() {
 	}
 	ground, err := climate.Estimated("Home", 54.5, low, high)
 	fmt.Printf("sun of June %.1f kWh/m² a day, error %v\n", ground.Months[5].Sun, err)
-	// Output: sun of June 5.3 kWh/m² a day, error <nil>
+	// Output: sun of June 4.4 kWh/m² a day, error <nil>
 }
