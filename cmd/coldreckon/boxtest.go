@@ -15,8 +15,7 @@ func boxtestCommand(out surroundings) *cobra.Command {
 		Short: "Print the two tests of an ice box, one page with blanks",
 		Long: `Prints one page to take aboard: a weighed test with ice and a test with jugs of
 water, each with blanks for the readings, a sum a pencil can do, and the lines
-that carry the result into the answers file. It is a PDF to print, or HTML for
-a screen.`,
+that carry the result into the answers file. It is a PDF.`,
 		Example: `  coldreckon boxtest -o box-tests.pdf
   coldreckon boxtest --units metric --paper letter -o box-tests.pdf`,
 		Args: arguments(0, 0, "nothing but flags"),
@@ -32,11 +31,11 @@ a screen.`,
 			if err != nil {
 				return err
 			}
-			return to.write(cmd.Context(), out, func() ([]byte, error) { return to.document(boxtest.Document(sys, info.Author), info) })
+			return to.write(cmd.Context(), out, func() ([]byte, error) { return boxtest.Document(sys, info.Author).PDF(info) })
 		},
 		ValidArgsFunction: cobra.NoFileCompletions,
 	}
 	addUnitsFlag(cmd, &units)
-	to.addFlags(cmd, "pdf", "html", "text", "md")
+	to.addFlags(cmd, "pdf")
 	return cmd
 }

@@ -28,7 +28,7 @@ written, what is possible and what is taken when nobody answers. With a KEY it
 prints that one, or all whose keys begin with it.
 
 With --blank it prints a worksheet to fill in by hand, with all that matters
-before a report; that is a PDF unless told otherwise.`,
+before a report. That is a PDF.`,
 		Example: `  coldreckon questions box.volume
   coldreckon questions power --units metric
   coldreckon questions -o questions.pdf
@@ -43,7 +43,7 @@ before a report; that is a PDF unless told otherwise.`,
 				if len(args) > 0 {
 					return misuse("", "--blank: found the key %q beside it, expected none: the worksheet has all that matters", args[0])
 				}
-				to.formats = []string{"pdf", "html", "text", "md"}
+				to.formats = []string{"pdf"}
 			}
 			if err := to.settle(out, prices); err != nil {
 				return err
@@ -63,11 +63,17 @@ before a report; that is a PDF unless told otherwise.`,
 			currency := questions.Unanswered(sys, pack.Book)["currency"].Value
 			return to.write(cmd.Context(), out, func() ([]byte, error) {
 				if blank {
-					return to.document(blankSheet(sys, currency).Document(info.Author), info)
+					return blankSheet(sys, currency).Document(info.Author).PDF(info)
 				}
 				doc := reference(rows, sys, currency, pack.Book)
 				doc.Foot = info.Author
-				return to.document(doc, info)
+				switch to.format {
+				case "pdf":
+					return doc.PDF(info)
+				case "md":
+					return []byte(doc.Markdown()), nil
+				}
+				return []byte(doc.Text()), nil
 			})
 		},
 		ValidArgsFunction: completeFirst(func() []string {
@@ -79,9 +85,9 @@ before a report; that is a PDF unless told otherwise.`,
 		}),
 	}
 	addUnitsFlag(cmd, &units)
-	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
+	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
 	cmd.Flags().BoolVar(&blank, "blank", false, "a worksheet to fill in by hand")
-	to.addFlags(cmd, "text", "md", "html", "pdf")
+	to.addFlags(cmd, "text", "md", "pdf")
 	return cmd
 }
 

@@ -21,12 +21,13 @@ type scores [scoreCount]float64
 const darkTail = 8
 
 // newScores tabulates the Bendt distribution for a monthly mean clearness,
-// narrowed as measured on coasts (spread).
+// narrowed as measured on coasts (spread) and, black days and all, in the trade
+// winds (tradeWindSpread).
 //
 // Deviations above the mean shrink in proportion. Below it they shrink alike
 // near the mean and hardly at all near the darkest day. Shrinking one side
 // more than the other shifts the mean; dividing by it brings it back to 1.
-func newScores(mean float64) scores {
+func newScores(mean, latDeg float64) scores {
 	b, narrowed := newBendt(mean), spread(mean)
 	var s scores
 	for i := range s {
@@ -37,9 +38,9 @@ func newScores(mean float64) scores {
 		}
 		s[i] = 1 + part*deviation/mean
 	}
-	whole := s.mean()
+	whole, alike := s.mean(), latitudeSpread(latDeg)
 	for i := range s {
-		s[i] /= whole
+		s[i] = 1 + alike*(s[i]/whole-1)
 	}
 	return s
 }

@@ -37,7 +37,7 @@ func NewSky(g Ground) *Sky {
 		for day := first; day < first+days; day++ {
 			s.meanKWh[day] *= scale
 		}
-		s.scores[month-1] = newScores(clearness[month-1])
+		s.scores[month-1] = newScores(clearness[month-1], g.LatDeg)
 		s.shapes[month-1] = HourShape(g.LatDeg, MidMonthDay(month))
 	}
 	return s

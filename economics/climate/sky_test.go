@@ -109,7 +109,7 @@ func TestDailyClearness(t *testing.T) {
 		{0.70, 0.8182, 8.373, 8.517, [5]float64{.545, .653, .736, .784, .806}, .115, [5]float64{.618, .648, .684, .717, .743}, .061, 92},
 	} {
 		at := fmt.Sprintf("mean clearness %g: ", row.mean)
-		b, s := newBendt(row.mean), newScores(row.mean)
+		b, s := newBendt(row.mean), newScores(row.mean, usLatDeg)
 		near(t, at+"clearest", b.high, row.clearest, 0.00006)
 		near(t, at+"γ", b.gamma(), row.gamma, 0.0006)
 		near(t, at+"γ by Herzog's approximation", b.gamma(), row.herzog, 0.15)
@@ -223,7 +223,7 @@ func TestSunIsMonotonicAndPossible(t *testing.T) {
 	for score := -4.0; score <= 4; score++ {
 		last := 0.0
 		for mean := 0.2; mean <= 0.75; mean += 0.01 {
-			s := newScores(mean)
+			s := newScores(mean, usLatDeg)
 			if sun := mean * s.at(score); score < 2 && score > -2 && sun < last {
 				t.Errorf("score %g: less sun in a month of mean clearness %.2f", score, mean)
 			} else {

@@ -127,6 +127,9 @@ func crossCorrelation(x, y []float64) float64 {
 	return xy / math.Sqrt(xx*yy)
 }
 
+// usLatDeg stands for the stations of coastMonths and coastSpread, mostly US.
+const usLatDeg = 35
+
 // coastMonths counts the 360 months at 30 coastal stations (typical
 // meteorological years, mostly US) whose measured daily sun lies behind
 // lossTable and TestWorstDays, by monthly clearness. Where a class ends inside
@@ -151,7 +154,8 @@ func generated(class, each int, rng *rand.Rand) [][]float64 {
 			continue
 		}
 		for i := range bin.count {
-			s := newScores(bin.from + (bin.to-bin.from)*(float64(i)+0.5)/float64(bin.count))
+			mean := bin.from + (bin.to-bin.from)*(float64(i)+0.5)/float64(bin.count)
+			s := newScores(mean, usLatDeg)
 			for range each {
 				months = append(months, monthOfSun(&s, rng))
 			}
