@@ -2,6 +2,8 @@ module coldreckon
 
 go 1.26.0
 
+toolchain go1.26.11
+
 require (
 	github.com/AlecAivazis/survey/v2 v2.3.7
 	github.com/Knetic/govaluate v3.0.1-0.20171022003610-9aa49832a739+incompatible

@@ -1,7 +1,10 @@
 package economics
 
 import (
+	"errors"
 	"fmt"
+	"strings"
+	"time"
 
 	"coldreckon/economics/climate"
 	"coldreckon/economics/heat"
@@ -43,13 +46,18 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 			return BoxFigures{}, err
 		}
 	}
+	var setAside []string
 	if len(b.Evidence.IceHistory) > 0 {
 		p, err := asDrawn(b, w)
 		if err != nil {
 			return BoxFigures{}, err
 		}
 		for i, h := range b.Evidence.IceHistory {
-			e, err := h.Estimate(p.circumstances(h.Month - 1))
+			e, err := h.Estimate(p.lasts(h))
+			if errors.Is(err, heat.ErrNoLeak) {
+				setAside = append(setAside, fmt.Sprintf("What is remembered of %.3g kg of ice in %s is set aside: %v.", float64(h.Ice), time.Month(h.Month), err))
+				continue
+			}
 			if err := add("evidence.ice_history", i, e, err); err != nil {
 				return BoxFigures{}, err
 			}
@@ -59,13 +67,14 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 		tests = append(tests, l.Estimate())
 	}
 	all := heat.Combine(heat.Drawing(walls, b.foamKnown()), tests...)
+	all.Why = strings.Join(append([]string{all.Why}, setAside...), " ")
 	r := all.Range()
 	capacity, err := heat.CapacityKg(volume, b.Ice.ShareOfBox, b.Ice.Kind)
 	if err != nil {
 		return BoxFigures{}, fmt.Errorf("ice.kind: %w", err)
 	}
 	return BoxFigures{
-		Volume: volume, Drawn: walls, Leak: all.UA, Evidence: all, IceKg: float64(capacity),
+		Volume: volume, Drawn: walls, Leak: all.UA, Evidence: all, SetAside: setAside, IceKg: float64(capacity),
 		LeakLow: quantity.WattPerKelvin(r.Low), LeakHigh: quantity.WattPerKelvin(r.High),
 	}, nil
 }
@@ -76,17 +85,18 @@ func asDrawn(b *Boat, w *world) (*proposal, error) {
 	return newProposal(b, nil, w, 1, IceOnly, FitOut{})
 }
 
-// circumstances gives what a remembered spell of ice in a month, 0 for
-// January, is read with: mean air, and the use the model expects. The empty
-// box was warm at the start of it.
-func (p *proposal) circumstances(month int) heat.Circumstances {
-	s := p.setup(&Typical)
-	mean := s.Mean(month, s.TargetC)
-	return heat.Circumstances{
-		Out:      p.walls.OutsideC(quantity.Celsius(mean.CabinC), quantity.Celsius(mean.SeaC), false),
-		In:       quantity.Celsius(s.TargetC),
-		Drain:    heat.DrainCelsius,
-		Use:      quantity.Watt(mean.OpeningsW + mean.GoodsW),
-		PullDown: quantity.Kilojoule(float64(heat.BareKJPerK(quantity.Litre(p.volumeL))) * max(0, mean.CabinC-s.TargetC)),
+// lasts gives how long a remembered load lasts by the season's own loop: in the
+// month's mean weather, with the use that the model expects and the box as the
+// owner starts his trips. With the lid kept closed nothing goes in, and the box
+// is bare.
+func (p *proposal) lasts(h heat.IceHistory) func(quantity.WattPerKelvin) float64 {
+	s, ice := p.setup(&Typical), p.icing()
+	if !h.InUse {
+		s.Box.OpensPerDay, s.Goods.PerishableKgPerDay, s.Goods.DrinksKgPerDay = 0, 0, 0
+		s.Box.HeatKJPerK = float64(heat.BareKJPerK(quantity.Litre(p.volumeL)))
+	}
+	return func(ua quantity.WattPerKelvin) float64 {
+		s.Box.Leak = p.walls.Scale(float64(ua / p.walls.Total()))
+		return s.IceLasts(h.Month-1, ice, float64(h.Ice), heat.GoneShare, h.Hours)
 	}
 }

@@ -69,8 +69,8 @@ func keptAboard(t *testing.T, b Boat, leak, use float64, seed uint64, temperatur
 				was = trace.Hours[i-1].IceKg
 				row.Left, row.LeftRead = quantity.Kilogram(was), true
 			}
-			// What is there after the hour, and what melted in it, in whole bags.
-			row.Ice = b.Ice.UnitSize * quantity.Kilogram(math.Ceil((h.IceKg-was)/float64(b.Ice.UnitSize)))
+			// What went in is there after the hour, or melted in it; weighed to 0.1 kg.
+			row.Ice = quantity.Kilogram(math.Round(10*(h.IceKg+h.MeltedKg-was)) / 10)
 			rows = append(rows, row)
 		}
 		if i+1 == len(trace.Hours) || trace.Hours[i+1].Trip != h.Trip {

@@ -41,6 +41,7 @@ type BoxFigures struct {
 	LeakLow  quantity.WattPerKelvin // 10th percentile
 	LeakHigh quantity.WattPerKelvin // 90th percentile
 	Evidence heat.Combined          // how Leak was come by
+	SetAside []string               // memories of ice that no leak can give, in plain words
 	IceKg    float64                // most ice it can hold in the share given to ice
 }
 

@@ -26,14 +26,16 @@ func (p *proposal) drainCelsius() quantity.Celsius {
 
 // spellReader tells what a stay of ice went through.
 type spellReader struct {
-	p         *proposal
-	rows      []heat.LogRow
-	openings  [12]float64 // W, by month
-	afternoon [12]float64 // °C of the cabin while goods are stowed, from noon to six
-	goods     float64     // W per kelvin of cabin over food
-	sea       [12]float64
-	cabin     [12][24]float64
-	ice       heat.Surface
+	p           *proposal
+	rows        []heat.LogRow
+	openings    [12]float64 // W, by month
+	drinks      float64     // W per kelvin of cabin over food
+	perishables float64     // W per kelvin of stowedC over food
+	stowedC     float64
+	heatKJPerK  float64 // of the box in use
+	sea         [12]float64
+	cabin       [12][24]float64
+	ice         heat.Surface
 }
 
 func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
@@ -47,11 +49,10 @@ func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
 		for h := range 24 {
 			r.cabin[m][h] = s.Months[m].OutdoorC[h] + float64(s.CabinOffset)
 		}
-		for _, c := range r.cabin[m][12:18] {
-			r.afternoon[m] += c / 6
-		}
 	}
-	r.goods = s.Goods.DrinksKgPerDay * heat.WaterKJPerKgK / 86.4
+	r.drinks = s.Goods.DrinksKgPerDay * heat.WaterKJPerKgK / 86.4
+	r.perishables = s.Goods.PerishableKgPerDay * heat.PerishableKJPerKgK / 86.4
+	r.stowedC, r.heatKJPerK = s.Goods.StowedC, s.Box.HeatKJPerK
 	return r
 }
 
@@ -60,7 +61,8 @@ func (r *spellReader) cabinAt(t time.Time) float64 { return r.cabin[t.Month()-1]
 // read gives what a stay went through. The climate says how warm the cabin was,
 // corrected by what was read of it; where the box was not read, the ice in it
 // says how warm the food was. The first stay of a trip pays for a warm box and
-// what stands in it, and starts from the freezer when the ice does.
+// what stands in it, a day's drinks too, and starts from the freezer when the
+// ice does.
 func (r *spellReader) read(s heat.IceStay, first bool) stay {
 	b := r.p.boat
 	warmer, food, cabins, boxes := 0.0, 0.0, 0, 0
@@ -79,13 +81,14 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 		}
 	}
 	warmer /= float64(max(1, cabins))
-	goods := r.goods
+	drinks, perishables := r.drinks, r.perishables
 	if s.Shut {
-		goods = 0
+		drinks, perishables = 0, 0
 	}
 
 	spell := heat.Spell{Hours: s.To.Sub(s.From).Hours()}
 	outside, beside := 0.0, 0.0 // means of the air outside, and of food beside ice that dwindles evenly
+	goods := 0.0                // mean exchange of what goes in, W per kelvin of food
 	steps := max(1, int(math.Round(spell.Hours)))
 	for i := range steps {
 		gone := (float64(i) + 0.5) / float64(steps)
@@ -94,9 +97,14 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 		out := r.p.walls.OutsideC(quantity.Celsius(r.cabinAt(t)+warmer), quantity.Celsius(r.sea[m]), false)
 		left := s.Ice - quantity.Kilogram(gone)*s.Melted()
 		outside += float64(out) / float64(steps)
-		use := quantity.Watt(max(0, r.openings[m]+goods*(r.afternoon[m]+warmer-float64(b.Food.Target))))
-		if s.Shut {
-			use = 0
+		target, use := float64(b.Food.Target), quantity.Watt(0)
+		if !s.Shut {
+			drunk := drinks
+			if first && t.Sub(s.From) < 24*time.Hour {
+				drunk = 0
+			}
+			goods += (drunk + perishables) / float64(steps)
+			use = quantity.Watt(max(0, r.openings[m]+drunk*(r.cabinAt(t)+warmer-target)+perishables*(r.stowedC-target)))
 		}
 		beside += float64(r.ice.FoodCelsius(left, r.p.walls.Total(), out, use)) / float64(steps)
 		spell.Use += use / quantity.Watt(steps)
@@ -111,11 +119,10 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 	out := stay{IceStay: s, read: cabins+boxes > 0}
 	freezerKJ := 0.0
 	if first && b.Ice.FirstLoad == FromHome {
-		freezerKJ = float64(heat.FreezerBonusKJ(s.Ice, heat.FreezerCelsius))
+		freezerKJ = float64(heat.FreezerBonusKJ(min(s.Ice, homeFreezerKg), heat.FreezerCelsius))
 	}
 	if first && b.Cruising.BeforeTrip == Warm {
-		standing := float64(heat.StowedKJPerK(quantity.Litre(r.p.volumeL), b.Box.shape().Volume(), 1))
-		out.pullDownKJ = standing * max(0, r.cabinAt(s.From)+warmer-food)
+		out.pullDownKJ = r.heatKJPerK * max(0, r.cabinAt(s.From)+warmer-food)
 	}
 	spell.Melted = max(0, s.Melted()+quantity.Kilogram((freezerKJ-out.pullDownKJ)/heat.MeltKJPerKg(r.p.drainCelsius())))
 	out.spell = spell

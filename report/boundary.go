@@ -73,7 +73,7 @@ func (a author) boundary() (layout.Picture, bool) {
 	}
 	c.Caption += a.otherNights(price)
 	c.Finding = a.v.TurnsWhere(winner, len(c.Lines) > 0)
-	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.last(70), Draw: c.Draw, Table: t}, true
+	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Least: func(w float64) float64 { return leastAt(w, c.Draw, a.last(70)) }, Draw: c.Draw, Table: t}, true
 }
 
 // otherNights says which way is cheapest at half the nights, and at twice.

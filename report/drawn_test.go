@@ -18,6 +18,9 @@ func recorded(t *testing.T, c layout.Picture) *sheet.Recording {
 	s.AddPage()
 	frame := layout.Frame(s)
 	frame.H = c.Height
+	if c.Least != nil {
+		frame.H = c.Least(frame.W)
+	}
 	if err := c.Draw(s, frame); err != nil {
 		t.Fatal(err)
 	}

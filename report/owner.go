@@ -37,7 +37,21 @@ func Owner(in Input) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	return doc.PDF(sheet.Info{Author: "coldreckon " + in.Version, Lang: in.language(), Date: in.Date, Paper: in.Paper})
+	return doc.PDF(in.info())
+}
+
+func (in Input) info() sheet.Info {
+	return sheet.Info{Author: "coldreckon " + in.Version, Lang: in.language(), Date: in.Date, Paper: in.Paper}
+}
+
+// OwnerHTML gives the owner's report as one HTML file. Errors: a fact that a
+// caution needs is missing, or a drawing that fails.
+func OwnerHTML(in Input) ([]byte, error) {
+	a, err := in.author()
+	if err != nil {
+		return nil, err
+	}
+	return a.document().HTML(in.info())
 }
 
 // OwnerText gives the owner's report as plain text, 80 columns wide. Errors: a
@@ -196,19 +210,26 @@ func (a author) pages(parts ...[]layout.Block) (int, error) {
 // least is the least height, from the given one up, at which a figure as wide
 // as the page can be drawn.
 func (a author) least(draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
+	paper := a.Paper
+	if paper == "" { // text and Markdown draw nothing
+		paper = sheet.A4
+	}
+	s, err := sheet.NewRecording(paper)
+	if err != nil {
+		return height // reported when the report is drawn
+	}
+	return leastAt(layout.Frame(s).W, draw, height)
+}
+
+// leastAt is the same for a figure of another width, mm.
+func leastAt(width float64, draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
 	for ; height < 120; height += 2 {
-		paper := a.Paper
-		if paper == "" { // text and Markdown draw nothing
-			paper = sheet.A4
-		}
-		s, err := sheet.NewRecording(paper)
+		s, err := sheet.NewRecording(sheet.A4)
 		if err != nil {
-			break // reported when the report is drawn
+			break // A4 is known
 		}
 		s.AddPage()
-		frame := layout.Frame(s)
-		frame.H = height
-		if draw(s, frame) == nil {
+		if draw(s, sheet.Rect{W: width, H: height}) == nil {
 			break
 		}
 	}
@@ -244,7 +265,7 @@ func (a author) aboard() bool { return len(a.r.Months) > 0 }
 
 // beside sets rows of the four options as a table.
 func beside(rows []words.Row) layout.Table {
-	t := layout.Table{Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
+	t := layout.Table{ByColumn: true, Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
 	for _, id := range economics.Options {
 		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id), Share: 0.21})
 	}

@@ -315,7 +315,7 @@ func TestBadFoods(t *testing.T) {
 		{"kind: foods\nfoods: []\ncannot: []\n", "x.yaml:2:8: foods: found an empty list; expected a list with at least one entry"},
 		{badFoodsHead, "x.yaml:1:1: cannot: found nothing; expected a value"},
 		{badFoodsHead + "cannot:\n  - {id: c, grade: a, source: S}\n", "x.yaml:7:5: c: text: found nothing; expected a value"},
-		{"kind: foods\nfoods: \"\xff\"\n", "x.yaml: found bytes that are not UTF-8; expected UTF-8 text"},
+		{"kind: foods\nfoods: \"\xff\"\n", "x.yaml:2:9: found bytes that are not UTF-8; expected UTF-8 text"},
 	} {
 		_, err := readFoods("x.yaml", []byte(row.file))
 		if err == nil {

@@ -49,6 +49,24 @@ func (r *reader) inOrder() Faults {
 // syntaxLine finds the line in the library's own message.
 var syntaxLine = regexp.MustCompile(`^yaml: line (\d+): `)
 
+// firstFault gives line and column, from 1, of the first byte that is no UTF-8.
+func firstFault(data []byte) (line, column int) {
+	line, column = 1, 1
+	for len(data) > 0 {
+		r, size := utf8.DecodeRune(data)
+		switch {
+		case r == utf8.RuneError && size == 1:
+			return line, column
+		case r == '\n':
+			line, column = line+1, 1
+		default:
+			column++
+		}
+		data = data[size:]
+	}
+	return line, column
+}
+
 // document parses the only document of a file and refuses what a rule file
 // has no use for: anchors, aliases, tags, deep nesting. It gives nil when
 // nothing can be read.
@@ -65,6 +83,7 @@ func (r *reader) document(data []byte) (root *yaml.Node) {
 		r.fault(start, "", "", fmt.Sprintf("%d bytes", len(data)), fmt.Sprintf("at most %d", maxFileBytes))
 		return nil
 	case !utf8.Valid(data):
+		start.Line, start.Column = firstFault(data)
 		r.fault(start, "", "", "bytes that are not UTF-8", "UTF-8 text")
 		return nil
 	}

@@ -42,7 +42,7 @@ func (r *reckoner) addFlags(cmd *cobra.Command) {
 func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
 	r.settings = economics.DefaultSettings
 	flags := cmd.Flags()
-	flags.StringVar(&r.prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
+	flags.Var((*fileName)(&r.prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
 	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "reckon `NUMBER` futures: ways that prices, weather and habits may turn out")
 	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "draw other futures for another `NUMBER`")
 }

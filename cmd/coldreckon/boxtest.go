@@ -15,7 +15,8 @@ func boxtestCommand(out surroundings) *cobra.Command {
 		Short: "Print the two tests of an ice box, one page with blanks",
 		Long: `Prints one page to take aboard: a weighed test with ice and a test with jugs of
 water, each with blanks for the readings, a sum a pencil can do, and the lines
-that carry the result into the answers file. It is a PDF.`,
+that carry the result into the answers file. It is a PDF to print, or HTML for
+a screen.`,
 		Example: `  coldreckon boxtest -o box-tests.pdf
   coldreckon boxtest --units metric --paper letter -o box-tests.pdf`,
 		Args: arguments(0, 0, "nothing but flags"),
@@ -31,11 +32,11 @@ that carry the result into the answers file. It is a PDF.`,
 			if err != nil {
 				return err
 			}
-			return to.write(cmd.Context(), out, func() ([]byte, error) { return boxtest.Document(sys, info.Author).PDF(info) })
+			return to.write(cmd.Context(), out, func() ([]byte, error) { return to.document(boxtest.Document(sys, info.Author), info) })
 		},
 		ValidArgsFunction: cobra.NoFileCompletions,
 	}
 	addUnitsFlag(cmd, &units)
-	to.addFlags(cmd, "pdf")
+	to.addFlags(cmd, "pdf", "html", "text", "md")
 	return cmd
 }

@@ -52,13 +52,13 @@ code is then 2.`,
 			return completeFile(cmd, nil, word)
 		},
 	}
-	cmd.Flags().StringVar(&c.buyer, "buyer", "", "compare for the buyer told of in `FILE`")
+	cmd.Flags().Var((*fileName)(&c.buyer), "buyer", "compare for the buyer told of in `FILE`")
 	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(compare.SortKeys()))
 	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(compare.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
 	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")
 	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
 	c.reckon.addPriceFlags(cmd)
-	c.to.addFlags(cmd, "text", "pdf", "md", "csv", "json")
+	c.to.addFlags(cmd, "text", "pdf", "md", "html", "csv", "json")
 	return cmd
 }
 
@@ -109,16 +109,12 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	}
 	err = c.to.write(ctx, out, func() ([]byte, error) {
 		switch c.to.format {
-		case "pdf":
-			return table.Document().PDF(info)
-		case "md":
-			return []byte(table.Document().Markdown()), nil
 		case "csv":
 			return table.CSV()
 		case "json":
 			return table.JSON()
 		}
-		return []byte(table.Document().Text()), nil
+		return c.to.document(table.Document(), info)
 	})
 	if failed := table.Failed(); err == nil && failed > 0 {
 		return misuse("", "compare: found %d of %d boats that could not be reckoned, expected none", failed, len(names))

@@ -52,6 +52,20 @@ func TestDevelopersPointsToWhatExists(t *testing.T) {
 	}
 }
 
+// A search for failures that is written down must search: without a bound on
+// the shrinking of each new input the tool chain spends most of a minute on it.
+func TestDocumentedFuzzing(t *testing.T) {
+	commands := regexp.MustCompile("`(go test [^`]* -fuzz [^`]*)`").FindAllStringSubmatch(developersText(t), -1)
+	for _, m := range commands {
+		if !strings.Contains(m[1], " -fuzzminimizetime 10x") {
+			t.Errorf("%s does not bound the shrinking", m[1])
+		}
+	}
+	if len(commands) == 0 {
+		t.Error("no command is written down")
+	}
+}
+
 // Each package of the plan is in the table that people read.
 func TestDevelopersDrawsThePlan(t *testing.T) {
 	text := developersText(t)

@@ -3,9 +3,12 @@
 package main
 
 import (
+	"bytes"
+	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
 	"syscall"
 	"testing"
 	"time"
@@ -49,8 +52,8 @@ func TestStoppedWhileAPipeIsFull(t *testing.T) {
 }
 
 // A file that is a pipe into which nobody writes keeps no command from heeding
-// a signal. Guards heeded: with the command run in its place this runs into its
-// limit.
+// a signal at once. Guards the reading, which would hold it for as long as
+// heeded is patient.
 func TestStoppedWhileReadingAnEmptyPipe(t *testing.T) {
 	folder := t.TempDir()
 	name := filepath.Join(folder, "pipe")
@@ -71,16 +74,44 @@ func TestStoppedWhileReadingAnEmptyPipe(t *testing.T) {
 			ended := make(chan error, 1)
 			go func() { ended <- c.Wait() }()
 			time.Sleep(time.Second)
+			told := time.Now()
 			c.Process.Signal(syscall.SIGINT)
 			select {
 			case <-ended:
 				if code := c.ProcessState.ExitCode(); code != 130 {
 					t.Errorf("exit code %d, want 130", code)
 				}
+				if took := time.Since(told); took >= patience {
+					t.Errorf("it took %v, the time after which a deaf command is left", took)
+				}
 			case <-time.After(30 * time.Second):
 				c.Process.Kill()
 				t.Error("still reading half a minute after the signal")
 			}
 		})
+	}
+}
+
+// A pipe into which nobody writes is not waited for without end; one that is
+// written to is read. Guards pipeLimit.
+func TestEmptyPipeIsTold(t *testing.T) {
+	t.Parallel()
+	name := filepath.Join(t.TempDir(), "pipe")
+	if err := syscall.Mkfifo(name, 0o600); err != nil {
+		t.Skip(err)
+	}
+	var said bytes.Buffer
+	start := time.Now()
+	env := func(string) string { return "" }
+	if code := Main([]string{"rules", "check", name}, env, strings.NewReader(""), io.Discard, &said); code != exitBadInput {
+		t.Errorf("exit code %d", code)
+	}
+	if took := time.Since(start); took < unwritten || !strings.Contains(said.String(), "found a pipe into which nobody writes") {
+		t.Errorf("after %v: %s", took, said.String())
+	}
+	go os.WriteFile(name, []byte("kind: nothing\n"), 0)
+	said.Reset()
+	if Main([]string{"rules", "check", name}, env, strings.NewReader(""), io.Discard, &said); !strings.Contains(said.String(), "pipe:1:") {
+		t.Errorf("of what was written: %s", said.String())
 	}
 }

@@ -43,8 +43,26 @@ func valueOf(f *pflag.Flag) string {
 		return "a whole number, not below 0, of at most 18 digits"
 	case "bool":
 		return "true or false"
+	case fileType:
+		return "the name of a file"
 	}
 	return "a value"
+}
+
+// A fileName is the value of a flag that names a file: never an empty one, as a
+// script passes whose variable was not set.
+type fileName string
+
+const fileType = "file"
+
+func (f *fileName) String() string { return string(*f) }
+func (f *fileName) Type() string   { return fileType }
+func (f *fileName) Set(name string) error {
+	if name == "" {
+		return errors.New("an empty name")
+	}
+	*f = fileName(name)
+	return nil
 }
 
 // nearFlag gives the command's flag that most resembles a misspelt one, or "".

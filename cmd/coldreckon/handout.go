@@ -16,7 +16,7 @@ func handoutCommand(out surroundings) *cobra.Command {
 		Short: "Write the worksheet of a cruising ground, for pencil and paper",
 		Long: `Writes sheets to copy for a club evening: a worksheet that takes an owner from
 the size of the ice box to the yearly cost of ice and of a small unit, with the
-tables it needs, made for one cruising ground. It is a PDF.`,
+tables it needs, made for one cruising ground. It is a PDF to copy, or HTML for a screen.`,
 		Example: `  coldreckon handout chesapeake-bay -o handout.pdf
   coldreckon handout dalmatia --units metric -o handout.pdf`,
 		Args: arguments(1, 1, "the name of one ground"),
@@ -49,13 +49,13 @@ tables it needs, made for one cruising ground. It is a PDF.`,
 				if err != nil {
 					return nil, err
 				}
-				return sheets.Document(info.Author).PDF(info)
+				return to.document(sheets.Document(info.Author), info)
 			})
 		},
 		ValidArgsFunction: completeFirst(groundIDs),
 	}
 	addUnitsFlag(cmd, &units)
-	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
-	to.addFlags(cmd, "pdf")
+	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
+	to.addFlags(cmd, "pdf", "html", "text", "md")
 	return cmd
 }

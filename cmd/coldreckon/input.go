@@ -1,11 +1,14 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"syscall"
+	"time"
 
 	"github.com/spf13/cobra"
 )
@@ -19,43 +22,73 @@ type kind struct {
 
 // The kinds of files. An answers file with every key and long comments has some
 // 20 kB, the largest built-in rule file some 40 kB, a log of ten years, hour by
-// hour, some 5 MB.
+// hour, some 5 MB. The readers of answers and rules take no more either, so that
+// one limit is told.
 var (
-	answersFile = kind{1 << 20, "'coldreckon ask' makes an answers file; 'coldreckon sample' lists built-in ones."}
-	ruleFile    = kind{1 << 20, "'coldreckon rules show' lists what a rule file can hold."}
+	answersFile = kind{256 << 10, "'coldreckon ask' makes an answers file; 'coldreckon sample' lists built-in ones."}
+	ruleFile    = kind{256 << 10, "'coldreckon rules show' lists what a rule file can hold."}
 	logFile     = kind{8 << 20, logHint}
 )
 
-// read gives the content of the named file, or of standard input for "-".
+// unwritten is how long the first byte of a named pipe is waited for.
+const unwritten = 10 * time.Second
+
+// read gives the content of the named file, or of standard input for "-". It
+// ends when the program is told to stop, whatever it waits for.
 func (out surroundings) read(name string, of kind) ([]byte, error) {
-	in := out.stdin
-	switch name {
-	case "":
+	if name == "" {
 		return nil, misuse(of.hint, "found an empty name, expected that of a file")
-	case "-":
-	default:
-		f, err := os.Open(name)
-		if err != nil {
-			return nil, explainRead(name, of, err)
-		}
-		defer f.Close()
-		in = f
 	}
-	data, err := io.ReadAll(io.LimitReader(in, int64(of.mostBytes)+1))
+	ctx := out.stopped
+	if ctx == nil {
+		ctx = context.Background()
+	}
+	opened := func() (io.ReadCloser, error) { return io.NopCloser(out.stdin), nil }
+	if name != "-" {
+		opened = func() (io.ReadCloser, error) { return os.Open(name) }
+	}
+	in, err := aside(pipeLimit(ctx, name), opened)
+	if err != nil {
+		if ctx.Err() == nil && errors.Is(err, context.DeadlineExceeded) {
+			return nil, misuse("", "%s: found a pipe into which nobody writes, expected a file", name)
+		}
+		return nil, explainRead(name, of, err)
+	}
+	data, err := aside(ctx, func() ([]byte, error) {
+		defer in.Close()
+		return io.ReadAll(io.LimitReader(in, int64(of.mostBytes)+1))
+	})
 	if err != nil {
 		return nil, explainRead(name, of, err)
 	}
 	if len(data) > of.mostBytes {
-		return nil, misuse("", "%s: found more than %d bytes, expected a smaller text file", name, of.mostBytes)
+		return nil, misuse("", "%s: found more than %d kB, expected a smaller text file", name, of.mostBytes>>10)
 	}
 	return data, nil
+}
+
+// pipeLimit bounds the opening of a named pipe, which waits for a writer.
+func pipeLimit(ctx context.Context, name string) context.Context {
+	if info, err := os.Stat(name); err != nil || info.Mode()&fs.ModeNamedPipe == 0 {
+		return ctx
+	}
+	bounded, cancel := context.WithTimeout(ctx, unwritten)
+	context.AfterFunc(bounded, cancel)
+	return bounded
 }
 
 // explainRead puts an operating system's error in the words of the program. A
 // name that stands for nothing is the user's slip, the rest is not.
 func explainRead(name string, of kind, err error) error {
-	if errors.Is(err, fs.ErrNotExist) {
+	switch {
+	case errors.Is(err, context.Canceled):
+		return err
+	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
 		return misuse(of.hint, "%s: found no such file, expected one", name)
+	case errors.Is(err, syscall.ELOOP):
+		return misuse(of.hint, "%s: found a link that leads to itself, expected a file", name)
+	case errors.Is(err, syscall.ENAMETOOLONG):
+		return misuse(of.hint, "%s: found that it cannot be read (%v), expected a readable file", name, cause(err))
 	}
 	if info, statErr := os.Stat(name); statErr == nil && info.IsDir() {
 		return misuse("Give the name of a file in it.", "%s: found a folder, expected a file", filepath.Clean(name))

@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/economics/quantity"
+	"coldreckon/report/layout"
 	"coldreckon/report/sheet"
 )
 
@@ -23,13 +24,13 @@ type printer struct {
 }
 
 // extensions are the formats that the end of a file's name stands for.
-var extensions = map[string]string{".pdf": "pdf", ".txt": "text", ".md": "md", ".csv": "csv", ".json": "json"}
+var extensions = map[string]string{".pdf": "pdf", ".txt": "text", ".md": "md", ".csv": "csv", ".json": "json", ".html": "html", ".htm": "html"}
 
 // addFlags gives a command the flags of a printer with these formats.
 func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
 	p.formats = formats
 	flags := cmd.Flags()
-	flags.StringVarP(&p.file, "output", "o", "", "write it to `OUT`; - is standard output")
+	flags.VarP((*fileName)(&p.file), "output", "o", "write it to `OUT`; - is standard output")
 	flags.BoolVar(&p.force, "force", false, "write OUT over a file that coldreckon did not write, or a locked one")
 	flags.StringVar(&p.paper, "paper", "", "a4 or letter; follows the units when not told")
 	flags.StringVar(&p.date, "date", "", "the day printed on it, as `YYYY-MM-DD`")
@@ -46,10 +47,18 @@ func (p *printer) toStdout() bool { return p.file == "" || p.file == "-" }
 // settle looks at the flags before anything is reckoned and decides on the
 // format. inputs are the files that it is made from, which it must not replace.
 func (p *printer) settle(out surroundings, inputs ...string) error {
+	for _, input := range inputs {
+		if !p.toStdout() && out.stands(input, p.file) {
+			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
+		}
+	}
 	if p.format == "" {
 		p.format = p.formats[0]
-		if named := extensions[strings.ToLower(filepath.Ext(p.file))]; slices.Contains(p.formats, named) {
-			p.format = named
+		if ending := filepath.Ext(p.file); ending != "" && ending != "." {
+			p.format = extensions[strings.ToLower(ending)]
+			if !slices.Contains(p.formats, p.format) {
+				return misuse(p.otherEnding(), "-o: found a file that ends in %q, expected %s", ending, oneOf(p.endings()))
+			}
 		}
 	}
 	if !slices.Contains(p.formats, p.format) {
@@ -67,11 +76,6 @@ func (p *printer) settle(out surroundings, inputs ...string) error {
 	if p.toStdout() {
 		return nil
 	}
-	for _, input := range inputs {
-		if out.stands(input, p.file) {
-			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
-		}
-	}
 	for _, stays := range p.guards() {
 		if err := stays(p.file); err != nil {
 			return err
@@ -87,6 +91,40 @@ func (p *printer) guards() []guard {
 		return nil
 	}
 	return []guard{replaceable}
+}
+
+// endings are the ends of file names that stand for the formats on offer.
+func (p *printer) endings() []string {
+	var out []string
+	for _, format := range p.formats {
+		for ending, named := range extensions {
+			if named == format && ending != ".htm" {
+				out = append(out, ending)
+			}
+		}
+	}
+	return out
+}
+
+// otherEnding says how to have a name that ends in something else.
+func (p *printer) otherEnding() string {
+	if len(p.formats) > 1 {
+		return "Say what it shall be with --format."
+	}
+	return ""
+}
+
+// document prints a document in the format settled on.
+func (p *printer) document(doc layout.Document, info sheet.Info) ([]byte, error) {
+	switch p.format {
+	case "pdf":
+		return doc.PDF(info)
+	case "html":
+		return doc.HTML(info)
+	case "md":
+		return []byte(doc.Markdown()), nil
+	}
+	return []byte(doc.Text()), nil
 }
 
 // day is the day to print; settle has seen that there is one.

@@ -28,7 +28,7 @@ written, what is possible and what is taken when nobody answers. With a KEY it
 prints that one, or all whose keys begin with it.
 
 With --blank it prints a worksheet to fill in by hand, with all that matters
-before a report. That is a PDF.`,
+before a report; that is a PDF unless told otherwise.`,
 		Example: `  coldreckon questions box.volume
   coldreckon questions power --units metric
   coldreckon questions -o questions.pdf
@@ -43,7 +43,7 @@ before a report. That is a PDF.`,
 				if len(args) > 0 {
 					return misuse("", "--blank: found the key %q beside it, expected none: the worksheet has all that matters", args[0])
 				}
-				to.formats = []string{"pdf"}
+				to.formats = []string{"pdf", "html", "text", "md"}
 			}
 			if err := to.settle(out, prices); err != nil {
 				return err
@@ -63,17 +63,11 @@ before a report. That is a PDF.`,
 			currency := questions.Unanswered(sys, pack.Book)["currency"].Value
 			return to.write(cmd.Context(), out, func() ([]byte, error) {
 				if blank {
-					return blankSheet(sys, currency).Document(info.Author).PDF(info)
+					return to.document(blankSheet(sys, currency).Document(info.Author), info)
 				}
 				doc := reference(rows, sys, currency, pack.Book)
 				doc.Foot = info.Author
-				switch to.format {
-				case "pdf":
-					return doc.PDF(info)
-				case "md":
-					return []byte(doc.Markdown()), nil
-				}
-				return []byte(doc.Text()), nil
+				return to.document(doc, info)
 			})
 		},
 		ValidArgsFunction: completeFirst(func() []string {
@@ -85,9 +79,9 @@ before a report. That is a PDF.`,
 		}),
 	}
 	addUnitsFlag(cmd, &units)
-	cmd.Flags().StringVar(&prices, "prices", "", "lay the prices of a rule `FILE` over the built-in ones")
+	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
 	cmd.Flags().BoolVar(&blank, "blank", false, "a worksheet to fill in by hand")
-	to.addFlags(cmd, "text", "md", "pdf")
+	to.addFlags(cmd, "text", "md", "html", "pdf")
 	return cmd
 }
 

@@ -18,7 +18,8 @@ func reportCommand(out surroundings) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "report FILE -o OUT",
 		Short: "Write the report of a boat",
-		Long: `Writes the report: as a PDF to print, as plain text for e-mail, or as Markdown.
+		Long: `Writes the report: as a PDF to print, as HTML for a screen, as plain text for
+e-mail, or as Markdown.
 Without -o, or with -o -, it goes to standard output; a PDF is not written to a
 terminal. The file is replaced only when the new one is complete.
 
@@ -39,7 +40,7 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
 		},
 	}
 	reckon.addFlags(cmd)
-	to.addFlags(cmd, "pdf", "text", "md")
+	to.addFlags(cmd, "pdf", "html", "text", "md")
 	return cmd
 }
 
@@ -61,6 +62,8 @@ func writeReport(ctx context.Context, out surroundings, found finding, to *print
 		case "md":
 			text, err := report.OwnerMarkdown(in)
 			return []byte(text), err
+		case "html":
+			return report.OwnerHTML(in)
 		}
 		return report.Owner(in)
 	})

@@ -19,6 +19,8 @@ type surroundings struct {
 	stdin  io.Reader
 	stdout io.Writer // results
 	stderr io.Writer // messages and prompts
+
+	stopped context.Context // done when the program is told to stop; nil: never
 }
 
 // Main runs the program and gives its exit code: 0 done, 1 failed, 2 bad usage
@@ -27,7 +29,7 @@ type surroundings struct {
 func Main(args []string, env func(string) string, stdin io.Reader, stdout, stderr io.Writer) int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	defer stop()
-	root := commands(surroundings{env, stdin, stdout, stderr})
+	root := commands(surroundings{env, stdin, stdout, stderr, ctx})
 	root.SetArgs(args)
 	err := heeded(ctx, func() error { return root.ExecuteContext(ctx) })
 	if err == nil {

@@ -187,3 +187,22 @@ func TestNoMeasureIsInfinite(t *testing.T) {
 		t.Errorf("an investment of nothing has a ratio %v", ratio)
 	}
 }
+
+// What is not there is nothing, whichever way it is not there. Guards the
+// returns of SavingsToInvestment and AdjustedReturn beside false, and both signs
+// of an overflow.
+func TestNoRatioIsNothing(t *testing.T) {
+	for name, c := range map[string]Comparison{
+		"no investment":                      {OperatingSavings: 100},
+		"next to none, saving":               {ExtraInvestment: 5e-324, OperatingSavings: 1},
+		"next to none, costing":              {ExtraInvestment: 5e-324, OperatingSavings: -1},
+		"costs more to run, so has no yield": {ExtraInvestment: 100, OperatingSavings: -1},
+	} {
+		if ratio, ok := c.SavingsToInvestment(); !ok && ratio != 0 || ok != (c.ExtraInvestment == 100) {
+			t.Errorf("%s: ratio %v, %v", name, ratio, ok)
+		}
+		if yearly, ok := c.AdjustedReturn(); ok || yearly != 0 {
+			t.Errorf("%s: return %v, %v", name, yearly, ok)
+		}
+	}
+}

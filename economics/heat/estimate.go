@@ -149,22 +149,31 @@ func (t JugTest) Estimate(liner quantity.KilojoulePerKelvin) (Estimate, error) {
 	return testEstimate(FromJugTest, heatKJ, (overWaterK-filmK)*t.Hours, logSDJugAirUnread, "")
 }
 
-// Circumstances are what a remembered spell of ice is read with, from the
-// climate and the use the model expects.
-type Circumstances struct {
-	Out      quantity.Celsius   // mean outside, weighted over the neighbours (Conductance.OutsideC)
-	In       quantity.Celsius   // mean food temperature beside the ice
-	IceStart quantity.Celsius   // 0, or -18 from a home freezer
-	Drain    quantity.Celsius   // at which meltwater left
-	Use      quantity.Watt      // modelled heat of openings and goods, counts when in use
-	PullDown quantity.Kilojoule // heat of a warm box and its contents at the start
-}
+// Between these leaks, W/K, a memory of ice is looked for: a thermos flask of a
+// box, and one without foam. Engineering judgement, from memory.
+const leastRememberedUA, mostRememberedUA = 0.02, 20
 
-// Estimate gives the leak that a remembered spell shows: as an ice test in
-// which all the ice melted, less the modelled use. Figures that cannot be are
-// errors, as is a spell in which use alone would have melted the ice.
-func (h IceHistory) Estimate(c Circumstances) (Estimate, error) {
-	if err := allFinite("ice history", float64(h.Ice), h.Hours, float64(c.Out), float64(c.In), float64(c.IceStart), float64(c.Drain), float64(c.Use), float64(c.PullDown)); err != nil {
+// mostRememberedHours is the longest memory that is read within its month.
+const mostRememberedHours = 28 * 24
+
+// GoneShare is the part of the ice that is left when an owner says that it is
+// gone. Engineering judgement, from memory.
+const GoneShare = 0.05
+
+// ErrNoLeak is in the error of a memory of ice that no leak can give: it tells
+// nothing of the box, and may be set aside.
+var ErrNoLeak = errors.New("no box can have done that")
+
+// Estimate gives the leak that a remembered spell shows: the one with which the
+// ice lasts as long. lasts gives for a leak the hours until less than GoneShare
+// is left, the fewer the greater the leak, without end where that is over h.Hours.
+//
+// The log-sd is that of the hours as remembered, by how far they go with the
+// leak: where half of the ice goes into warm food the leak is known half as
+// well, so that only large loads tell. Figures that cannot be are errors; one
+// that no leak can give is an ErrNoLeak. Both say what to look at again.
+func (h IceHistory) Estimate(lasts func(quantity.WattPerKelvin) (hours float64)) (Estimate, error) {
+	if err := allFinite("ice history", float64(h.Ice), h.Hours); err != nil {
 		return Estimate{}, err
 	}
 	switch {
@@ -172,17 +181,30 @@ func (h IceHistory) Estimate(c Circumstances) (Estimate, error) {
 		return Estimate{}, fmt.Errorf("ice that lasted %g h; want more than 0", h.Hours)
 	case !(h.Ice > 0):
 		return Estimate{}, fmt.Errorf("%g kg of ice; want more than 0", float64(h.Ice))
-	case c.Out-c.In < leastDifferenceK:
-		return Estimate{}, fmt.Errorf("ice history: %.3g °C outside in month %d; want at least %d K over the food: such a spell tells nothing of the box, remember one in a warmer month",
-			float64(c.Out), h.Month, leastDifferenceK)
+	case h.Hours > mostRememberedHours:
+		return Estimate{}, fmt.Errorf("%w: it is more than four weeks; check the hours", ErrNoLeak)
+	case lasts(leastRememberedUA) < h.Hours:
+		return Estimate{}, fmt.Errorf("%w: food, drink and lid alone melt the ice sooner; check its weight, the hours, the food put in and how often the lid is opened", ErrNoLeak)
+	case !(lasts(mostRememberedUA) <= h.Hours):
+		return Estimate{}, fmt.Errorf("%w: without any foam the ice would have lasted longer; check its weight, the hours and the month", ErrNoLeak)
 	}
-	heatKJ := float64(h.Ice)*MeltKJPerKg(c.Drain) + float64(FreezerBonusKJ(h.Ice, c.IceStart)) - float64(c.PullDown)
-	if h.InUse {
-		heatKJ -= float64(c.Use) * 3.6 * h.Hours
+	low, high := math.Log(leastRememberedUA), math.Log(mostRememberedUA)
+	at := func(lnUA float64) float64 { return lasts(quantity.WattPerKelvin(math.Exp(lnUA))) }
+	for range 30 {
+		if middle := (low + high) / 2; at(middle) > h.Hours {
+			low = middle
+		} else {
+			high = middle
+		}
 	}
-	return testEstimate(FromHistory, heatKJ, float64(c.Out-c.In)*h.Hours, logSDHistory,
-		"the ice lasted longer than food, drink and lid alone would let it: check its weight, the hours, the food put in and how often the lid is opened")
+	ln := (low + high) / 2
+	elasticity := math.Log(h.Hours/at(ln+elasticityStep)) / elasticityStep
+	return Estimate{FromHistory, quantity.WattPerKelvin(math.Exp(ln)), logSDHistory / min(1, max(leastElasticity, elasticity))}, nil
 }
+
+// By how much ln UA is moved to see how far the hours follow, and the least
+// that they do: a memory that tells next to nothing is still one.
+const elasticityStep, leastElasticity = 0.1, 0.05
 
 // testEstimate turns heat and degree-hours into a conductance; heat of zero or
 // less is an error with the given advice.

@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -72,6 +73,17 @@ func TestIceTest(t *testing.T) {
 	}
 }
 
+// A gram melted in a moment is a test, if a poor one; no heat at all is none.
+// Guards "heatKJ > 0" in testEstimate.
+func TestLeastHeatOfATest(t *testing.T) {
+	e, err := IceTest{Melted: 0.001, Hours: 0.1, Out: 25}.Estimate()
+	e = mustEstimate(t, e, err)
+	within(t, "a gram in six minutes", float64(e.UA), 0.001*333.6/3.6/2.5, 1e-12)
+	if _, err := (IceTest{Melted: 1, Hours: 1, Out: 25, FoodKJ: 333.6}).Estimate(); err == nil {
+		t.Error("food alone melted the ice, and a leak was read")
+	}
+}
+
 // A box of known leak warms its jugs by the exact exponential; the test must
 // read that leak back. Guards the logarithmic mean and the film.
 func TestJugTest(t *testing.T) {
@@ -102,25 +114,31 @@ func TestJugTest(t *testing.T) {
 	}
 }
 
-// Guards the terms of IceHistory.Estimate, each by its own row.
+// remembered gives how long 10 kg last beside a steady leak of 22 K and a use in
+// watts, by hand: 95 % of 10 (333.6 + 4.19 · 2) kJ.
+func remembered(useW float64) func(quantity.WattPerKelvin) float64 {
+	return func(ua quantity.WattPerKelvin) float64 {
+		return 0.95 * 10 * (333.6 + 4.19*2) / 3.6 / (22*float64(ua) + useW)
+	}
+}
+
+// Guards the halving and the elasticity: d ln hours / d ln UA is the part of
+// the heat that leaks in, 1 without use and about a half where use brings half.
 func TestIceHistory(t *testing.T) {
 	spell := IceHistory{Ice: 10, Hours: 36, Month: 7}
-	c := Circumstances{Out: 27, In: 5, Drain: 2, Use: 5, PullDown: 400}
-	e, err := spell.Estimate(c)
+	e, err := spell.Estimate(remembered(0))
 	e = mustEstimate(t, e, err)
-	byHand := (10*(333.6+4.19*2) - 400) / 3.6 / (22 * 36)
-	within(t, "lid closed, by hand", float64(e.UA), byHand, 1e-9)
-	within(t, "log-sd", e.LogSD, 0.30, 0)
-	spell.InUse = true
-	e, err = spell.Estimate(c)
+	byHand := 0.95 * 10 * (333.6 + 4.19*2) / 3.6 / 36 / 22
+	within(t, "lid closed, by hand", float64(e.UA), byHand, 1e-7)
+	within(t, "log-sd", e.LogSD, 0.30, 1e-6)
+	half := 22 * byHand / 2
+	e, err = spell.Estimate(remembered(half))
 	e = mustEstimate(t, e, err)
-	within(t, "in use: 5 W less over 22 K", float64(e.UA), byHand-5./22, 1e-9)
-	c.IceStart = FreezerCelsius
-	colder, err := spell.Estimate(c)
-	colder = mustEstimate(t, colder, err)
-	within(t, "from a freezer", float64(colder.UA-e.UA), 10*2.1*18/3.6/(22*36), 1e-9)
-	if colder.Source != FromHistory {
-		t.Errorf("source %q", colder.Source)
+	within(t, "use brings half of the heat", float64(e.UA), byHand/2, 1e-7)
+	// ln((e^0.1 + 1)/2) = 0.05125 for 0.1.
+	within(t, "log-sd, use brings half of the heat", e.LogSD, 0.30/0.5125, 0.001)
+	if e.Source != FromHistory {
+		t.Errorf("source %q", e.Source)
 	}
 }
 
@@ -166,18 +184,23 @@ func TestImpossibleTests(t *testing.T) {
 	e, err := jug.Estimate(-1)
 	refused(t, "jug test, negative liner", e, err)
 
-	history, c := IceHistory{Ice: 10, Hours: 36, Month: 7, InUse: true}, Circumstances{Out: 27, In: 5, Use: 5}
-	for name, spoil := range map[string]func(*IceHistory, *Circumstances){
-		"no hours":       func(h *IceHistory, _ *Circumstances) { h.Hours = 0 },
-		"no ice":         func(h *IceHistory, _ *Circumstances) { h.Ice = 0 },
-		"cold month":     func(_ *IceHistory, c *Circumstances) { c.Out = 8 },
-		"use eats it up": func(_ *IceHistory, c *Circumstances) { c.Use = 60 },
-		"NaN":            func(_ *IceHistory, c *Circumstances) { c.Use = quantity.Watt(math.NaN()) },
+	for name, row := range map[string]struct {
+		spell  IceHistory
+		useW   float64
+		noLeak bool
+	}{
+		"no hours":       {IceHistory{Ice: 10, Month: 7}, 5, false},
+		"no ice":         {IceHistory{Hours: 36, Month: 7}, 5, false},
+		"NaN":            {IceHistory{Ice: quantity.Kilogram(math.NaN()), Hours: 36, Month: 7}, 5, false},
+		"use eats it up": {IceHistory{Ice: 10, Hours: 36, Month: 7}, 60, true},
+		"five weeks":     {IceHistory{Ice: 10, Hours: 840, Month: 7}, 0, true},
+		"gone at once":   {IceHistory{Ice: 10, Hours: 1, Month: 7}, 5, true},
 	} {
-		h, c := history, c
-		spoil(&h, &c)
-		e, err := h.Estimate(c)
+		e, err := row.spell.Estimate(remembered(row.useW))
 		refused(t, "history, "+name, e, err)
+		if errors.Is(err, ErrNoLeak) != row.noLeak {
+			t.Errorf("history, %s: %v", name, err)
+		}
 	}
 }
 

@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"math"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -44,4 +45,20 @@ func level(spells []Spell) []Spell {
 		out[i].Difference = 0
 	}
 	return out
+}
+
+// The doubt of what a log teaches: its own relative error and what no log of
+// ice can show, as the root of their squares (propagation of errors). The box
+// here takes 2.5 times the use that was expected. Guards LogSD and UseLogSD of
+// LearnIce.
+func TestDoubtOfWhatALogTeaches(t *testing.T) {
+	fit, err := LearnIce(kept(rand.New(rand.NewPCG(31, 32)), 12, 1.3, 2.5, 0.3), 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if fit.Use < 1.8 || fit.UseSE <= 0 {
+		t.Fatalf("fit %+v; the check needs a use far from 1", fit)
+	}
+	within(t, "of the use", fit.UseLogSD, math.Sqrt(math.Pow(fit.UseSE/fit.Use, 2)+logSDIceLog*logSDIceLog), 1e-12)
+	within(t, "of the leak", fit.LogSD, math.Sqrt(math.Pow(float64(fit.UASE/fit.UA), 2)+logSDIceLog*logSDIceLog), 1e-12)
 }

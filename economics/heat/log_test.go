@@ -132,12 +132,16 @@ func TestIceStaysWithWhatWasLeft(t *testing.T) {
 		t.Fatal(err)
 	}
 	var melted []quantity.Kilogram
+	var gone []bool
 	for _, s := range IceStays(rows) {
-		melted = append(melted, s.Melted())
+		melted, gone = append(melted, s.Melted()), append(gone, s.Gone)
 	}
 	want := []quantity.Kilogram{4, 4, 7, -1}
 	if !slices.Equal(melted, want) {
 		t.Errorf("melted %v, want %v", melted, want)
+	}
+	if want := []bool{false, false, true, false}; !slices.Equal(gone, want) {
+		t.Errorf("gone %v, want %v", gone, want)
 	}
 }
 

@@ -3,6 +3,7 @@ package heat
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"coldreckon/economics/quantity"
@@ -315,5 +316,15 @@ func TestTooSmallForItsWalls(t *testing.T) {
 	s.Inside.Height = 0.021
 	if c := conductance(t, s); len(c.Notes) != 0 {
 		t.Errorf("got notes %q; want none", c.Notes)
+	}
+}
+
+// Guards the figures that errors quote.
+func TestErrorsOfAddedFoamQuoteIt(t *testing.T) {
+	for mm, want := range map[float64]string{300: "300 mm of foam leaves nothing", -5: "added foam of -5 mm"} {
+		_, err := plain().WithAddedFoam([]Side{Inboard, Outboard}, quantity.Metre(mm/1000))
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%g mm: %v, want %q", mm, err, want)
+		}
 	}
 }

@@ -78,6 +78,10 @@ func spelled(text string) string {
 	return text
 }
 
+// calendar finds a day, which a sum or a fraction would be made of.
+// Source: ISO 8601-1:2019, 5.2.2; the other order is common practice, no source.
+var calendar = regexp.MustCompile(`(?:^|[^\d.,])(?:(?:19|20)\d\d-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])|\d{1,2}[/.]\d{1,2}[/.](?:19|20)\d\d)(?:\D|$)`)
+
 // tidy readies text for parsing. It refuses what no quantity can hold.
 func tidy(text, expected string) (string, error) {
 	if len(text) > maxText {
@@ -90,6 +94,9 @@ func tidy(text, expected string) (string, error) {
 		if unicode.IsControl(r) && r != '\t' {
 			return "", &Error{"a control character", expected, ""}
 		}
+	}
+	if calendar.MatchString(text) {
+		return "", &Error{"what looks like a date", expected, ""}
 	}
 	tidied := spelled(hedge.ReplaceAllString(strings.TrimSpace(plain.Replace(text)), "$1"))
 	if tidied == "" {

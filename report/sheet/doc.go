@@ -2,8 +2,8 @@
 //
 // Whoever draws is given a Sheet and knows no more of it: lines, areas, greys,
 // hatches and text on a page measured in millimetres from its top left corner.
-// There are two sheets. PDF becomes a file, and is the only code that knows the
-// PDF library. Recording keeps what was drawn, so that a test can say "all text
+// There are three sheets. PDF becomes a file, and is the only code that knows the
+// PDF library. SVG becomes a picture on a screen. Recording keeps what was drawn, so that a test can say "all text
 // lies inside the margins and none over other text" without comparing pictures.
 //
 // Drawing calls return no error. A sheet keeps the first fault it meets, draws

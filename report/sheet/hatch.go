@@ -22,8 +22,41 @@ func hatchLines(pts []Point, t Texture) [][2]Point {
 		return append(scan(pts, math.Pi/4), scan(pts, -math.Pi/4)...)
 	case Level:
 		return scan(pts, 0)
+	case Dots:
+		return dots(pts)
 	}
 	return nil
+}
+
+// hatchPen is the pen of a texture's lines.
+func hatchPen(f Fill) Pen {
+	if f.Texture == Dots {
+		return Pen{Width: dotSide, Grey: f.Grey}
+	}
+	return Pen{Width: 0.2, Grey: f.Grey}
+}
+
+// dotSide is the side of a dot, mm: one that a copier keeps. Engineering
+// judgement.
+const dotSide = 0.35
+
+// dots cuts level lines into strokes as long as the pen is wide, each line set
+// off against the one before.
+func dots(pts []Point) [][2]Point {
+	var out [][2]Point
+	for _, l := range scan(pts, 0) {
+		y := l[0].Y
+		off := 0.0
+		if int(math.Round(y/hatchGap))%2 != 0 {
+			off = hatchGap / 2
+		}
+		low, high := min(l[0].X, l[1].X), max(l[0].X, l[1].X)
+		for k := math.Ceil((low - off) / hatchGap); k*hatchGap+off+dotSide <= high; k++ {
+			x := k*hatchGap + off
+			out = append(out, [2]Point{{x, y}, {x + dotSide, y}})
+		}
+	}
+	return out
 }
 
 // scan cuts a shape with parallel lines at an angle to the horizontal,

@@ -178,7 +178,7 @@ func (p *PDF) Polygon(pts []Point, f Fill, pen Pen) {
 			p.doc.DrawPath("F")
 		}
 		if lines := hatchLines(pts, f.Texture); len(lines) > 0 {
-			p.take(Pen{Width: 0.2, Grey: f.Grey})
+			p.take(hatchPen(f))
 			for _, l := range lines {
 				p.doc.MoveTo(l[0].X, l[0].Y)
 				p.doc.LineTo(l[1].X, l[1].Y)

@@ -1,5 +1,7 @@
 package sheet
 
+import "strings"
+
 // Sheet is paper to draw on. Lengths are millimetres, x to the right and y
 // downwards from the top left corner of the page. The first fault is kept,
 // later calls draw nothing, and Err tells it. Coordinates must be finite: a
@@ -98,6 +100,7 @@ const (
 	Falling Texture = "falling" // lines from upper left to lower right
 	Crossed Texture = "crossed" // both
 	Level   Texture = "level"   // horizontal lines
+	Dots    Texture = "dots"    // dots
 )
 
 // Fill is how an area is filled. The zero Fill leaves it open.
@@ -165,9 +168,24 @@ const (
 	Letter Paper = "letter" // ANSI/ASME Y14.1: 8.5 x 11 in
 )
 
-// Size gives the upright page's width and height in mm; ok is false for a
-// paper that is not known.
+// across marks a paper laid on its side.
+const across = " landscape"
+
+// Landscape gives the paper laid on its side; one that lies there stays.
+func (p Paper) Landscape() Paper {
+	if strings.HasSuffix(string(p), across) {
+		return p
+	}
+	return p + across
+}
+
+// Size gives the page's width and height in mm; ok is false for a paper that is
+// not known.
 func (p Paper) Size() (w, h float64, ok bool) {
+	if upright, found := strings.CutSuffix(string(p), across); found {
+		h, w, ok = Paper(upright).Size()
+		return w, h, ok
+	}
 	switch p {
 	case A4:
 		return 210, 297, true
