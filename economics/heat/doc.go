@@ -19,8 +19,9 @@
 // a test that contradicts the walls outweighs them.
 //
 //	walls.go, conductance.go   a box's walls, and the leak they lead to
-//	air.go                     moist air
-//	ice.go                     ice: what it takes up, how cold it holds food
+//	air.go, exchange.go        moist air, and what a lid lets in
+//	ice.go, surface.go         ice: what it takes up, how cold it holds food
+//	capacity.go                the heat that a box and its contents hold
 //	evidence.go, estimate.go   tests of a box, and the leak each shows
 //	combine.go                 one leak from all of them
 //	log.go, stays.go, learn.go a kept log: read, paired, learnt from

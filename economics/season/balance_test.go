@@ -42,7 +42,7 @@ func TestBalances(t *testing.T) {
 				}
 				starts = append(starts, startC)
 			})
-			var last, water float64
+			var last, water, iceKg float64
 			measure, cooled, stored := before.chillKJ, before.chillKJ+before.dayBeforeKJ, -before.chillKJ
 			for _, h := range row.rows {
 				if h.Hour == 0 {
@@ -57,6 +57,10 @@ func TestBalances(t *testing.T) {
 					melted = h.MeltedKg
 				}
 				water = h.WaterKg - melted
+				if h.Hour > 0 && h.Clock != 12 { // only noons bring ice
+					near(t, row.name+": an hour's ice", h.IceKg+h.MeltedKg, iceKg, 1e-9)
+				}
+				iceKg = h.IceKg
 				rise := (b.setup.Box.HeatKJPerK+4.19*h.WaterKg)*h.FoodC - (b.setup.Box.HeatKJPerK+4.19*water)*last
 				near(t, row.name+": an hour", 3.6*(h.GainW-h.CooledW), rise, 1e-9*(1000+3.6*math.Abs(h.GainW)))
 				stored += rise

@@ -182,10 +182,10 @@ func (b *aboard) compareStores(t *testing.T, name string, share float64) {
 // Broken in turn, each of these lines fails here or in TestOracleAnywhere: in
 // unit.go needW, powerW, carryW, unitW, standbyW, frozenKJ and what is booked
 // of them; in bank.go every line of step, supplyAt and availableW but the books
-// of LostWh and StoredWh, which TestBalances holds; in ice.go every line of
-// iceTrip, buy and sells, but for chill, which TestColdStart holds; in setup.go
-// each hour of the clock and each sum; in air.go the day of the weather, both
-// limits of cabin air, and the panel's air.
+// of LostWh and StoredWh, which TestBalances holds; in ice.go and icing.go every
+// line of iceTrip, IcePlan, purchase, buy, setOutOnIce and chill; in goods.go
+// and setup.go each hour of the clock and each sum; in air.go the day of the
+// weather, both limits of cabin air, and the panel's air.
 func TestOracle(t *testing.T) {
 	two, ten := sloop(), sloop()
 	ten.nights, ten.tripNights = [12]float64{5: 3, 6: 7}, 10

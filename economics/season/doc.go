@@ -26,6 +26,7 @@
 //	unit.go       a season on a compressor unit
 //	icing.go      how ice is bought (Icing, IcePlan)
 //	ice.go        a season on ice
+//	lasts.go      how long a load of ice lasts
 //	mean.go       a month's mean day, without weather
 //	tally.go      what a season came to (Tally), and its hours one by one (Trace)
 //
@@ -80,6 +81,35 @@
 // hours, and are stowed in the six hours after; the hours of waiting do not
 // count for the exams. Where the box is at its limit from the start they follow
 // at once, and those six hours do not count.
+//
+// # Ice
+//
+// An owner knows his box, its use and its ice, and plans by them, on a day that
+// is 2.5 K warmer than the month's mean, the sea and the sun as ever; he does not
+// know the weather to come, nor which stops sell. He wants aboard, at the rate
+// of the day's month,
+//
+//	melt    1.2 times what the days until the stop that he plans to melt, box at
+//	        2 °C, all the goods of an average day going in
+//	floor   the ice that holds the deciding limit less 0.5 K at 15 h, at which an
+//	        hour's drinks and a sixth of the day's perishables go in; no more
+//	        than fits
+//	chill   at a warm start, what cooling the box from noon's cabin to 2 °C
+//	        melts; and melt and floor are then no less than the ice whose surface
+//	        brings the box to the floor's temperature in six hours, against leak
+//	        and lid of 15 h, at the logarithmic mean of the two temperatures
+//
+// less what is left. The stop he plans to is the first by which the chance of
+// having met no ice is 1 in 10 or less, but no later than the third, or the last
+// within seven days; nor than the trip's end. At a start ice from home comes
+// first, all of it that fits and can be carried; what is still wanted is bought
+// in whole bags, of which he counts on nine tenths coming aboard: as many as
+// are wanted and fit, the last by a quarter at least, and can be carried, one at
+// least where nothing comes from home. Of the last bag he loads what fits.
+//
+// A trip's first stop sells, a later one where its number (Weather.Stops) is
+// under the share found. On other noons an owner who does so goes for a run if
+// less is left than he wants for one day, and buys as at the stop before.
 //
 // # Exams
 //

@@ -6,6 +6,7 @@ import (
 
 	"coldreckon/economics/climate"
 	"coldreckon/economics/energy"
+	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 )
 
@@ -204,5 +205,41 @@ func TestYearsAddUp(t *testing.T) {
 	near(t, "lowest", both.LowestWh, a.LowestWh, 0)
 	if both.Years != 2 || both.Nights != 24 || both.ColdDays != a.ColdDays+b.ColdDays || both.WorstRun != max(a.WorstRun, b.WorstRun) || both.LongestOff != max(a.LongestOff, b.LongestOff) {
 		t.Errorf("%+v\n%+v\n%+v", both, *a, *b)
+	}
+}
+
+// TestBetterNeverHurtsAUnit: less leak, a better efficiency and a colder
+// condenser never cost a unit cold or cool days. (A larger compressor may, short of
+// power: its colder plate makes less of every watt-hour.)
+//
+// Guards the sign of the efficiency in what the bank allows, and of the leak.
+func TestBetterNeverHurtsAUnit(t *testing.T) {
+	r, grounds := rand.New(rand.NewPCG(5, 12)), summerGrounds()
+	gained := map[string]int{}
+	better := map[string]func(c *scene, u *season.Refrigerator, k float64){
+		"less leak":          func(c *scene, _ *season.Refrigerator, k float64) { c.leakShare *= k },
+		"better efficiency":  func(_ *scene, u *season.Refrigerator, k float64) { u.Cycle.Eta /= k },
+		"a cooler condenser": func(_ *scene, u *season.Refrigerator, k float64) { u.Cycle.Rise *= quantity.Kelvin(k) },
+	}
+	for range 120 {
+		c, g := summerBoat(r, grounds)
+		c.drinksKg = 4 * r.Float64()
+		unit := anyUnit(r)
+		k := 0.6 + 0.38*r.Float64()
+		as, _ := c.at(g).runUnit(unit)
+		for name, change := range better {
+			c2, u2 := c, unit
+			change(&c2, &u2, k)
+			got, _ := c2.at(g).runUnit(u2)
+			if lost := max(as.ColdDays-got.ColdDays, as.CoolDays-got.CoolDays); lost > 0 {
+				t.Errorf("%s, %s by %.2f: %d and %d cold and cool days, then %d and %d; %+v", g.ID, name, k, as.ColdDays, as.CoolDays, got.ColdDays, got.CoolDays, c)
+			}
+			gained[name] += got.ColdDays - as.ColdDays
+		}
+	}
+	for name := range better {
+		if gained[name] <= 0 {
+			t.Errorf("%s gains %d days", name, gained[name])
+		}
 	}
 }

@@ -55,6 +55,13 @@ func BenchmarkSeasonHour(b *testing.B) {
 		}
 		b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*hours), "ns/boat-hour")
 	})
+	b.Run("plan", func(b *testing.B) {
+		ice := cubes()
+		for b.Loop() {
+			boat.setup.IcePlan(ice)
+		}
+		b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*hours), "ns/boat-hour")
+	})
 	b.Run("breathe", func(b *testing.B) {
 		for b.Loop() {
 			boat.breathe()
