@@ -20,7 +20,13 @@ func (f *File) Accept(key string, in questions.Input) error {
 	in = questions.Expand(key, in)
 	changed := &File{name: f.name, inputs: maps.Clone(f.inputs)}
 	changed.inputs[key] = in
-	_, faults := changed.told()
+	before := f.understood
+	if f.tried.Key == key {
+		before = maps.Clone(before)
+		before[key] = f.tried
+	}
+	faults := changed.understand(before)
+	f.reads += changed.reads
 	for _, fault := range faults {
 		if fault.Key == key {
 			return fault
@@ -29,7 +35,7 @@ func (f *File) Accept(key string, in questions.Input) error {
 	if len(faults) > 0 {
 		return faults[0] // units or a currency that other answers cannot bear
 	}
-	return f.become(f.with(key, in), changed.inputs)
+	return f.become(f.with(key, in), changed.inputs, changed.understood)
 }
 
 // Remove takes an answer away, with every group that it leaves empty. A key
@@ -41,41 +47,24 @@ func (f *File) Remove(key string) error {
 	}
 	left := maps.Clone(f.inputs)
 	delete(left, key)
-	return f.become(f.without(key), left)
+	return f.become(f.without(key), left, f.understood)
 }
 
 // become takes the edited text on, after making sure that it says what it
 // should and nothing else.
-func (f *File) become(text string, inputs map[string]questions.Input) error {
-	edited, faults := parse(f.name, text)
+func (f *File) become(text string, inputs map[string]questions.Input, understood map[string]questions.Answer) error {
+	edited, faults := parse(f.name, text, understood)
 	as := len(faults) == 0 && len(edited.inputs) == len(inputs)
 	for key, in := range inputs {
-		as = as && same(in, edited.inputs[key])
+		as = as && in.Same(edited.inputs[key])
 	}
 	if !as {
 		return Fault{File: f.name, Found: "a layout that cannot be edited in place", Expected: "each key on a line of its own",
 			Hint: "edit the file by hand, or begin a new one"}
 	}
 	f.text, f.root, f.inputs = edited.text, edited.root, edited.inputs
+	f.boat, f.understood, f.reads = edited.boat, edited.understood, f.reads+edited.reads
 	return nil
-}
-
-// same compares inputs without their places.
-func same(a, b questions.Input) bool {
-	if a.Shape != b.Shape || a.Text != b.Text || len(a.List) != len(b.List) || len(a.Pairs) != len(b.Pairs) {
-		return false
-	}
-	for i := range a.List {
-		if !same(a.List[i], b.List[i]) {
-			return false
-		}
-	}
-	for i := range a.Pairs {
-		if !same(a.Pairs[i].Name, b.Pairs[i].Name) || !same(a.Pairs[i].Value, b.Pairs[i].Value) {
-			return false
-		}
-	}
-	return true
 }
 
 // entry is one key of a block mapping and the lines it takes.

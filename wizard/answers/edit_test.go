@@ -60,7 +60,7 @@ func TestNewGroupsStandApart(t *testing.T) {
 }
 
 func TestRefusedSetChangesNothing(t *testing.T) {
-	const before = "units: us\nbox:\n  volume: 3\n"
+	const before = "units: us\nbox:\n  foam: 2\n"
 	f := read(t, before)
 	for _, kv := range [][2]string{{"box.volume", "90 kg"}, {"box.volum", "90 L"}, {"units", "metric"}, {"boat.name", ""}, {"boat.name", "a\nb\x00"}} {
 		err := f.Set(kv[0], kv[1])
@@ -257,7 +257,7 @@ func TestLayouts(t *testing.T) {
 	}
 	for _, l := range layouts {
 		for _, kv := range answers {
-			f, faults := parse("boat.yaml", l.text)
+			f, faults := parse("boat.yaml", l.text, nil)
 			if len(faults) > 0 {
 				t.Fatalf("%s: %v", l.name, faults)
 			}

@@ -16,6 +16,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
 
@@ -38,6 +39,11 @@ type File struct {
 	root   *yaml.Node
 	inputs map[string]questions.Input // by key, as given
 	notes  []string                   // what was understood otherwise than it stood
+
+	understood map[string]questions.Answer // by key, as boat holds it
+	boat       economics.Boat              // the answers alone, nothing filled in
+	tried      questions.Answer            // the last that was only tried
+	reads      int                         // texts read so far
 }
 
 // Notes gives sentences for the owner about answers of an earlier meaning that
@@ -57,7 +63,7 @@ func Read(name string, r io.Reader) (*File, []Fault) {
 	text := strings.TrimPrefix(string(raw), "\uFEFF")
 	crlf := strings.Contains(text, "\r\n")
 	text = strings.ReplaceAll(strings.ReplaceAll(text, "\r\n", "\n"), "\r", "\n")
-	f, faults := parse(name, text)
+	f, faults := parse(name, text, nil)
 	if len(faults) > 0 {
 		return nil, faults
 	}
@@ -68,8 +74,9 @@ func Read(name string, r io.Reader) (*File, []Fault) {
 	return f, nil
 }
 
-// parse understands text with line feeds only.
-func parse(name, text string) (*File, []Fault) {
+// parse understands text with line feeds only; answers understood before are
+// not read again.
+func parse(name, text string, before map[string]questions.Answer) (*File, []Fault) {
 	f := &File{name: name, text: text, inputs: map[string]questions.Input{}}
 	if fault := f.decode(); fault != nil {
 		return nil, []Fault{*fault}
@@ -78,8 +85,8 @@ func parse(name, text string) (*File, []Fault) {
 	if f.root != nil {
 		w.group("", f.root, 0)
 	}
-	told, faults := f.told()
-	translated, older := f.translate(told, w.older)
+	faults := f.understand(before)
+	translated, older := f.translate(w.older)
 	faults = append(faults, older...)
 	faults = append(w.faults, faults...)
 	sort.SliceStable(faults, func(i, j int) bool { return faults[i].Line < faults[j].Line })
@@ -97,13 +104,13 @@ func parse(name, text string) (*File, []Fault) {
 
 // translate gives the file with answers to keys of earlier files put in today's
 // words; nil when there are none.
-func (f *File) translate(told economics.Boat, older map[string]questions.Input) (*File, []Fault) {
+func (f *File) translate(older map[string]questions.Input) (*File, []Fault) {
 	if len(older) == 0 {
 		return nil, nil
 	}
 	now, faults := f, []Fault(nil)
 	for _, key := range slices.Sorted(maps.Keys(older)) {
-		newer, in, note, bad := questions.Translate(&told, key, older[key])
+		newer, in, note, bad := questions.Translate(&f.boat, key, older[key])
 		if faults = append(faults, bad...); len(bad) > 0 {
 			continue
 		}
@@ -113,7 +120,7 @@ func (f *File) translate(told economics.Boat, older map[string]questions.Input) 
 		}
 		if _, given := now.inputs[newer]; !given {
 			next := &File{name: f.name, text: now.with(newer, in)}
-			if next, bad = parse(f.name, next.text); len(bad) > 0 {
+			if next, bad = parse(f.name, next.text, f.understood); len(bad) > 0 {
 				return nil, bad
 			}
 			next.notes = append(now.notes, note)
@@ -370,27 +377,65 @@ func shorten(s string) string {
 	}, string(r))
 }
 
-// told builds the boat of the answers alone, nothing filled in.
-func (f *File) told() (economics.Boat, []Fault) {
-	var b economics.Boat
+// understand builds the boat of the answers alone, nothing filled in. It reads
+// those that were not understood before, or were for an owner of other units.
+func (f *File) understand(before map[string]questions.Answer) []Fault {
 	var faults []Fault
+	f.boat, f.understood = economics.Boat{}, map[string]questions.Answer{}
 	for _, row := range questions.All() {
-		if in, ok := f.inputs[row.Key]; ok {
-			faults = append(faults, questions.Accept(&b, row.Key, in)...)
+		in, ok := f.inputs[row.Key]
+		if !ok {
+			continue
 		}
+		a, known := before[row.Key]
+		if !known || !a.Is(&f.boat, in) {
+			var bad []Fault
+			f.reads++
+			if a, bad = questions.Understand(&f.boat, row.Key, in); len(bad) > 0 {
+				faults = append(faults, bad...)
+				continue
+			}
+		}
+		f.understood[row.Key] = a
+		a.Put(&f.boat)
 	}
-	return b, faults
+	return faults
 }
 
-// Told gives the boat of the answers alone, nothing filled in.
+// Told gives the boat of the answers alone, nothing filled in. It is the
+// caller's own.
 func (f *File) Told() economics.Boat {
-	b, _ := f.told()
+	b := f.boat
+	b.Known, b.Box.Faces, b.Cruising.AirOverrides = maps.Clone(b.Known), maps.Clone(b.Box.Faces), maps.Clone(b.Cruising.AirOverrides)
+	if b.Known == nil {
+		b.Known = map[string]quantity.How{}
+	}
 	return b
 }
 
+// Try puts an answer into a copy of the boat of the answers, and leaves the file
+// as it is. The error is a Fault.
+func (f *File) Try(key, text string) (economics.Boat, error) {
+	b, in := f.Told(), questions.Expand(key, questions.Word(text))
+	if f.tried.Key != key || !f.tried.Is(&b, in) {
+		f.reads++
+		a, faults := questions.Understand(&b, key, in)
+		if len(faults) > 0 {
+			return b, faults[0]
+		}
+		f.tried = a
+	}
+	f.tried.Put(&b)
+	return b, nil
+}
+
+// Reads gives how many answers were read from their texts so far: one for each
+// that came, and those again whose meaning another one changed.
+func (f *File) Reads() int { return f.reads }
+
 // Check tells how the answers contradict each other, and what is missing.
 func (f *File) Check() []Fault {
-	faults := questions.Check(f.Told())
+	faults := questions.Check(f.boat)
 	for i, fault := range faults {
 		in := f.inputs[fault.Key]
 		faults[i].File, faults[i].Line, faults[i].Column = f.name, in.Line, in.Column

@@ -1,7 +1,6 @@
 package questions
 
 import (
-	"fmt"
 	"math"
 	"reflect"
 	"regexp"
@@ -24,55 +23,14 @@ func Set(b *economics.Boat, key, text string) error {
 	return nil
 }
 
-// longestAnswer bounds the bytes of one text; all twelve months, or five
-// records in one line, have some 300.
-const longestAnswer = 1000
-
 // Accept is Set for an answer of any shape. It gives every fault it finds, and
 // leaves the boat alone when there is one.
 func Accept(b *economics.Boat, key string, in Input) []Fault {
-	if Older(key) {
-		now, text, _, faults := Translate(b, key, in)
-		if len(faults) > 0 {
-			return faults
-		}
-		key, in = now, text
+	a, faults := Understand(b, key, in)
+	if len(faults) == 0 {
+		a.Put(b)
 	}
-	row, ok := Find(key)
-	if !ok {
-		f := Fault{Line: in.Line, Column: in.Column, Key: clipped(key), Found: "a key that means nothing here", Expected: "a key of the answers file"}
-		if near := Near(key); near != "" {
-			f.Hint = "did you mean " + near + "?"
-		}
-		return []Fault{f}
-	}
-	if n := len(in.Text); n > longestAnswer {
-		return []Fault{{Line: in.Line, Column: in.Column, Key: key, Found: fmt.Sprintf("a text of %d bytes", n), Expected: fmt.Sprintf("at most %d", longestAnswer)}}
-	}
-	if b.Known == nil {
-		b.Known = map[string]quantity.How{}
-	}
-	slot := row.Field(b)
-	if in.Shape == Scalar && unsure(in.Text) && (row.Kind != Text || strings.TrimSpace(in.Text) == "?") {
-		if row.Group != OfFaces {
-			slot.Put(reflect.Zero(reflect.TypeOf(slot.Get())).Interface())
-		}
-		b.Known[key] = quantity.Unsure
-		return nil
-	}
-	value, faults := row.read(in, ownerOf(b))
-	if len(faults) > 0 {
-		for i := range faults {
-			faults[i].Key = key
-		}
-		return faults
-	}
-	slot.Put(value)
-	b.Known[key] = quantity.Told
-	if row.Kind == Records {
-		b.Known[key] = quantity.Measured
-	}
-	return nil
+	return faults
 }
 
 // Print gives the boat's value of a row as its owner would write it, in the
