@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strings"
 
-	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
@@ -23,6 +22,14 @@ const dontKnow = "don't know"
 // ask asks one question of the table, saves its answer and says what follows
 // from it.
 func (t *talk) ask(v visit) error {
+	switch v.key {
+	case patternStep:
+		return t.pattern()
+	case coldStep:
+		return t.mustBeCold()
+	case aboardStep:
+		return t.aboard()
+	}
 	row, ok := questions.Find(v.key)
 	if !ok {
 		return fmt.Errorf("found question %q, expected one of the table", v.key)
@@ -51,7 +58,7 @@ func (t *talk) ask(v visit) error {
 func (t *talk) answer(row questions.Row, why string) (string, error) {
 	switch row.Key {
 	case worthKey:
-		return t.taste(why)
+		return t.taste(row)
 	case historyKey:
 		return t.history(row, why)
 	}
@@ -66,7 +73,7 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
 	filled := t.filled()
-	q := Question{Why: why, Text: t.progress(row) + row.Ask, Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
+	q := Question{Why: why, Text: t.place(row.Key) + row.Ask, Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
 	if standing {
 		q.Enter = "keeps " + t.standing(row)
 	}
@@ -102,25 +109,7 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 	if key := t.meant(row.Key, text); key != row.Key {
 		row, _ = questions.Find(key)
 	}
-	return lasting(row, text, t.File.Told()), nil
-}
-
-// progress tells how far the way to the first answer is, before a question on
-// it: "7/12: ".
-func (t *talk) progress(row questions.Row) string {
-	if t.All || t.verdict != nil || !row.Essential {
-		return ""
-	}
-	place, total := 0, 0
-	for _, r := range questions.All() {
-		if r.Essential {
-			total++
-		}
-		if r.Key == row.Key {
-			place = total
-		}
-	}
-	return fmt.Sprintf("%d/%d: ", place, total)
+	return t.lasting(row, text)
 }
 
 // signed finds the currency in an amount: €2.50, EUR 2.50 or 2,50 €.
@@ -130,7 +119,10 @@ var signed = regexp.MustCompile(`^([^\d\s.,/+*()%-]{1,8}) ?\d|\d ?([^\d\s.,/+*()
 // where no currency was told yet, else "".
 func (t *talk) otherCurrency(row questions.Row, text string) string {
 	boat := t.File.Told()
-	if row.Kind != questions.Money && row.Kind != questions.PricePerMass || answered(&boat, "currency") || questions.Set(&boat, row.Key, text) == nil {
+	if row.Kind != questions.Money && row.Kind != questions.PricePerMass || answered(&boat, "currency") || !signed.MatchString(text) {
+		return ""
+	}
+	if _, err := t.File.Try(row.Key, text); err == nil {
 		return ""
 	}
 	m := signed.FindStringSubmatch(text)
@@ -152,9 +144,9 @@ var examples = map[questions.Kind]string{
 // refuse tells in a sentence why a text cannot answer a key, nil when it can.
 func (t *talk) refuse(key, text string) error {
 	key = t.meant(key, text)
-	boat := t.File.Told()
-	before := questions.Check(boat)
-	if err := questions.Set(&boat, key, text); err != nil {
+	before := questions.Check(t.File.Told())
+	boat, err := t.File.Try(key, text)
+	if err != nil {
 		var fault questions.Fault
 		if errors.As(err, &fault) {
 			return errors.New(sentence(fault))
@@ -238,7 +230,7 @@ func (t *talk) pick(row questions.Row, why string, replies []reply) (string, err
 	for i, r := range replies {
 		choices[i] = r.Choice
 	}
-	q := Question{Why: why, Text: t.progress(row) + row.Ask, Help: row.Help, Search: len(replies) > mostMatches}
+	q := Question{Why: why, Text: t.place(row.Key) + row.Ask, Help: row.Help, Search: len(replies) > mostMatches}
 	i, err := t.Prompter.Choose(t.ctx, q, choices, enter)
 	switch {
 	case err != nil:
@@ -268,23 +260,12 @@ func (t *talk) standing(row questions.Row) string {
 
 // lasting gives a text that means the same whatever units are chosen later: as
 // typed where it names its unit, else as printed.
-func lasting(row questions.Row, text string, boat economics.Boat) string {
-	var meant [2]any
-	for i, system := range []quantity.System{quantity.US, quantity.Metric} {
-		b := economics.Boat{Units: system, Currency: boat.Currency, Cruising: boat.Cruising}
-		if questions.Set(&b, row.Key, text) != nil {
-			meant[i] = nil
-			continue
-		}
-		meant[i] = fmt.Sprint(row.Field(&b).Get())
+func (t *talk) lasting(row questions.Row, text string) (string, error) {
+	boat, err := t.File.Try(row.Key, text)
+	if err != nil || !row.Bare(text) {
+		return text, nil
 	}
-	if meant[0] == meant[1] {
-		return text
-	}
-	if err := questions.Set(&boat, row.Key, text); err != nil {
-		return text
-	}
-	return row.Print(&boat)
+	return row.Print(&boat), nil
 }
 
 // insideKey is the answer that gives a box by its inside measures.
@@ -296,8 +277,10 @@ func (t *talk) meant(key, text string) string {
 	if key != "box.volume" {
 		return key
 	}
-	boat := t.File.Told()
-	if _, err := quantity.ParseDimensions(text, t.filled().Units); err == nil && questions.Set(&boat, key, text) != nil {
+	if _, err := quantity.ParseDimensions(text, t.filled().Units); err != nil {
+		return key
+	}
+	if _, err := t.File.Try(key, text); err != nil {
 		return insideKey
 	}
 	return key
@@ -315,7 +298,7 @@ func (t *talk) keep(key, text string) error {
 			return err
 		}
 	}
-	t.reckoned = nil
+	t.reckoned, t.full = nil, nil
 	t.saved++
 	return t.Save(t.File)
 }

@@ -75,7 +75,7 @@ func (t *talk) tellPower() error {
 		}
 	}
 	if m.SolarWhPerDay <= 0 {
-		t.Prompter.Say(fmt.Sprintf("Without a panel, the %s a small unit wants on %s must come from engine or shore.", need, aDay(m.Month)))
+		t.Prompter.Say(fmt.Sprintf("A small unit wants %s on %s, from engine or shore.", need, aDay(m.Month)))
 		return nil
 	}
 	t.Prompter.Say(fmt.Sprintf("On %s your panel gives %s. A small unit wants %s, the rest about %s.",

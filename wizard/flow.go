@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -20,6 +21,9 @@ type Options struct {
 	// Reckon works a filled boat out with a number of futures, the same for the
 	// same boat. It is called often and must not keep what it is given.
 	Reckon func(boat economics.Boat, futures int) (*economics.Reckoning, error)
+	// Futures is how many of them the report will look at, and the list of
+	// answers that is confirmed at the end; before that it is first looks.
+	Futures int
 	// Save keeps the file; it is called after every answer.
 	Save func(*answers.File) error
 	// All asks every question in the order of the table.
@@ -34,6 +38,9 @@ type Options struct {
 // a prompter that cannot read or write.
 func Run(ctx context.Context, opts Options) error {
 	t := &talk{Options: opts, ctx: ctx}
+	if t.Futures == 0 {
+		t.Futures = futures
+	}
 	t.greet()
 	if t.complete() && !t.All {
 		change, err := t.mayChange()
@@ -68,12 +75,13 @@ type talk struct {
 	at    int     // the next of them to ask; len(asked) asks a new one
 
 	saved    int                  // answers kept in this conversation
+	full     *economics.Boat      // the answers with every default; nil when stale
 	reckoned *economics.Reckoning // of the answers as they are; nil when stale
 	trials   []candidate          // what other answers would do; nil when not tried
-	verdict  *economics.Verdict   // the last one told
+	verdict  *outlook             // the last one told
 
+	sharpened  int  // questions asked for their worth
 	toldEnough bool // that they may have enough
-	toldSafety bool // that questions of safety come
 	toldFaces  bool // whether the sides of the box differ
 	alike      bool // they do not
 	enough     bool // no more questions for the sake of the answer
@@ -86,9 +94,9 @@ type visit struct{ key, why string }
 // greet opens the conversation, and finds the place where one broken off goes on.
 func (t *talk) greet() {
 	boat := t.File.Told()
-	for _, row := range questions.All() {
-		if row.Essential && answered(&boat, row.Key) {
-			t.asked = append(t.asked, visit{key: row.Key})
+	for _, s := range firstRound {
+		if !s.open(&boat) {
+			t.asked = append(t.asked, visit{key: s.key})
 		}
 	}
 	t.at = len(t.asked)
@@ -96,7 +104,7 @@ func (t *talk) greet() {
 	case n == 0 && t.All:
 		t.Prompter.Say("Every question there is, group by group." + manners)
 	case n == 0:
-		t.Prompter.Say("A dozen questions, then a first answer." + manners)
+		t.Prompter.Say(fmt.Sprintf("%d questions, then a first look at the answer.", len(firstRound)) + manners)
 	case n == 1:
 		t.Prompter.Say(fmt.Sprintf("%s holds one answer already. It is kept.", t.Name))
 	default:
@@ -107,8 +115,8 @@ func (t *talk) greet() {
 // complete reports whether the file needs no more questions.
 func (t *talk) complete() bool {
 	boat := t.File.Told()
-	for _, row := range questions.All() {
-		if (row.Essential || row.Safety) && open(row.Key, &boat) {
+	for _, s := range slices.Concat(firstRound, lastRound) {
+		if s.open(&boat) {
 			return false
 		}
 	}
@@ -131,7 +139,7 @@ func (t *talk) mayChange() (bool, error) {
 	}
 }
 
-const manners = " Guess, or press Enter if unsure: I allow for it. ? explains, < goes back."
+const manners = " Guess, or press Enter if unsure. ? explains, < goes back."
 
 // questions asks until nothing is left to ask.
 func (t *talk) questions() error {
@@ -140,8 +148,17 @@ func (t *talk) questions() error {
 		if err == nil && v.key == "" {
 			return nil
 		}
+		before := t.saved
 		if err == nil {
 			err = t.ask(v)
+		}
+		if inFirstRound(v.key) && t.saved > before {
+			// The first look is to be taken anew, and what came after it asked anew.
+			t.verdict, t.enough = nil, false
+			if t.at < len(t.asked) {
+				later := slices.DeleteFunc(slices.Clone(t.asked[t.at+1:]), func(v visit) bool { return !inFirstRound(v.key) })
+				t.asked = append(t.asked[:t.at+1], later...)
+			}
 		}
 		switch {
 		case errors.Is(err, ErrBack) && t.at > 0:
@@ -162,8 +179,8 @@ func (t *talk) questions() error {
 // next gives the question to ask now; its key is empty when there is none.
 func (t *talk) next() (visit, error) {
 	for t.at < len(t.asked) {
-		row, _ := questions.Find(t.asked[t.at].key)
-		if row.Asked(t.File.Told()) {
+		row, ok := questions.Find(t.asked[t.at].key)
+		if !ok || row.Asked(t.File.Told()) {
 			return t.asked[t.at], nil
 		}
 		t.asked = append(t.asked[:t.at], t.asked[t.at+1:]...)
@@ -175,8 +192,8 @@ func (t *talk) next() (visit, error) {
 	return v, err
 }
 
-// choose picks a question that has not been asked: the essentials, then, after
-// a first answer, what is worth most, then safety.
+// choose picks a question that has not been asked: the first round, then, after
+// a first look at the answer, what is worth most, then safety.
 func (t *talk) choose() (visit, error) {
 	boat := t.File.Told()
 	first := func(wanted func(questions.Row) bool) visit {
@@ -198,19 +215,26 @@ func (t *talk) choose() (visit, error) {
 		return v, nil
 	}
 	// A question that another answer calls for follows it at once.
-	v := first(func(r questions.Row) bool { return r.Essential || r.When != nil && !r.Detail })
-	if v.key != "" {
+	if v := first(func(r questions.Row) bool { return r.When != nil && !r.Detail }); v.key != "" {
 		return v, nil
+	}
+	if _, bag := quantity.PricePerBag(t.File.Text("ice.price"), t.filled().Currency); bag && !answered(&boat, "ice.unit_size") {
+		return visit{key: "ice.unit_size"}, nil
+	}
+	for _, s := range firstRound {
+		if s.open(&boat) {
+			return visit{key: s.key}, nil
+		}
 	}
 	if v, err := t.weigh(); err != nil || v.key != "" {
 		return v, err
 	}
-	v = first(func(r questions.Row) bool { return r.Safety })
-	if v.key != "" && !t.toldSafety {
-		t.toldSafety = true
-		t.Prompter.Say("Now for safety. Where you don't know, I keep the warning.")
+	for _, s := range lastRound {
+		if s.open(&boat) {
+			return visit{key: s.key}, nil
+		}
 	}
-	return v, nil
+	return visit{}, nil
 }
 
 // askFaces asks whether the box is to be gone through side by side.
@@ -237,9 +261,12 @@ func answered(boat *economics.Boat, key string) bool {
 
 // filled gives the boat with every default in it.
 func (t *talk) filled() economics.Boat {
-	boat := t.File.Told()
-	questions.Fill(&boat, t.Book)
-	return boat
+	if t.full == nil {
+		boat := t.File.Told()
+		questions.Fill(&boat, t.Book)
+		t.full = &boat
+	}
+	return *t.full
 }
 
 // figures reckons the answers as they are.

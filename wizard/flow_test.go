@@ -13,38 +13,31 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// essentials is a script of the questions before the first answer.
+// essentials is a script of the questions before the first look.
 var essentials = []line{
-	{"Which units", "us"},
+	{"1/14: Which units", "us"},
 	{"Where do you cruise", "chesapeake"},
-	{"How many nights a year", "weekends in summer"},
-	{"That is 32 nights", "2"}, // and the length of a trip
-	{"How many of you", "2"},
+	{"When do you sleep aboard", "weekends in summer; trips of 2; we shop every 2 days"},
+	{"That is 32 nights (Jun 8, Jul 8, Aug 8, Sep 8), in trips of 2 nights, shopping every 2 days. 5/14: How many of you", "2"},
+	{"What must be cold", "1 2 4"},
+	{"How would you eat without cold", "usual tins"},
 	{"How much does the ice box hold", "3.2 cu ft"},
-	{"How thick is the insulation", "1 1/2 in"},
-	{"Is that insulation dry", "damp"},
+	{"How thick is the foam", "1 1/2 in"},
+	{"How long does ice last", "20 lb, a day and a half in July"},
 	{"What do you pay for ice", "$0.50/lb"},
-	{"At what share", "0.8"},
-	{"How large is the house battery", "100"},
+	{"battery for lights", "100"},
 	{"How many watts of solar", "50"},
-}
-
-// safety is a script of the questions before the verdict, all answered by Enter.
-func safety() []line {
-	var lines []line
-	for _, row := range questions.All() {
-		if row.Safety {
-			lines = append(lines, line{row.Ask, ""})
-		}
-	}
-	return lines
+	{"About what would you spend", "$2,000"},
 }
 
 const (
-	moment   = "Nothing left to ask is likely to change this."
-	goingBy  = "Here is all I go by."
-	firstSay = "First answer: fit a small refrigerating unit. How sure: best in 80 of 100"
+	aboardAsked = "Last, for safety"
+	goingBy     = "Here is all I go by."
+	firstSay    = "First look: fit a small refrigerating unit. How sure: best in 80 of 100"
 )
+
+// ending is a script of the questions after those for the answer's sake.
+var ending = []line{{aboardAsked, ""}, {goingBy, ""}}
 
 func lines(parts ...[]line) []line { return slices.Concat(parts...) }
 
@@ -64,117 +57,102 @@ func TestConversations(t *testing.T) {
 	}{
 		{
 			name:   "from first to last",
-			script: lines(essentials, []line{{firstSay, "no"}}, safety(), []line{{goingBy, ""}}),
-			told:   map[string]string{"units": "us", "box.volume": "3.2 cu ft", "power.battery": "100", "safety.fish": "unknown"},
+			script: lines(essentials, []line{{firstSay, ""}}, ending[1:]),
+			told: map[string]string{"units": "us", "cruising.nights": "weekends in summer", "cruising.trip_nights": "2", "cruising.shop_every_days": "2", "box.volume": "3.2 cu ft",
+				"power.battery": "100", "safety.fish": "unknown", "safety.eggs": "", "food.cool_is_enough": "no", "food.must_be_cold_share": "", "money.budget": "$2,000"},
 		},
 		{
 			name: "nobody knows anything",
-			script: lines([]line{{"Which units", ""}, {"Where do you cruise", ""}, {"How many nights", "don't know"}, {"leaving home", "unknown"},
-				{"How many of you", "no idea"}, {"ice box hold", "not sure"}, {"How thick", "I don't know"}, {"Is that insulation dry", "don't know"}, {"pay for ice", ""},
-				{"At what share", ""}, {"house battery", ""}, {"watts of solar", ""}, {firstSay, ""}}, safety(), []line{{goingBy, ""}}),
-			told: map[string]string{"units": "us", "cruising.ground": "unknown", "box.volume": "not sure", "box.state": "unknown"},
+			script: lines([]line{{"Which units", ""}, {"Where do you cruise", ""}, {"When do you sleep", "don't know"}, {"4/14: When away, how many days", ""},
+				{"How many of you", "no idea"}, {"What must be cold", "don't know"}, {"How would you eat", ""}, {"ice box hold", "not sure"}, {"How thick", "I don't know"},
+				{"How long does ice last", "don't know"}, {"pay for ice", ""}, {"battery for lights", ""}, {"watts of solar", ""}, {"would you spend", ""}, {firstSay, ""}}, ending[1:]),
+			told: map[string]string{"units": "us", "cruising.ground": "unknown", "cruising.nights": "don't know", "box.volume": "not sure"},
 		},
 		{
-			name: "help at a line and at a choice",
-			script: lines([]line{{"Which units", "?"}, {"us in North America", "metric"}}, essentials[1:5],
-				[]line{{"ice box hold", "?"}, {"count buckets of water", "90"}, {"How thick", "40"}, {"dry", "?"}, {"Drill a small hole", "2"}, {"pay for ice", "1.20/kg"}},
-				essentials[9:], []line{{moment, "?"}, {"not the choice", ""}}, safety(), []line{{goingBy, "?"}, {"change what you know better", ""}}),
-			told: map[string]string{"units": "metric", "box.volume": "90 L", "box.foam": "40 mm", "box.state": "damp"},
+			name: "help at a line, at a choice and at a list to tick",
+			script: lines([]line{{"Which units", "?"}, {"us in North America", "metric"}}, essentials[1:4],
+				[]line{{"What must be cold", "?"}, {"leftovers need 40 °F", "6"}, {`"6" is none of these.`, "drinks"}, {"usual tins", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
+					{"How thick", "40"}, {"10 kg, a day and a half", "10 kg lasts 36 hours in june"}, {"pay for ice", "1.20/kg"}},
+				essentials[10:], []line{{firstSay, "?"}, {"Count guests", "none"}, {goingBy, "?"}, {"change what you know better", ""}}),
+			told: map[string]string{"units": "metric", "box.volume": "90 L", "box.foam": "40 mm", "food.cool_is_enough": "yes", "food.must_be_cold_share": "10 %",
+				"food.dry_premium": "staples", "safety.lithium": "no", "safety.fuel_vapour_space": "no", "safety.co_alarm": "no"},
 		},
 		{
 			name: "back to change, and forward again by Enter",
-			script: lines([]line{{"Which units", "<"}, {"no question before", "us"}}, essentials[1:7],
-				[]line{{"Is that insulation dry", "<"}, {"How thick", "back"}, {"ice box hold? Enter keeps 3.2 cu ft", "4 cu ft"}, {"thick is the insulation round the box? Enter keeps 1 1/2 in", ""}},
-				essentials[7:], []line{{moment, "<"}, {"watts of solar panel are fitted? Enter keeps 50 W", "80"}, {"First answer", ""}}, safety(), []line{{goingBy, "<"}, {"left running", ""}, {goingBy, ""}}),
-			told: map[string]string{"box.volume": "4 cu ft", "box.foam": "1 1/2 in", "power.solar": "80"},
+			script: lines([]line{{"Which units", "<"}, {"no question before", "us"}}, essentials[1:8],
+				[]line{{"How long does ice last", "<"}, {"How thick", "back"}, {"ice box hold? Enter keeps 3.2 cu ft", "4 cu ft"}, {"How thick is the foam round it? Enter keeps 1 1/2 in", ""}},
+				essentials[8:], []line{{aboardAsked, "<"}, {"About what would you spend, all in? Enter keeps $2,000", "900"}, {"First look", ""}, {goingBy, "<"}, {aboardAsked, ""}, {goingBy, ""}}),
+			told: map[string]string{"box.volume": "4 cu ft", "box.foam": "1 1/2 in", "money.budget": "900"},
 		},
 		{
 			name: "slips are refused and asked again",
-			script: lines(essentials[:2], []line{{"How many nights", "14"}, {"Say in which months", "two weeks' holiday"}, {"leaving home", "30"},
-				{"30 nights, but 14 nights aboard", "7"}}, essentials[4:5], []line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22 in"}, {"volume", "2*1.6"}},
-				essentials[6:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+			script: lines(essentials[:2], []line{{"When do you sleep", "often"}, {"nights by month", "we shop daily"}, {"in which months", "two weeks' holiday, trips of 30 nights; shop daily"},
+				{"That is 14 nights (Jul 14), in trips of 30 nights, shopping every 1 days. That was a trip of 30 nights, but 14 nights aboard in the year", "7"}},
+				essentials[3:3], []line{{"How many of you", "2"}}, essentials[4:6],
+				[]line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22 in"}, {"volume", "2*1.6"}, {"How thick", "1 1/2 in"},
+					{"How long does ice last", "a while"}, {"how much ice it was", "20 lb"}, {"how long it lasted", "two bags last two days"}},
+				essentials[9:], ending),
 			told: map[string]string{"cruising.trip_nights": "7", "box.volume": "3.2 cu ft"},
 		},
 		{
-			name: "what is no price is no currency either",
-			script: lines(essentials[:8], []line{{"pay for ice", "5 kg"}, {`That was "5 kg", which is a mass; it should be a price`, "lots"}, {`"lots", which is no amount`, "5 bags"}, {"it should be a price", "$0.50/lb"}},
-				essentials[9:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
-			told: map[string]string{"currency": "", "ice.price": "$0.50/lb"},
+			name: "a price by the bag asks for its weight, a bare one far off asks what it is",
+			script: lines(essentials[:9], []line{{"pay for ice", "5 kg"}, {`That was "5 kg", which is a mass; it should be a price`, "lots"}, {`"lots", which is no amount`, "$4"}, {"Did you mean $4 a bag?", "$4 a bag"}, {"How heavy is one bag or block?", "8 lb"}},
+				essentials[10:], ending),
+			told: map[string]string{"currency": "", "ice.price": "$4 a bag", "ice.unit_size": "8 lb"},
 		},
 		{
-			name: "measures answer for the volume",
-			script: lines(essentials[:5], []line{{"6/12: How much does the ice box hold", "18 x 22 in"}, {"volume", "450 x 550 x 400"}, {"Did you mean 450 x 550 x 400 mm?", "18 x 22 x 16"},
-				{"That is 18 x 22 x 16 in, or 3.7 cu ft. 7/12: How thick", "1 1/2 in"}},
-				essentials[7:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
-			told: map[string]string{"box.inside": "18 x 22 x 16 in", "box.volume": ""},
-		},
-		{
-			name: "measures in a unit of their own",
-			script: lines(essentials[:5], []line{{"ice box hold", "46 x 56 x 40 cm"}, {"That is 46 x 56 x 40 cm, or 3.6 cu ft.", "1 1/2 in"}},
-				essentials[7:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+			name: "measures answer for the volume, in a unit of their own too",
+			script: lines(essentials[:6], []line{{"How much does the ice box hold", "18 x 22 in"}, {"volume", "450 x 550 x 400"}, {"That is 17 3/4 x 21 5/8 x 15 3/4 in, or 3.5 cu ft. Taken as", "<"},
+				{"ice box hold", "46 x 56 x 40 cm"}, {"That is 46 x 56 x 40 cm, or 3.6 cu ft.", "1 1/2 in"}},
+				essentials[8:], ending),
 			told: map[string]string{"box.inside": "46 x 56 x 40 cm", "box.volume": ""},
 		},
 		{
-			name: "an answer at odds with an earlier one brings that back",
-			script: lines(essentials[:2], []line{{"How many nights", "july 20"}, {"leaving home", "15"}, {"How many of you", "<"}, {"leaving home", "<"},
-				{"How many nights a year do you sleep aboard", "july 10"}, {"15 nights, but 10 nights aboard", "5"}, {"leaving home to coming back? Enter keeps 5", ""}}, essentials[4:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
-			told: map[string]string{"cruising.nights": "july 10", "cruising.trip_nights": "5"},
+			name:   "what had to be guessed is said",
+			script: lines(essentials[:6], []line{{"ice box hold", "80 to 100 L"}, {"Taken as 3.1 cu ft.", "25"}, {"Taken as 1 in.", "20 lb, 1.5 days"}}, essentials[9:], ending),
+			told:   map[string]string{"box.volume": "80 to 100 L", "box.foam": "1 in"},
 		},
 		{
 			name: "a ground of one's own brings its questions",
 			script: lines(essentials[:1], []line{{"Where do you cruise", "elsewhere"}, {"latitude", "44 N"}, {"How cold", "january 40, july 60"}, {"How warm", "january 50, july 80"}},
-				essentials[2:], []line{{moment, ""}}, safety(), []line{{goingBy, ""}}),
+				essentials[2:], ending),
 			told: map[string]string{"cruising.ground": "own", "cruising.latitude": "44 N", "cruising.air_min": "Jan 40 °F, Feb 41 °F, Mar 45 °F, Apr 50 °F, May 55 °F, Jun 59 °F, Jul 60 °F, Aug 59 °F, Sep 55 °F, Oct 50 °F, Nov 45 °F, Dec 41 °F"},
 		},
 		{
-			name: "what is worth most comes first, and enough ends it",
+			name: "what is worth most comes first, two at most, and more on demand",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
-				worth(r, "ice_errand", 143)
-				worth(r, "battery", 90)
-				if b.Known["ice.trip_cost"] == quantity.Told {
-					worth(r, "ice_errand", 0)
+				for input, key := range map[string]string{"ice_errand": "ice.trip_cost", "battery": "power.battery_age", "cabin": "box.cabin_offset"} {
+					if b.Known[key] != quantity.Told {
+						worth(r, input, map[string]float64{"ice_errand": 143, "battery": 90, "cabin": 60}[input])
+					}
 				}
 			},
 			script: lines(essentials, []line{{"worth about $140 to know. Answer \"enough\" when you have had enough of these. What does an extra errand", "4"},
-				{"worth about $90 to know. How old is the house battery", "enough"}}, safety(), []line{{goingBy, ""}}),
-			told: map[string]string{"ice.trip_cost": "4", "power.battery_age": ""},
-		},
-		{
-			name: "asking on all the same",
-			change: func(b *economics.Boat, r *economics.Reckoning) {
-				worth(r, "battery", 12)
-			},
-			script: lines(essentials, []line{{moment, "yes"}, {"worth about $12 to know", "3"}, {"only sharpens", "enough"}}, safety(), []line{{goingBy, ""}}),
-			told:   map[string]string{"power.battery_age": "3"},
+				{"worth about $90 to know. How old is the house battery", "3"}, {aboardAsked, ""}, {goingBy, "more"}, {"worth about $60", "2 F"}, {"only sharpens", "enough"}, {goingBy, ""}}),
+			told: map[string]string{"ice.trip_cost": "4", "power.battery_age": "3", "box.cabin_offset": "2 F"},
 		},
 		{
 			name:   "what is taken for granted is asked when another answer would cost",
 			change: noRegret("ice.first_load", func(b economics.Boat) bool { return b.Ice.FirstLoad == economics.Bought }),
-			script: lines(essentials, []line{{"worth about $240 to know. Answer \"enough\" when you have had enough of these. Where does a trip's first ice come from", "bought"}, {moment, ""}},
-				safety(), []line{{goingBy, ""}}),
-			told: map[string]string{"ice.first_load": "bought"},
+			script: lines(essentials, []line{{"worth about $240 to know. Answer \"enough\" when you have had enough of these. Where does a trip's first ice come from", "bought"}}, ending),
+			told:   map[string]string{"ice.first_load": "bought"},
 		},
 		{
-			name:   "what matters and cannot be asked is named",
-			change: func(_ *economics.Boat, r *economics.Reckoning) { worth(r, "unit_efficiency", 640) },
-			script: lines(essentials, []line{{"a unit's efficiency, worth about $640", ""}}, safety(), []line{{goingBy, ""}}),
-		},
-		{
-			name: "taste in three amounts, with a change of mind",
+			name: "the worth of a cold day, as a range",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
 				r.Verdict.TurnKnown, r.Verdict.TurnWorth = true, 6.2
 			},
-			script: lines(essentials, []line{{"$6 a night for cold milk and fresh meat: would you pay it?", "no"}, {"$3 a night", "<"}, {"$6 a night", "yes"},
-				{"$10 a night", "?"}, {"many would pay", "no"}, {"$8 a night", "yes"}, {moment, ""}}, safety(), []line{{goingBy, ""}}),
-			told: map[string]string{worthKey: "$9"},
+			script: lines(essentials, []line{{"cost you about $6, for all of you. What would you pay for it, against a day on food that keeps? Count the dearer food it spares you. Would $4 be right, or $10?", "?"},
+				{"a range will do", "$3 to $7"}}, ending),
+			told: map[string]string{worthKey: "$3 to $7"},
 		},
 		{
-			name: "taste with a pause at the second amount",
+			name: "the worth of a cold day, not known",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
 				r.Verdict.TurnKnown, r.Verdict.TurnWorth = true, 5
 			},
-			script: lines(essentials, []line{{"$5 a night", "yes"}, {"$10 a night", ""}, {"is worth about $7 to you, from your answers.", ""}}, safety(), []line{{goingBy, ""}}),
-			told:   map[string]string{worthKey: "$7"},
+			script: lines(essentials, []line{{"Enter if you don't know: the answer stays a rule.", ""}}, ending),
+			told:   map[string]string{worthKey: "unknown"},
 		},
 		{
 			name: "an answer that changes the answer says so",
@@ -185,22 +163,17 @@ func TestConversations(t *testing.T) {
 					r.Verdict.Option, r.Verdict.Refrigerate = economics.IceOnly, false
 				}
 			},
-			script: lines(essentials, []line{{"How old is", "9 years"}, {"That changes the answer. Now: keep to ice.", ""}}, safety(), []line{{goingBy, ""}}),
+			script: lines(essentials, []line{{"How old is", "9 years"}, {"That changes the answer. Now: keep to ice.", ""}}, ending[1:]),
 		},
 		{
-			name: "how long ice has lasted, in three steps",
-			change: func(b *economics.Boat, r *economics.Reckoning) {
-				if b.Known[historyKey] == quantity.Assumed {
-					worth(r, "leak", 300)
-				}
-			},
-			script: lines(essentials, []line{{"$300 to know. Answer \"enough\" when you have had enough of these. Do you remember how long a load of ice has lasted? If so, how much ice was it?", "?"},
-				{"10 kg (22 lb) for a day and a half", "20"}, {"How long did it last?", "<"}, {"how much ice", "15 furlongs"}, {"unknown unit", "20 lb"}, {"How long did it last?", "1.5 days"},
-				{"In which month?", "smarch"}, {"march", "july"}, {"answer", ""}}, safety(), []line{{goingBy, ""}}),
+			name: "what is ticked is asked on",
+			script: lines(essentials, []line{{aboardAsked, "gasoline, children and 10"}, {"gas vapour reach", "no"}, {"pushed open from inside", "<"},
+				{aboardAsked, "3, 10"}, {"pushed open from inside", "yes"}, {goingBy, ""}}),
+			told: map[string]string{"safety.children": "yes", "safety.latch_opens_inside": "yes", "safety.co_alarm": "yes", "safety.fuel_vapour_space": "no", "safety.dry_ice": "no", "food.vulnerable": "no"},
 		},
 		{
 			name: "something changed from the list",
-			script: lines(essentials, []line{{moment, ""}}, safety(), []line{{goingBy, "foam in the walls"}, {"thick is the insulation round the box? Enter keeps 1 1/2 in", "2 in"},
+			script: lines(essentials, []line{{aboardAsked, ""}, {goingBy, "foam in the walls"}, {"How thick is the foam round it? Enter keeps 1 1/2 in", "2 in"},
 				{goingBy, "where"}, {"2. Where meltwater goes", "2"}, {"meltwater go", "<"}, {goingBy, "box.drain"}, {"let air through", "trapped"}, {goingBy, "ok"}}),
 			told: map[string]string{"box.foam": "2 in", "box.drain": "trapped"},
 		},
@@ -230,13 +203,13 @@ func TestResumeAtEveryQuestion(t *testing.T) {
 		for _, w := range []struct {
 			input, key string
 			evppi      float64
-		}{{"ice_errand", "ice.trip_cost", 143}, {"battery", "power.battery_age", 90}, {"leak", historyKey, 300}} {
+		}{{"ice_errand", "ice.trip_cost", 143}, {"battery", "power.battery_age", 90}} {
 			if _, ok := b.Known[w.key]; !ok || b.Known[w.key] == quantity.Assumed {
 				worth(r, w.input, w.evppi)
 			}
 		}
 	}
-	said := append([]line{{goingBy, ""}, {"would you pay", "yes"}, {"how long a load of ice", "20 lb"}, {"How long did it last", "30 h"}, {"In which month", "july"}, {"extra errand", "$4"}, {"How old is", "3"}}, firstTimer...)
+	said := append([]line{{goingBy, ""}, {"would you pay", "$3 to $6"}, {"extra errand", "$4"}, {"How old is", "3"}}, firstTimer...)
 	var whole string
 	o := &owner{answers: slices.Clone(said), often: 1000}
 	opts := options(t, NewPlain(o, &o.out, func() int { return 80 }), fresh(t), &whole)
@@ -245,7 +218,10 @@ func TestResumeAtEveryQuestion(t *testing.T) {
 		t.Fatalf("%v after ... %s", err, o.out.String()[max(0, o.out.Len()-2000):])
 	}
 	asked := len(o.typed)
-	if asked < 30 {
+	if n := opts.File.Reads(); n > 2*len(opts.File.Told().Known) {
+		t.Errorf("answers were read %d times for %d answers, expected each once or twice", n, len(opts.File.Told().Known))
+	}
+	if asked < 16 {
 		t.Fatalf("only %d questions", asked)
 	}
 	for stop := range asked {
@@ -350,7 +326,7 @@ func TestSaveFails(t *testing.T) {
 
 func TestReckonFails(t *testing.T) {
 	broken := errors.New("no sun")
-	_, p := newScript(t, essentials[:8]...)
+	_, p := newScript(t, essentials[:9]...)
 	opts := options(t, p, fresh(t), new(string))
 	opts.Reckon = func(economics.Boat, int) (*economics.Reckoning, error) { return nil, broken }
 	if err := run(opts); !errors.Is(err, broken) {

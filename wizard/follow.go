@@ -18,11 +18,25 @@ func (t *talk) follow(row questions.Row, v visit, text string) error {
 	if text != "" && meant.Key == insideKey && known(&boat, insideKey) {
 		t.Prompter.Say("That is " + text + ", or " + quantity.FormatVolume(boat.Box.Inside.Volume(), t.filled().Units) + ".")
 	}
+	if text != "" && t.File.Guessed(meant.Key) {
+		t.Prompter.Say("Taken as " + meant.Print(&boat) + ".")
+	}
 	if doubt := meant.Doubt(&boat); doubt != "" && text != "" {
 		t.Prompter.Say(doubt + " If it was a slip, < goes back.")
 	}
+	if text != "" {
+		if err := t.agree(v); err != nil {
+			return err
+		}
+	}
+	return t.settle(v)
+}
+
+// agree asks again for an answer that another one contradicts.
+func (t *talk) agree(v visit) error {
+	boat := t.File.Told()
 	for _, fault := range questions.Check(boat) {
-		if text == "" || fault.Key == row.Key || !answered(&boat, fault.Key) {
+		if fault.Key == v.key || !answered(&boat, fault.Key) {
 			continue
 		}
 		t.Prompter.Say(sentence(fault))
@@ -35,28 +49,21 @@ func (t *talk) follow(row questions.Row, v visit, text string) error {
 		}
 		break
 	}
-	if row.Essential && text != "" {
-		t.verdict, t.enough = nil, false // the first answer is to be given anew
-	}
-	switch {
-	case v.why != "":
-		return t.tellIfChanged()
-	case text == "" && t.at < len(t.asked)-1: // only passed by
-	case row.Group == questions.OfBox && t.lastOf(row):
-		return t.tellBox()
-	case row.Group == questions.OfPower && t.lastOf(row):
-		return t.tellPower()
-	}
 	return nil
 }
 
-// lastOf reports whether a row is the last one asked of its group.
-func (t *talk) lastOf(row questions.Row) bool {
-	last := ""
-	for _, r := range questions.All() {
-		if r.Group == row.Group && (t.All || r.Essential) && r.Asked(t.File.Told()) {
-			last = r.Key
-		}
+// settle says what box and power come to, once a group of questions is through,
+// and what an answer that was asked for its worth has changed.
+func (t *talk) settle(v visit) error {
+	switch {
+	case v.why != "":
+		return t.tellIfChanged()
+	case t.All || t.at < len(t.asked)-1: // only passed by
+		return nil
+	case v.key == historyKey:
+		return t.tellBox()
+	case v.key == "power.solar":
+		return t.tellPower()
 	}
-	return row.Key == last
+	return nil
 }

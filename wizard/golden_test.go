@@ -16,34 +16,73 @@ var update = flag.Bool("update", false, "write the golden records anew")
 var firstTimer = []line{
 	{"Which units", "us"},
 	{"Where do you cruise", "chesapeake"},
-	{"How many nights a year", "weekends in summer and two weeks' holiday"},
-	{"leaving home to coming back", "3"},
+	{"When do you sleep aboard", "weekends in summer and two weeks' holiday; we shop every third day"},
 	{"How many of you", "2"},
+	{"What must be cold", "1, 2, 4"},
 	{"How much does the ice box hold", "3.2 cu ft"},
-	{"How thick is the insulation", "1 1/2 in"},
-	{"What do you pay for ice", "$5 per 10 lb"},
-	{"How large is the house battery", "105"},
+	{"How thick is the foam", "1 1/2 in"},
+	{"What do you pay for ice", "$5 a bag"},
+	{"How heavy is one bag", "10 lb"},
+	{"battery for lights", "105"},
 	{"How many watts of solar", "50"},
-	{goingBy, ""}, {"would you pay", "yes"}, {"carbon monoxide alarm", "no"},
-	{"Could petrol or cooking gas", "no"},
+	{"for safety", "3, 10"},
+	{goingBy, ""},
 }
 
-func TestFirstTimer(t *testing.T) {
+// The five owners whose conversations are kept, to be read aloud.
+var owners = []struct {
+	name string
+	said []line
+}{
+	{"first-time-owner", firstTimer},
+	{"weekender-with-ice", []line{
+		{"Which units", "us"}, {"Where do you cruise", "maine"}, {"When do you sleep aboard", "weekends in summer plus July, shop every other day, trips of 2 nights"},
+		{"How many of you", "two of us"}, {"What must be cold", "4"}, {"How would you eat", "usual tins"}, {"How much does the ice box hold", "about 3.9 cubic feet"},
+		{"How thick is the foam", "2 in"}, {"How long does ice last", "two bags last two days in July"}, {"What do you pay for ice", "$4 a bag"}, {"How heavy is one bag", "10"},
+		{"battery for lights", "90"}, {"How many watts of solar", "none"}, {"would you spend", "$600"}, {"would you pay for", "$3 to $6"}, {"for safety", "2, 4, 10"}, {"gas vapour reach", "no"},
+	}},
+	{"live-aboard", []line{
+		{"Which units", "us"}, {"Where do you cruise", "windward"}, {"When do you sleep aboard", "live aboard; shop every 5 days; never plugged in"},
+		{"How many of you", "2"}, {"What must be cold", "1, 2, 3, 4"}, {"How would you eat", "staples"}, {"How much does the ice box hold", "24 x 22 x 24"},
+		{"How thick is the foam", "3 in"}, {"What do you pay for ice", "$0.75/lb"}, {"battery for lights", "2*200"}, {"How many watts of solar", "350"}, {"would you spend", "$6,000"},
+		{"would you pay for", "$8"}, {"for safety", "4, 8, 10"},
+	}},
+	{"one-battery-no-sun", []line{
+		{"Which units", "us"}, {"Where do you cruise", "chesapeake"}, {"When do you sleep aboard", "30 nights"}, {"how many days between", "3"},
+		{"How many of you", "1"}, {"What must be cold", "milk and drinks"}, {"How much does the ice box hold", "2 cu ft"}, {"How thick is the foam", "don't know"},
+		{"What do you pay for ice", "don't know"}, {"battery for lights", "75"}, {"How many watts of solar", "none"}, {"would you spend", "$400 to $900"}, {"for safety", "none"},
+	}},
+	{"family-with-dead-unit", []line{
+		{"Which units", "metric"}, {"Where do you cruise", "cyclades"}, {"When do you sleep aboard", "all of July and August; trips of 30 nights; shop every 3 days; a quarter of the nights in marinas"},
+		{"How many of you", "4"}, {"What must be cold", "1, 2, 3, 4"}, {"How would you eat", "tins"}, {"How much does the ice box hold", "110 l"}, {"How thick is the foam", "50"},
+		{"How long does ice last", "8 kg, one day in August"}, {"What do you pay for ice", "€1.60/kg"}, {"battery for lights", "180"}, {"How many watts of solar", "160"}, {"would you spend", "2500"},
+		{"would you pay for", "4"}, {"for safety", "2, 3"}, {"gas vapour reach", "no"}, {"pushed open", "no"},
+	}},
+	{"broker-in-a-hurry", []line{
+		{"Where do you cruise", "chesapeake"}, {"When do you sleep aboard", "weekends in summer"}, {"How much does the ice box hold", "100 L"}, {"battery for lights", "100"}, {"would you spend", "2000"},
+	}},
+}
+
+func TestOwners(t *testing.T) {
 	if testing.Short() {
 		t.Skip("reckons in earnest")
 	}
-	o := &owner{answers: firstTimer, often: 80}
-	var kept string
-	p := NewPlain(o, &o.out, func() int { return 80 })
-	opts := options(t, p, fresh(t), &kept)
-	opts.Reckon = func(b economics.Boat, _ int) (*economics.Reckoning, error) { return reckon(b, 100) }
-	if err := run(opts); err != nil {
-		t.Error(err)
+	for _, who := range owners {
+		t.Run(who.name, func(t *testing.T) {
+			o := &owner{answers: who.said, often: 80}
+			var kept string
+			p := NewPlain(o, &o.out, func() int { return 80 })
+			opts := options(t, p, fresh(t), &kept)
+			opts.Reckon = func(b economics.Boat, _ int) (*economics.Reckoning, error) { return reckon(b, 20) }
+			if err := run(opts); err != nil {
+				t.Error(err)
+			}
+			o.record.WriteString(o.out.String()[o.heard:])
+			within(t, o.out.String())
+			compare(t, "testdata/"+who.name+".txt", o.record.String())
+			compare(t, "testdata/"+who.name+".yaml", kept)
+		})
 	}
-	o.record.WriteString(o.out.String()[o.heard:])
-	within(t, o.out.String())
-	compare(t, "testdata/first-time-owner.txt", o.record.String())
-	compare(t, "testdata/first-time-owner.yaml", kept)
 }
 
 func compare(t *testing.T, name, got string) {
@@ -62,24 +101,28 @@ func compare(t *testing.T, name, got string) {
 	}
 }
 
-// A first answer takes at most so many questions and words of the program's,
-// the answer included.
+// A first look takes at most so many questions and words of the program's, the
+// answer included; the last answer so many questions more.
 const (
-	mostPrompts = 12
-	mostWords   = 350
+	mostPrompts = 14
+	mostWords   = 380
+	mostAfter   = 6
 )
 
 func within(t *testing.T, said string) {
-	before, after, ok := strings.Cut(said, "First answer: ")
+	before, after, ok := strings.Cut(said, "First look: ")
 	if !ok {
-		t.Fatal("no first answer was given")
+		t.Fatal("no first look was given")
 	}
 	answer, _, _ := strings.Cut(after, "\n\n")
 	if n := strings.Count(before, "Answer: "); n > mostPrompts {
 		t.Errorf("%d questions before the first answer, expected at most %d", n, mostPrompts)
 	}
+	if n := strings.Count(after, "Answer: "); n > mostAfter {
+		t.Errorf("%d questions after the first look, expected at most %d", n, mostAfter)
+	}
 	words := 0
-	for _, word := range strings.Fields(before + "First answer: " + answer) {
+	for _, word := range strings.Fields(before + "First look: " + answer) {
 		if strings.ContainsFunc(word, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsNumber(r) }) {
 			words++
 		}
@@ -87,5 +130,5 @@ func within(t *testing.T, said string) {
 	if words > mostWords {
 		t.Errorf("%d words up to the first answer, expected at most %d", words, mostWords)
 	}
-	t.Logf("%d questions, %d words", strings.Count(before, "Answer: "), words)
+	t.Logf("%d questions, %d words, %d questions after", strings.Count(before, "Answer: "), words, strings.Count(after, "Answer: "))
 }

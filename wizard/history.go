@@ -1,9 +1,10 @@
 package wizard
 
 import (
-	"errors"
+	"regexp"
 	"strings"
 
+	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
@@ -12,89 +13,107 @@ import (
 // load of ice.
 const historyKey = "evidence.ice_history"
 
-// history asks how long a load of ice has lasted, in three steps, and gives
-// the text of the record.
+// history asks how long ice lasts in the box, in one sentence, and gives the
+// text of the record.
 func (t *talk) history(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
-	// Until its turn comes, a part is taken to be as is usual.
-	parts := []struct{ name, usual, ask, answer string }{
-		{name: "ice", usual: "10 kg", ask: row.Ask + " If so, how much ice was it?"},
-		{name: "hours", usual: "36", ask: "How long did it last?"},
-		{name: "month", usual: "july", ask: "In which month?"},
+	example := "20 lb, a day and a half in July"
+	if boat.Units == quantity.Metric {
+		example = "10 kg, a day and a half in July"
 	}
-	record := func() string {
-		var fields []string
-		for _, p := range parts {
-			value := p.usual
-			if p.answer != "" {
-				value = p.answer
-			}
-			fields = append(fields, p.name+": "+value)
-		}
-		return strings.Join(fields, "; ") + "; in_use: yes"
+	q := Question{Why: why, Text: t.place(row.Key) + row.Ask + " Such as: " + example + ".", Help: row.Help, Enter: "if you don't remember"}
+	if standing {
+		q.Enter = "keeps " + t.standing(row)
 	}
-	for i := 0; i < len(parts); {
-		part := &parts[i]
-		q := Question{Text: part.ask, Help: row.Help, Enter: "if you don't remember"}
-		if i == 0 {
-			q.Why = why
-			if standing {
-				q.Enter = "keeps " + t.standing(row)
-			}
+	q.Check = func(text string) error {
+		if why != "" && strings.EqualFold(text, enoughWord) || unknown(text) {
+			return nil
 		}
-		q.Check = func(text string) error {
-			if why != "" && strings.EqualFold(text, enoughWord) {
-				return nil
-			}
-			part.answer = inHours(part.name, text)
-			err := t.refuse(row.Key, record())
-			part.answer = ""
-			return err
+		record, missing := remembered(text, &boat)
+		if missing != "" {
+			return slip("Please say " + missing + " too, such as: " + example + ".")
 		}
-		text, err := t.Prompter.Line(t.ctx, q)
-		switch {
-		case errors.Is(err, ErrBack) && i > 0:
-			i--
-		case err != nil:
-			return "", err
-		case why != "" && strings.EqualFold(text, enoughWord):
-			return "", errEnough
-		case text == "" && standing:
-			return "", nil
-		case text == "":
-			return unsureText(row), nil
-		default:
-			part.answer = inHours(part.name, text)
-			if part.name == "ice" {
-				part.answer = withUnit(part.answer, boat.Units)
-			}
-			i++
-		}
+		return t.refuse(row.Key, record)
 	}
-	return record(), nil
+	text, err := t.Prompter.Line(t.ctx, q)
+	switch {
+	case err != nil:
+		return "", err
+	case why != "" && strings.EqualFold(text, enoughWord):
+		return "", errEnough
+	case text == "" && standing:
+		return "", nil
+	case text == "" || unknown(text):
+		return unsureText(row), nil
+	}
+	record, _ := remembered(text, &boat)
+	return record, nil
 }
 
-// inHours turns a span told in days into hours.
-func inHours(name, text string) string {
-	figure, ok := strings.CutSuffix(strings.TrimSuffix(strings.ToLower(text), "s"), "day")
-	if name != "hours" || !ok {
-		return text
+var (
+	aMass  = regexp.MustCompile(`(?i)(\d[\d.,/ ]*)\s*(lbs?|pounds?|kg|kilos?|kilograms?)\b`)
+	bags   = regexp.MustCompile(`(?i)\b(\d+|an?|one|two|three|four)?\s*(?:bags?|blocks?)\b`)
+	aTime  = regexp.MustCompile(`(?i)(\d[\d.,/ ]*|\b(?:an?|one|two|three|four|five|half a)\b)\s*(hours?|hrs?|h|days?|d|nights?|weeks?)\b(\s+and\s+a\s+half)?`)
+	months = regexp.MustCompile(`(?i)\b(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b`)
+	counts = map[string]string{"": "1", "a": "1", "an": "1", "one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "half a": "0.5"}
+)
+
+// remembered turns what an owner says of a load of ice ("two bags last a day and
+// a half in July") into the text of a record, or says what is missing. A month
+// that is not said is the warmest of the sailing season.
+func remembered(text string, boat *economics.Boat) (record, missing string) {
+	mass := ""
+	if m := aMass.FindStringSubmatch(text); m != nil {
+		mass = strings.TrimSpace(m[1]) + " " + m[2]
+	} else if m := bags.FindStringSubmatch(text); m != nil {
+		n := strings.ToLower(m[1])
+		if counts[n] != "" {
+			n = counts[n]
+		}
+		bag := boat.Ice.UnitSize
+		if bag <= 0 {
+			if bag = 10 * quantity.Pound; boat.Units == quantity.Metric {
+				bag = 2
+			}
+		}
+		count, _ := quantity.ParseNumber(n)
+		mass = quantity.FormatMass(bag*quantity.Kilogram(count), boat.Units)
+	} else if first, _, ok := strings.Cut(text, " "); ok {
+		if _, err := quantity.ParseNumber(strings.TrimRight(first, ",")); err == nil && !aTime.MatchString(strings.Join(strings.Fields(text)[:2], " ")) {
+			mass = withUnit(strings.TrimRight(first, ","), boat.Units)
+		}
 	}
-	days, err := quantity.ParseNumber(strings.TrimSpace(figure))
+	if mass == "" {
+		return "", "how much ice it was"
+	}
+	m := aTime.FindStringSubmatch(text)
+	if m == nil {
+		return "", "how long it lasted"
+	}
+	figure := strings.ToLower(strings.TrimSpace(m[1]))
+	if counts[figure] != "" {
+		figure = counts[figure]
+	}
+	hours, err := quantity.ParseNumber(figure)
 	if err != nil {
-		return text
+		return "", "how long it lasted"
 	}
-	return quantity.FormatHours(24 * days)
-}
-
-// withUnit gives a bare mass the unit of the owner's system.
-func withUnit(text string, system quantity.System) string {
-	if _, err := quantity.ParseNumber(text); err != nil {
-		return text
+	if m[3] != "" {
+		hours += 0.5
 	}
-	if system == quantity.US {
-		return text + " lb"
+	switch strings.ToLower(m[2])[0] {
+	case 'd', 'n':
+		hours *= 24
+	case 'w':
+		hours *= 24 * 7
 	}
-	return text + " kg"
+	month := "july"
+	if ground, err := boat.Ground(); err == nil && ground.LatDeg < 0 {
+		month = "january"
+	}
+	if m := months.FindStringSubmatch(text); m != nil {
+		month = strings.ToLower(m[1])
+	}
+	return "ice: " + mass + "; hours: " + quantity.FormatNumber(hours) + "; month: " + month + "; in_use: yes", ""
 }

@@ -2,6 +2,7 @@ package wizard
 
 import (
 	"errors"
+	"fmt"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -11,42 +12,50 @@ import (
 // review shows everything answered and assumed, to confirm or change.
 func (t *talk) review() error {
 	for {
-		r, err := t.figures()
+		r, err := t.Reckon(t.filled(), t.Futures)
 		if err != nil {
-			return err
+			return fmt.Errorf("reckoning the answers: %w", err)
 		}
-		t.Prompter.Say("The answer: " + wording(r.Verdict))
-		t.verdict = &r.Verdict
+		o := outlookOf(r)
+		t.Prompter.Say("The answer: " + o.words)
+		t.verdict = &o
 		rows, choices := t.listing()
 		i, err := t.Prompter.Choose(t.ctx, Question{
 			Text: "Here is all I go by. Is it right, or which shall we change?",
 			Help: "Typical: look at what is assumed; change what you know better. A number or a word picks a line.",
 		}, choices, 0)
-		if err != nil || i == 0 {
+		switch {
+		case err != nil || i == 0:
 			return err
+		case i == 1:
+			t.onward, t.enough = true, false
+			if err := t.questions(); err != nil {
+				return err
+			}
+			continue
 		}
-		if err := t.ask(visit{key: rows[i-1].Key}); err != nil && !errors.Is(err, ErrBack) {
+		if err := t.ask(visit{key: rows[i-2].Key}); err != nil && !errors.Is(err, ErrBack) {
 			return err
 		}
 	}
 }
 
-// listing lists the rows with a line of the review each; the first choice is
-// to leave all as it is.
+// listing lists the rows with a line of the review each, after the choices to
+// leave all as it is and to be asked more.
 func (t *talk) listing() ([]questions.Row, []Choice) {
 	boat, filled := t.File.Told(), t.filled()
 	assumed := map[string]bool{}
 	for _, a := range filled.Assumptions {
 		assumed[a.Key] = true
 	}
-	choices := []Choice{{Label: "all is right", Also: []string{"yes", "ok", "done", "right"}}}
+	choices := []Choice{{Label: "all is right", Also: []string{"yes", "ok", "done", "right"}}, {Label: "ask me more questions", Also: []string{"more", "ask on"}}}
 	var rows []questions.Row
 	for _, part := range []struct {
 		heading string
 		belongs func(questions.Row) bool
 	}{
 		{"You told me", func(r questions.Row) bool { return known(&boat, r.Key) }},
-		{"I assumed", func(r questions.Row) bool { return assumed[r.Key] && !known(&boat, r.Key) }},
+		{"I assumed", func(r questions.Row) bool { return assumed[r.Key] && !known(&boat, r.Key) && r.Key != worthKey }},
 	} {
 		for _, row := range questions.All() {
 			if part.belongs(row) && row.Asked(boat) {

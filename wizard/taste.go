@@ -1,127 +1,66 @@
 package wizard
 
 import (
-	"errors"
+	"fmt"
 	"math"
+	"strings"
 
 	"coldreckon/economics/quantity"
+	"coldreckon/wizard/questions"
 )
 
-// worthKey is the answer that taste questions find.
+// worthKey is the answer that tells what a day with cold food is worth.
 const worthKey = "money.cold_day_worth"
 
-// taste brackets what a day with cold food is worth by two or three amounts to
-// take or leave, around the one at which the answer turns, and gives the text
-// of the worth found.
-func (t *talk) taste(why string) (string, error) {
+// taste asks what a day with cold food is worth, once its price is known: two
+// offers round the price, or any sum or range. It gives the text of the worth.
+func (t *talk) taste(row questions.Row) (string, error) {
 	r, err := t.figures()
 	if err != nil {
 		return "", err
 	}
-	first := handy(6)
-	if r.Verdict.TurnKnown {
-		first = handy(r.Verdict.TurnWorth)
+	boat := t.File.Told()
+	standing := answered(&boat, row.Key)
+	money := func(v float64) string { return quantity.FormatMoney(quantity.Money(v), r.Boat.Currency) }
+	q := Question{Text: row.Ask + " Count the dearer food it spares you.", Help: row.Help, Enter: "if you don't know: the answer stays a rule"}
+	if price := outlookOf(r).price; price > 0 && !math.IsInf(price, 1) {
+		low, high := handy(price/1.6), handy(price*1.6)
+		q.Text = fmt.Sprintf("A day with cold food would cost you about %s, for all of you. What would you pay for it, against a day on food that keeps? "+
+			"Count the dearer food it spares you. Would %s be right, or %s? A sum of your own or a range will do.", money(handy(price)), money(low), money(high))
 	}
-	var said []bool
-	for {
-		amount, done := bid(first, said)
-		if done {
-			return t.concluded(amount, r.Boat.Currency), nil
+	if standing {
+		q.Enter = "keeps " + t.standing(row)
+	}
+	q.Check = func(text string) error {
+		if strings.EqualFold(text, enoughWord) || unknown(text) {
+			return nil
 		}
-		q := Question{
-			Text: quantity.FormatMoney(quantity.Money(amount), r.Boat.Currency) + " a night for cold milk and fresh meat: would you pay it?",
-			Help: "Typical: many would pay $2 to $10 a night. Think of it as money that could go to a meal ashore. There is no wrong answer.",
-		}
-		if len(said) == 0 {
-			q.Why = why
-		}
-		i, err := t.Prompter.Choose(t.ctx, q, []Choice{
-			{Label: "yes", Also: []string{"y"}}, {Label: "no", Also: []string{"n"}},
-			{Label: dontKnow, Also: []string{"unknown", "not sure", "dk"}},
-		}, 2)
-		switch {
-		case errors.Is(err, ErrBack) && len(said) > 0:
-			said = said[:len(said)-1]
-		case err != nil:
-			return "", err
-		case i == 2 && len(said) == 0:
-			return "unknown", nil
-		case i == 2:
-			return t.concluded(hesitant(first, said), r.Boat.Currency), nil
-		default:
-			said = append(said, i == 0)
-		}
+		return t.refuse(row.Key, text)
 	}
-}
-
-// concluded says what the answers come to, and gives it as the text of an answer.
-func (t *talk) concluded(amount float64, currency string) string {
-	text := quantity.FormatMoney(rounded(amount), currency)
-	t.Prompter.Say("I take it that a day with cold food is worth about " + text + " to you, from your answers.")
-	return text
-}
-
-// hesitant gives the worth that an owner points at who cannot say whether the
-// next amount is too much: halfway, as ratios go, from the most accepted so
-// far; that amount itself when all before it were refused.
-func hesitant(first float64, said []bool) float64 {
-	at, _ := bid(first, said)
-	accepted := 0.0
-	for i, yes := range said {
-		if amount, _ := bid(first, said[:i]); yes {
-			accepted = math.Max(accepted, amount)
-		}
-	}
-	if accepted == 0 {
-		return at
-	}
-	return math.Sqrt(accepted * at)
-}
-
-// bid gives the next amount to ask about after the answers so far, or, when
-// they are enough, the worth they point at. The second amount is twice or half
-// the first; a third halves the gap when the first two closed one.
-func bid(first float64, said []bool) (amount float64, done bool) {
-	if len(said) == 0 {
-		return first, false
-	}
-	second := handy(first / 2)
-	if said[0] {
-		second = handy(first * 2)
-	}
-	if len(said) == 1 {
-		return second, false
-	}
+	text, err := t.Prompter.Line(t.ctx, q)
 	switch {
-	case said[0] && said[1]: // more than both
-		return handy(second * 1.5), true
-	case !said[0] && !said[1]: // less than both
-		return math.Max(1, second/2), true
+	case err != nil:
+		return "", err
+	case text == "" && standing:
+		return "", nil
+	case text == "" || unknown(text):
+		return unsureText(row), nil
+	case strings.EqualFold(text, enoughWord):
+		return "", errEnough
 	}
-	low, high := math.Min(first, second), math.Max(first, second)
-	third := handy(math.Sqrt(low * high))
-	if third <= low || third >= high {
-		return math.Sqrt(low * high), true
-	}
-	if len(said) == 2 {
-		return third, false
-	}
-	if said[2] {
-		return math.Sqrt(third * high), true
-	}
-	return math.Sqrt(low * third), true
+	return text, nil
 }
 
 // handy rounds an amount to one that people think in: 1, 1.5, 2, 3, 4, 5, 6 or
-// 8 of some power of ten, and at least 1.
+// 8 of some power of ten, and a half at least.
 func handy(amount float64) float64 {
-	if !(amount > 1) {
-		return 1
+	if !(amount > 0.5) {
+		return 0.5
 	}
 	power := math.Pow(10, math.Floor(math.Log10(amount)))
 	best := 10 * power
-	for _, step := range []float64{1, 1.5, 2, 3, 4, 5, 6, 8} {
-		if v := step * power; v == math.Trunc(v) && math.Abs(math.Log(amount/v)) < math.Abs(math.Log(amount/best)) {
+	for _, step := range []float64{1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8} {
+		if v := step * power; math.Abs(math.Log(amount/v)) < math.Abs(math.Log(amount/best)) {
 			best = v
 		}
 	}

@@ -40,7 +40,7 @@ func (t *talk) others(row questions.Row) []economics.Boat {
 	taken := row.Print(&now)
 	for _, r := range choicesOf(row) {
 		if r.Label != taken {
-			add(func(b *economics.Boat) error { return questions.Set(b, row.Key, r.text) })
+			add(func(b *economics.Boat) error { return putChoice(b, row, r.text) })
 		}
 	}
 	if v := reflect.ValueOf(row.Field(&now).Get()); v.CanFloat() {
@@ -61,6 +61,9 @@ func (t *talk) others(row questions.Row) []economics.Boat {
 	return boats
 }
 
+// decides are details that are tried all the same: they turn answers.
+var decides = map[string]bool{"ice.share_of_box": true, "ice.carry_limit": true}
+
 // tryAll weighs every open question whose answer the reckoning takes for
 // granted, details apart, and what is in the box already, which moves no figure.
 func (t *talk) tryAll() error {
@@ -69,7 +72,7 @@ func (t *talk) tryAll() error {
 	t.trials = []candidate{}
 	uncertain := slices.Concat(slices.Collect(maps.Values(narrowing))...)
 	for _, row := range questions.All() {
-		if row.Detail || row.Safety || row.Key == worthKey || row.Key == "box.fitted_unit" ||
+		if row.Detail && !decides[row.Key] || row.Safety || row.Key == worthKey || row.Key == "box.fitted_unit" ||
 			slices.Contains(uncertain, row.Key) || !open(row.Key, &boat) {
 			continue
 		}
@@ -104,22 +107,21 @@ func (t *talk) try(c *candidate) error {
 	return nil
 }
 
-// leastRegret gives the index of the option that loses least on average
-// against the best in each future, of those that work in any.
-func leastRegret(r *economics.Reckoning) int {
-	best := -1
-	for i, o := range r.Options {
-		if o.WorkableOf100 > 0 && (best < 0 || o.ExpectedRegret < r.Options[best].ExpectedRegret) {
-			best = i
-		}
-	}
-	return max(0, best)
-}
-
 // middle is the geometric mean where there is one, else the arithmetic.
 func middle(a, b float64) float64 {
 	if a > 0 && b > 0 {
 		return math.Sqrt(a * b)
 	}
 	return (a + b) / 2
+}
+
+// putChoice puts one of a row's fixed answers into a boat.
+func putChoice(b *economics.Boat, row questions.Row, text string) error {
+	if row.Kind == questions.YesNo {
+		row.Field(b).Put(text == "yes")
+	} else {
+		row.Field(b).Put(text)
+	}
+	b.Known[row.Key] = quantity.Told
+	return nil
 }

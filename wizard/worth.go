@@ -12,14 +12,14 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// hardlyWorth is the worth of an answer, as a share of what the chosen way
-// costs over the years, below which it is unlikely to change the choice.
-// Engineering judgement, from memory.
-const hardlyWorth = 0.01
+// mostSharpened is how many questions follow the first look, that for the worth
+// of a cold day among them, before the answer is laid before the owner, who may
+// then ask for more.
+const mostSharpened = 2
 
-// weigh gives the first answer once the essentials are known, and then the
-// question worth most, until nothing left is likely to change the answer or
-// the person has had enough.
+// weigh gives a first look at the answer once the first round is through, and
+// then the question worth most, until nothing left is likely to change the
+// answer or the person has had enough.
 func (t *talk) weigh() (visit, error) {
 	if t.verdict == nil {
 		if err := t.tellFirst(); err != nil {
@@ -31,48 +31,27 @@ func (t *talk) weigh() (visit, error) {
 		return visit{}, err
 	}
 	boat := t.File.Told()
-	if r.Verdict.TurnKnown && !answered(&boat, worthKey) {
-		return visit{worthKey, "The answer also hangs on what cold food is worth to you."}, nil
+	if outlookOf(r).price > 0 && !answered(&boat, worthKey) {
+		t.sharpened++
+		return visit{key: worthKey}, nil
 	}
-	if t.enough {
+	if t.enough || t.sharpened >= mostSharpened && !t.onward {
 		return visit{}, nil
 	}
-	least := math.Max(1, hardlyWorth*math.Abs(r.Of(r.Verdict.Option).Fitted.Present))
+	least := leastWorth(r)
 	best, err := t.worthMost(r, least)
 	if err != nil {
 		return visit{}, err
 	}
-	if best.key == "" {
+	if best.key == "" || best.worth < least && !t.onward {
 		t.enough = true
 		return visit{}, nil
 	}
-	if best.worth < least && !t.onward {
-		if err := t.offerToStop(r, least); err != nil || t.enough {
-			return visit{}, err
-		}
-	}
+	t.sharpened++
 	return visit{best.key, t.because(best.worth, r.Boat.Currency)}, nil
 }
 
-// offerToStop asks whether to go on with questions that hardly matter, and
-// names what matters but cannot be asked.
-func (t *talk) offerToStop(r *economics.Reckoning, least float64) error {
-	q := Question{
-		Text: "Nothing left to ask is likely to change this. Shall I ask on all the same?",
-		Help: "Typical: no. More answers sharpen the figures, not the choice. A few questions of safety come next in any case.",
-	}
-	if in := slices.MaxFunc(r.Futures.Inputs, byWorth); in.EVPPI >= least {
-		q.Why = fmt.Sprintf("What would tell most is %s, worth about %s to know. No question of mine settles that; a trial aboard can.",
-			in.Label, quantity.FormatMoney(rounded(in.EVPPI), r.Boat.Currency))
-	}
-	i, err := t.Prompter.Choose(t.ctx, q, []Choice{{Label: "no", Also: []string{"n", "stop", enoughWord}}, {Label: "yes", Also: []string{"y"}}}, 0)
-	if err == nil {
-		t.onward, t.enough = i == 1, i == 0
-	}
-	return err
-}
-
-func byWorth(a, b economics.InputFigures) int { return cmp.Compare(a.EVPPI, b.EVPPI) }
+func byWorth(a, b economics.InputFigures) int { return cmp.Compare(worthOf(a), worthOf(b)) }
 
 // because tells why a question is asked.
 func (t *talk) because(worth float64, currency string) string {
@@ -147,10 +126,11 @@ func open(key string, boat *economics.Boat) bool {
 // sharpen it, the most telling first. UNIT stands for the unit that the answer
 // turns on. Inputs that no answer can sharpen are left out.
 var narrowing = map[string][]string{
-	"leak":          {"evidence.ice_history", "box.inside", "box.material", "box.lid_seal", "box.drain"},
+	"leak":          {"box.state", "evidence.ice_history", "box.lid_seal", "box.inside", "box.material", "box.drain"},
 	"use":           {"box.opens_per_day", "food.food_per_person_day"},
 	"cabin":         {"box.cabin_offset"},
 	"nights":        {"cruising.nights"},
+	"drinks":        {"food.drinks_a_day"},
 	"ice_price":     {"ice.kind", "ice.price"},
 	"ice_errand":    {"ice.trip_cost", "ice.carry_limit", "ice.unit_size"},
 	"unit_price":    {"units_considered.UNIT.price"},
@@ -170,15 +150,12 @@ var narrowing = map[string][]string{
 func sharpening(r *economics.Reckoning, boat *economics.Boat) candidate {
 	inputs := slices.Clone(r.Futures.Inputs)
 	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return byWorth(b, a) })
-	unit := "small"
-	if v := r.Verdict; v.Option == economics.LargerUnit || v.Option != economics.SmallUnit && v.HasRunner && v.Runner == economics.LargerUnit {
-		unit = "larger"
-	}
+	unit := unitInPlay(r)
 	for _, in := range inputs {
 		for _, key := range narrowing[in.Name] {
 			key = strings.Replace(key, "UNIT", unit, 1)
 			if open(key, boat) {
-				return candidate{key: key, worth: in.EVPPI}
+				return candidate{key: key, worth: worthOf(in)}
 			}
 		}
 	}

@@ -8,13 +8,15 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/wizard/answers"
 	"coldreckon/wizard/questions"
 )
 
 // A text that stays in the file must mean the same whatever units are chosen
 // later.
 func TestLasting(t *testing.T) {
-	us, metric := economics.Boat{Units: quantity.US, Currency: "$"}, economics.Boat{Units: quantity.Metric, Currency: "€"}
+	told := map[string]quantity.How{"units": quantity.Told, "currency": quantity.Told}
+	us, metric := economics.Boat{Units: quantity.US, Currency: "$", Known: told}, economics.Boat{Units: quantity.Metric, Currency: "€", Known: told}
 	for _, tt := range []struct {
 		boat            economics.Boat
 		key, text, want string
@@ -32,7 +34,12 @@ func TestLasting(t *testing.T) {
 		{us, "food.target", "40", "40 °F"},
 	} {
 		row, _ := questions.Find(tt.key)
-		if got := lasting(row, tt.text, tt.boat); got != tt.want {
+		file, err := answers.Fresh(tt.boat)
+		if err != nil {
+			t.Fatal(err)
+		}
+		talk := &talk{Options: Options{File: file}}
+		if got, err := talk.lasting(row, tt.text); got != tt.want || err != nil {
 			t.Errorf("%s %q: found %q, expected %q", tt.key, tt.text, got, tt.want)
 		}
 	}

@@ -429,6 +429,19 @@ func (f *File) Try(key, text string) (economics.Boat, error) {
 	return b, nil
 }
 
+// Guessed reports whether an answer's text did not say quite what it is taken to
+// mean, such as "2 to 30" nights.
+func (f *File) Guessed(key string) bool {
+	if f.tried.Key == key {
+		return f.tried.Guessed
+	}
+	return f.understood[key].Guessed
+}
+
+// Text gives an answer as it was written, "" where there is none or it is no
+// plain text.
+func (f *File) Text(key string) string { return f.inputs[key].Text }
+
 // Reads gives how many answers were read from their texts so far: one for each
 // that came, and those again whose meaning another one changed.
 func (f *File) Reads() int { return f.reads }

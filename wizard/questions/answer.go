@@ -13,11 +13,12 @@ import (
 // Answer is one answer, understood. It can be put into any boat whose owner
 // writes alike, without being read again.
 type Answer struct {
-	Key   string
-	In    Input // as given
-	value any   // nil for don't know
-	how   quantity.How
-	by    owner // as far as the reading hangs on it
+	Key     string
+	In      Input // as given
+	Guessed bool  // from a range, or from a figure that makes sense in one unit only
+	value   any   // nil for don't know
+	how     quantity.How
+	by      owner // as far as the reading hangs on it
 }
 
 // longestAnswer bounds the bytes of one text; all twelve months, or five
@@ -51,14 +52,14 @@ func Understand(b *economics.Boat, key string, in Input) (Answer, []Fault) {
 		a.how = quantity.Unsure
 		return a, nil
 	}
-	value, faults := row.read(in, o)
+	value, guessed, faults := row.read(in, o)
 	if len(faults) > 0 {
 		for i := range faults {
 			faults[i].Key = key
 		}
 		return Answer{}, faults
 	}
-	a.value = value
+	a.value, a.Guessed = value, guessed
 	if row.Kind == Records {
 		a.how = quantity.Measured
 	}

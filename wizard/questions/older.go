@@ -22,7 +22,7 @@ func Translate(b *economics.Boat, key string, in Input) (now string, text Input,
 	}
 	row, _ := Find(now)
 	o := ownerOf(b)
-	v, faults := row.read(in, o)
+	v, _, faults := row.read(in, o)
 	if len(faults) > 0 {
 		for i := range faults {
 			faults[i].Key = key

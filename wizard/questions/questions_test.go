@@ -158,8 +158,8 @@ func TestWords(t *testing.T) {
 			words += len(strings.Fields(row.Ask))
 		}
 	}
-	if essentials != 12 || words > 200 {
-		t.Errorf("%d essential questions of %d words, want 12 of at most 200", essentials, words)
+	if essentials != 14 || words > 130 {
+		t.Errorf("%d essential questions of %d words, want 14 of at most 130", essentials, words)
 	}
 }
 

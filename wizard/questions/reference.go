@@ -1,7 +1,10 @@
 package questions
 
 import (
+	"regexp"
 	"slices"
+	"strings"
+	"unicode"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -230,4 +233,19 @@ func Unanswered(sys quantity.System, book economics.Book) map[string]economics.A
 	row.Field(&bare).Put(value)
 	taken["units"] = economics.Assumption{Key: "units", Label: row.Label, Value: row.Print(&bare), Why: why}
 	return taken
+}
+
+var degrees = regexp.MustCompile(`(?i)°|\d\s*[cf]\b`)
+
+// Bare reports whether a text leaves the unit to the owner's system: a figure
+// alone, of a kind that has units in both.
+func (r Row) Bare(text string) bool {
+	text = strings.TrimSpace(text)
+	if r.Kind == PricePerMass {
+		return !strings.Contains(text, "/") && !strings.ContainsFunc(text, unicode.IsLetter)
+	}
+	if r.Kind == MonthTemperatures || r.Kind == MonthOverrides {
+		return !degrees.MatchString(text)
+	}
+	return len(ways[r.Kind].units) > 1 && !strings.ContainsFunc(text, func(c rune) bool { return unicode.IsLetter(c) && c != 'x' || c == '"' || c == '°' || c == '\'' })
 }

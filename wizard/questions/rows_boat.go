@@ -106,7 +106,7 @@ func cruisingRows() []Row {
 			},
 		},
 		{
-			Key: "cruising.trip_nights", Group: OfCruising, Label: "Length of a trip", Kind: Number, Words: []string{"nights", "night", "days"}, Essential: true,
+			Key: "cruising.trip_nights", Group: OfCruising, Label: "Length of a trip", Kind: Number, Words: []string{"nights", "night", "days"},
 			Ask:    "How many nights from leaving home to coming back?",
 			Help:   "Typical: 2 for weekends, 7 to 14 for holidays; for a boat you live on, all the nights of the year.",
 			Limits: Limits{1, 1, 366, 366},
@@ -125,8 +125,8 @@ func cruisingRows() []Row {
 			},
 		},
 		{
-			Key: "cruising.shop_every_days", Group: OfCruising, Label: "Days between food shops", Kind: Number, Words: []string{"days", "day"},
-			Ask:    "When away, how many days go by between places where you buy food?",
+			Key: "cruising.shop_every_days", Group: OfCruising, Label: "Days between food shops", Kind: Number, Words: []string{"days", "day"}, Essential: true,
+			Ask:    "When away, how many days between food shops?",
 			Help:   "Typical: 3 along a settled coast, 7 to 14 among islands.",
 			Limits: Limits{1, 1, 21, 90},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Cruising.ShopEveryDays) },
@@ -153,7 +153,7 @@ func cruisingRows() []Row {
 		},
 		{
 			Key: "cruising.crew", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"}, Essential: true,
-			Ask:     "How many of you are aboard?",
+			Ask:     "How many of you?",
 			Help:    "Typical: 2. Count a child as half; take the usual crew, not the fullest weekend.",
 			Limits:  Limits{0.5, 1, 6, 16},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.Crew) },

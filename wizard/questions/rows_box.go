@@ -84,7 +84,7 @@ func boxRows() []Row {
 		},
 		{
 			Key: "box.foam", Group: OfBox, Label: "Foam in the walls", Kind: Length, Essential: true, None: "none",
-			Ask:     "How thick is the insulation round the box?",
+			Ask:     "How thick is the foam round it?",
 			Help:    "Typical: 1 to 2 in (25 to 50 mm) on older boats, 4 in (100 mm) on good ones. Measure at the lid, or drill a 3 mm hole from a locker; outside less inside, halved.",
 			Limits:  Limits{0.005, 0.01, 0.15, 0.3},
 			Field:   spread(func(f *economics.Face) Slot { return at(&f.Foam) }, "foam"),
@@ -99,7 +99,7 @@ func boxRows() []Row {
 			Default: always(heat.OldPolyurethane, "usual in boats of the last century"),
 		},
 		{
-			Key: "box.state", Group: OfBox, Label: "State of the insulation", Kind: Choice, Essential: true,
+			Key: "box.state", Group: OfBox, Label: "State of the insulation", Kind: Choice,
 			Ask:     "Is that insulation dry?",
 			Help:    "Typical: damp after twenty years. Drill a small hole from a locker and feel the dust; water that runs out, or frost-cold lockers round the box, mean wet or soaked.",
 			Options: states,

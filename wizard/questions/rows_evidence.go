@@ -22,8 +22,8 @@ func evidenceRows() []Row {
 			Default: always([]heat.JugTest(nil), ""),
 		},
 		{
-			Key: "evidence.ice_history", Group: OfEvidence, Label: "How long ice has lasted", Kind: Records,
-			Ask:     "Do you remember how long a load of ice has lasted?",
+			Key: "evidence.ice_history", Group: OfEvidence, Label: "How long ice has lasted", Kind: Records, Essential: true,
+			Ask:     "How long does ice last in it now?",
 			Help:    "Typical: 10 kg (22 lb) for a day and a half in July, in use. Write it as ice: 10 kg; hours: 36; month: july; in_use: yes.",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Evidence.IceHistory) },
 			Default: always([]heat.IceHistory(nil), ""),

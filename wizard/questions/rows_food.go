@@ -44,7 +44,7 @@ func foodRows() []Row {
 			Default: always(3.0, "1 to 8 cans of 0.35 L; "+judgement),
 		},
 		{
-			Key: "food.cool_is_enough", Group: OfFood, Label: "Cool is enough", Kind: YesNoUnknown,
+			Key: "food.cool_is_enough", Group: OfFood, Label: "Cool is enough", Kind: YesNoUnknown, Essential: true,
 			Ask:     "Is 50 °F (10 °C) enough: only drinks, butter, hard cheese, whole fruit and vegetables?",
 			Help:    "Typical: no. Meat, fish, milk, eggs, cut fruit, cooked rice and leftovers need 40 °F (4 °C).",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.CoolIsEnough) },
@@ -73,9 +73,11 @@ func foodRows() []Row {
 			Default: always(quantity.Unknown, "not answered, so the caution is kept"),
 		},
 		{
-			Key: "food.dry_premium", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money,
-			Ask:    "Living on food that keeps, what more would you spend, a person and night?",
-			Help:   "Typical: $1.60. Staples cost less than fresh food, pouch meals far more. Compare two shopping lists.",
+			Key: "food.dry_premium", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money, Essential: true,
+			Ask:  "How would you eat without cold: staples, usual tins, or pouch meals?",
+			Help: "Typical: usual tins, $1.60 a person and night more than fresh food; staples $0.30, pouch meals $6. A sum of your own does, too.",
+			Options: []Option{{"0.3", "staples", "plain staples|rice and beans|beans"}, {"1.6", "usual tins", "tins|cans|the usual tins|canned food|tinned food"},
+				{"6", "pouch meals", "pouches|pouch|freeze-dried|freeze dried"}},
 			Limits: Limits{0, 0, 15, 200},
 			None:   "nothing",
 			Field:  func(b *economics.Boat) Slot { return at(&b.Food.DryPremium) },
@@ -109,7 +111,7 @@ func iceRows() []Row {
 		},
 		{
 			Key: "ice.price", Group: OfIce, Label: "Price of ice", Kind: PricePerMass, Essential: true,
-			Ask:    "What do you pay for ice where you cruise?",
+			Ask:    "What do you pay for ice?",
 			Help:   "Typical: $0.50/lb ($1.10/kg) at a marina, half of that in a shop ashore. A bag's price also does: $5 a bag.",
 			Limits: Limits{0.01, 0.05, 6, 50},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.Price) },
@@ -123,7 +125,7 @@ func iceRows() []Row {
 			},
 		},
 		{
-			Key: "ice.found_at_stops", Group: OfIce, Label: "Stops that sell ice", Kind: Share, Essential: true,
+			Key: "ice.found_at_stops", Group: OfIce, Label: "Stops that sell ice", Kind: Share,
 			Ask:     "At what share of the places where you shop can ice be bought?",
 			Help:    "Typical: 90 % along a settled coast, 30 % among quiet islands.",
 			Limits:  Limits{0, 0, 1, 1},

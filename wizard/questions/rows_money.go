@@ -9,9 +9,9 @@ import (
 func moneyRows() []Row {
 	return []Row{
 		{
-			Key: "money.budget", Group: OfMoney, Label: "Most to spend at first", Kind: Money, None: "no limit",
-			Ask:     "What is the most you would spend at once on keeping food cold?",
-			Help:    "Typical: $500 to $3,000. Answer no limit to see what it takes.",
+			Key: "money.budget", Group: OfMoney, Label: "Most to spend at first", Kind: Money, None: "no limit", Essential: true,
+			Ask:     "About what would you spend, all in?",
+			Help:    "Typical: $500 to $3,000, for unit, work and what belongs to it. Answer no limit to see what it takes. The limit hides nothing: the report says what lies over it.",
 			Limits:  Limits{1, 50, 20000, 1e6},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Money.Budget) },
 			Default: always(quantity.Money(0), "no limit was told"),

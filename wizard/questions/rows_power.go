@@ -18,7 +18,7 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.battery", Group: OfPower, Label: "House battery", Kind: Charge, Essential: true, None: "none",
-			Ask:    "How large is the house battery, without the one that starts the engine?",
+			Ask:    "How large is the battery for lights and pumps, or the one that does all?",
 			Help:   "Typical: 100 Ah; the figure is on its label. Add up those wired side by side.",
 			Limits: Limits{5, 30, 900, 3000},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Power.Battery) },
@@ -44,7 +44,7 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.solar", Group: OfPower, Label: "Solar panel", Kind: Power, Essential: true, None: "none",
-			Ask:     "How many watts of solar panel are fitted?",
+			Ask:     "How many watts of solar panel?",
 			Help:    "Typical: none, 50 W or 100 W; the figure is on the panel's back. Add them up.",
 			Limits:  Limits{1, 5, 1200, 5000},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Power.SolarWp) },

@@ -60,21 +60,25 @@ func stringOf(v any) string { return reflect.ValueOf(v).String() }
 
 func floatOf(v any) float64 { return reflect.ValueOf(v).Convert(reflect.TypeFor[float64]()).Float() }
 
-// read understands an input of any shape the row's kind allows.
-func (r Row) read(in Input, o owner) (any, []Fault) {
+// read understands an input of any shape the row's kind allows, and reports
+// whether it had to be guessed.
+func (r Row) read(in Input, o owner) (value any, guessed bool, faults []Fault) {
 	switch r.Kind {
 	case Months:
-		return r.readNights(in, o)
+		value, faults = r.readNights(in, o)
+		return value, false, faults
 	case MonthTemperatures, MonthOverrides:
-		return r.readTemperatures(in, o)
+		value, faults = r.readTemperatures(in, o)
+		return value, false, faults
 	case Records:
-		return r.readRecords(in, o)
+		value, faults = r.readRecords(in, o)
+		return value, false, faults
 	case Dimensions, Opening:
 		if in.Shape == Listed {
 			var sides []string
 			for _, side := range in.List {
 				if side.Shape != Scalar {
-					return nil, []Fault{side.not("a length")}
+					return nil, false, []Fault{side.not("a length")}
 				}
 				sides = append(sides, side.Text)
 			}
@@ -82,13 +86,13 @@ func (r Row) read(in Input, o owner) (any, []Fault) {
 		}
 	}
 	if in.Shape != Scalar {
-		return nil, []Fault{in.not("one " + string(r.Kind))}
+		return nil, false, []Fault{in.not("one " + string(r.Kind))}
 	}
-	v, err := r.parse(in.Text, o)
+	value, guessed, err := r.scan(in.Text, o)
 	if err != nil {
-		return nil, []Fault{faultOf(r.Key, in, err)}
+		return nil, false, []Fault{faultOf(r.Key, in, err)}
 	}
-	return v, nil
+	return value, guessed, nil
 }
 
 // not is the fault of an input of the wrong shape.
@@ -139,21 +143,6 @@ func (r Row) onlyUnit(text string, o owner) (value any, ok bool) {
 		}
 	}
 	return value, ok
-}
-
-// Guessed prints what a text is taken to mean where it had to be guessed, such
-// as "8 nights" for "2 to 30"; "" where it says so itself, or means nothing.
-func Guessed(b *economics.Boat, key, text string) string {
-	row, ok := Find(key)
-	if _, scalar := ways[row.Kind]; !ok || !scalar || unsure(text) {
-		return ""
-	}
-	o := ownerOf(b)
-	v, guessed, err := row.scan(text, o)
-	if err != nil || !guessed {
-		return ""
-	}
-	return row.print(v, o)
 }
 
 var spanMark = regexp.MustCompile(`(?i)^(?:between |from |about |around )?\s*([^\s].*?)\s*(?:-|–|—|\bto\b|\band\b|\bor\b)\s*(\S.*)$`)

@@ -196,8 +196,8 @@ func TestReadAsPeopleWrite(t *testing.T) {
 		if got := row.Print(&b); strings.ReplaceAll(got, ",", "") != strings.ReplaceAll(tt.want, ",", "") {
 			t.Errorf("%s %q: taken as %q, want %q", tt.key, tt.text, got, tt.want)
 		}
-		if got := Guessed(&b, tt.key, tt.text) != ""; got != tt.guessed {
-			t.Errorf("%s %q: guessed %v", tt.key, tt.text, got)
+		if a, _ := Understand(&economics.Boat{Units: tt.sys}, tt.key, Word(tt.text)); a.Guessed != tt.guessed {
+			t.Errorf("%s %q: guessed %v", tt.key, tt.text, a.Guessed)
 		}
 	}
 	b := economics.Boat{Units: quantity.US, Ice: economics.Ice{UnitSize: 8 * quantity.Pound}}

@@ -1,0 +1,302 @@
+package wizard
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/wizard/questions"
+)
+
+// step is one question of the first round, or the one of safety at its end: a
+// row of the table, or several that one question answers.
+type step struct {
+	key string // of the row; of several, a name of their own
+	// fills are the rows that a question of several answers; the first of them
+	// is always answered.
+	fills []string
+}
+
+// The questions of several rows.
+const (
+	patternStep = "pattern"
+	coldStep    = "cold"
+	aboardStep  = "aboard"
+)
+
+// firstRound are the questions before the first answer, in the order of asking.
+var firstRound = []step{
+	{key: "units"},
+	{key: "cruising.ground"},
+	{key: patternStep, fills: []string{questions.NightsKey, questions.TripKey, questions.ShopKey, questions.ShoreKey}},
+	{key: questions.ShopKey},
+	{key: "cruising.crew"},
+	{key: coldStep, fills: []string{"food.cool_is_enough", "food.must_be_cold_share", "food.medicine"}},
+	{key: "food.dry_premium"},
+	{key: "box.volume"},
+	{key: "box.foam"},
+	{key: historyKey},
+	{key: "ice.price"},
+	{key: "power.battery"},
+	{key: "power.solar"},
+	{key: "money.budget"},
+}
+
+// lastRound is asked before the answers are confirmed.
+var lastRound = []step{{key: aboardStep, fills: []string{"safety.lithium", "safety.fuel_vapour_space", "safety.children", "safety.fish",
+	"safety.dry_ice", "safety.co_alarm", "safety.left_unattended", "food.vulnerable"}}}
+
+func inFirstRound(key string) bool {
+	return slices.ContainsFunc(firstRound, func(s step) bool { return s.key == key })
+}
+
+// open reports whether a step has sense and no answer.
+func (s step) open(boat *economics.Boat) bool {
+	if len(s.fills) > 0 {
+		return !answered(boat, s.fills[0])
+	}
+	return open(s.key, boat)
+}
+
+// place tells how far the way to the first answer is, before a question on it:
+// "7/14: ".
+func (t *talk) place(key string) string {
+	at := slices.IndexFunc(firstRound, func(s step) bool { return s.key == key })
+	if t.All || t.verdict != nil || at < 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d/%d: ", at+1, len(firstRound))
+}
+
+// pattern asks for a year's cruising in one sentence.
+func (t *talk) pattern() error {
+	row, _ := questions.Find(questions.NightsKey)
+	boat, filled := t.File.Told(), t.filled()
+	q := Question{
+		Text:  t.place(patternStep) + "When do you sleep aboard, and how often do you shop? Such as: weekends in summer and all of August; we shop every third day.",
+		Enter: "if unsure: weekends in summer",
+		Help:  "Typical: weekends in summer and two weeks in July; we shop every 3 days. You may add the length of a trip (trips of 7 nights) and shore power (half the nights plugged in). Or give each month: june 6, july 14. The log book knows.",
+	}
+	standing := answered(&boat, row.Key)
+	if standing {
+		q.Enter = "keeps " + row.Print(&filled)
+	}
+	q.Check = func(text string) error {
+		tellings := questions.Pattern(text)
+		if len(tellings) == 0 || tellings[0].Key != questions.NightsKey {
+			return slip("Please say in which months, or how many nights a year.")
+		}
+		for _, told := range tellings {
+			if err := t.refuse(told.Key, told.Text); err != nil {
+				return err
+			}
+		}
+		return nil
+	}
+	text, err := t.Prompter.Line(t.ctx, q)
+	switch {
+	case err != nil:
+		return err
+	case text == "" && standing:
+		return nil
+	case text == "":
+		return t.keep(row.Key, dontKnow)
+	}
+	for _, told := range questions.Pattern(text) {
+		if err := t.keep(told.Key, told.Text); err != nil {
+			return err
+		}
+	}
+	boat = t.filled()
+	if known(&boat, row.Key) {
+		said := "That is " + row.Print(&boat)
+		trip, _ := questions.Find(questions.TripKey)
+		said += ", in trips of " + trip.Print(&boat)
+		if shop, _ := questions.Find(questions.ShopKey); known(&boat, shop.Key) {
+			said += ", shopping every " + shop.Print(&boat)
+		}
+		t.Prompter.Say(said + ".")
+	}
+	return t.agree(visit{key: row.Key})
+}
+
+// tick asks which of a list hold: by number, by a word, or several of them
+// with commas. It gives none and false where the person does not know.
+func (t *talk) tick(q Question, items []Choice) (ticked []int, known bool, err error) {
+	for i, item := range items {
+		q.Text += fmt.Sprintf("\n  %d. %s", i+1, item.Label)
+	}
+	read := func(text string) ([]int, error) {
+		if slices.Contains([]string{"none", "no", "nothing", "0", "none of them"}, strings.ToLower(text)) {
+			return nil, nil
+		}
+		var found []int
+		for _, part := range strings.FieldsFunc(strings.ReplaceAll(strings.ToLower(text), " and ", ","), func(r rune) bool { return r == ',' || r == ';' || r == '+' }) {
+			parts := []string{strings.TrimSpace(part)}
+			if _, err := strconv.Atoi(strings.ReplaceAll(part, " ", "")); err == nil {
+				parts = strings.Fields(part)
+			}
+			for _, p := range parts {
+				hit := match(items, p)
+				if len(hit) != 1 {
+					return nil, slip(fmt.Sprintf("%q is none of these. Give numbers, such as 1, 3, or none.", shorten(p, 40)))
+				}
+				found = append(found, hit[0])
+			}
+		}
+		return found, nil
+	}
+	q.Check = func(text string) error {
+		if unknown(text) {
+			return nil
+		}
+		_, err := read(text)
+		return err
+	}
+	text, err := t.Prompter.Line(t.ctx, q)
+	if err != nil || text == "" || unknown(text) {
+		return nil, false, err
+	}
+	ticked, err = read(text)
+	return ticked, true, err
+}
+
+// unknown reports whether a text says that its writer does not know.
+func unknown(text string) bool {
+	return slices.Contains([]string{dontKnow, "dont know", "unknown", "not sure", "dk", "no idea"}, strings.ToLower(text))
+}
+
+// mustBeCold asks what has to be cold, as a list to tick.
+func (t *talk) mustBeCold() error {
+	boat := t.File.Told()
+	cool := "50 °F"
+	if boat.Units == quantity.Metric {
+		cool = "10 °C"
+	}
+	items := []Choice{
+		{Label: "meat or fish", Also: []string{"meat", "fish"}}, {Label: "milk, soft cheese or eggs", Also: []string{"milk", "cheese", "eggs", "milk and cheese"}},
+		{Label: "leftovers or salads", Also: []string{"leftovers", "salad"}},
+		{Label: "drinks, butter, fruit: " + cool + " is enough", Also: []string{"drinks", "butter", "fruit", "drinks and butter"}},
+		{Label: "medicine", Also: []string{"insulin"}},
+	}
+	standing := answered(&boat, "food.cool_is_enough")
+	q := Question{
+		Text:  t.place(coldStep) + "What must be cold aboard? Numbers, such as 1, 4.",
+		Enter: "if unsure: all but medicine",
+		Help:  "Typical: 1, 2, 4. Meat, fish, milk, eggs, cut fruit, cooked rice and leftovers need 40 °F (4 °C). If only 4 is ticked, cool days count, which ice gives far more easily.",
+	}
+	if standing {
+		q.Enter = "keeps what you said"
+	}
+	ticked, told, err := t.tick(q, items)
+	switch {
+	case err != nil:
+		return err
+	case !told && standing:
+		return nil
+	case !told:
+		return t.keep("food.cool_is_enough", dontKnow)
+	}
+	has := func(place int) bool { return slices.Contains(ticked, place) }
+	yesNo := func(is bool) string { return map[bool]string{true: "yes", false: "no"}[is] }
+	onlyCool := !has(0) && !has(1) && !has(2)
+	answers := []questions.Telling{{Key: "food.cool_is_enough", Text: yesNo(onlyCool)}, {Key: "food.medicine", Text: yesNo(has(4))}}
+	switch {
+	case onlyCool:
+		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "10 %"})
+	case !has(0):
+		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "20 %"})
+	}
+	if !has(3) && !onlyCool {
+		answers = append(answers, questions.Telling{Key: "food.drinks_a_day", Text: "none"})
+	}
+	for _, a := range answers {
+		if err := t.keep(a.Key, a.Text); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// aboard asks for what can hurt, as one list to tick. What is not ticked is not
+// there; what is ticked is asked on where that matters.
+func (t *talk) aboard() error {
+	items := []struct {
+		Choice
+		key string // that yes answers; "" where asking on does
+		on  string // the row to ask on
+	}{
+		{Choice{Label: "a lithium battery", Also: []string{"lithium"}}, "safety.lithium", ""},
+		{Choice{Label: "gasoline or cooking gas", Also: []string{"petrol", "gas", "propane", "lpg"}}, "", "safety.fuel_vapour_space"},
+		{Choice{Label: "children, guests' children too", Also: []string{"children", "kids", "child"}}, "safety.children", "safety.latch_opens_inside"},
+		{Choice{Label: "fish you catch", Also: []string{"fish", "catch"}}, "safety.fish", ""},
+		{Choice{Label: "dry ice"}, "safety.dry_ice", ""},
+		{Choice{Label: "shore power", Also: []string{"shore"}}, "", "safety.wiring_known"},
+		{Choice{Label: "a new hole in the hull", Also: []string{"hole", "seacock"}}, "", "units_considered.small.cooled_by"},
+		{Choice{Label: "a fridge left running with nobody aboard", Also: []string{"left running", "unattended"}}, "safety.left_unattended", ""},
+		{Choice{Label: "an infant, or anyone pregnant, over 65 or often ill", Also: []string{"infant", "baby", "pregnant", "old"}}, "food.vulnerable", ""},
+		{Choice{Label: "a carbon monoxide alarm that works", Also: []string{"alarm", "co alarm", "carbon monoxide alarm"}}, "safety.co_alarm", ""},
+	}
+	var choices []Choice
+	for _, item := range items {
+		choices = append(choices, item.Choice)
+	}
+	boat := t.File.Told()
+	standing := answered(&boat, lastRound[0].fills[0])
+	q := Question{
+		Text:  "Last, for safety: what of this is aboard, or planned? Numbers, or none.",
+		Enter: "if you don't know: the warnings stay",
+		Help:  "Typical: 1, 4, 10. Count guests and what you mean to buy. What you don't tick is taken not to be there.",
+	}
+	if standing {
+		q.Enter = "keeps what you said"
+	}
+	ticked, told, err := t.tick(q, choices)
+	if err != nil || !told && standing {
+		return err
+	}
+	// Asked on first: broken off in between, the list comes again.
+	for _, i := range ticked {
+		if items[i].on == "" {
+			continue
+		}
+		err := t.ask(visit{key: items[i].on})
+		if errors.Is(err, ErrBack) {
+			return t.aboard()
+		}
+		if err != nil {
+			return err
+		}
+	}
+	for i, item := range slices.Backward(items) { // the battery, which tells that the list was answered, last
+		is := slices.Contains(ticked, i)
+		text := map[bool]string{true: "yes", false: "no"}[is]
+		switch key := item.key; {
+		case !told && key != "":
+			err = t.keep(key, "unknown")
+		case told && key != "":
+			err = t.keep(key, text)
+		case told && item.on == "safety.fuel_vapour_space" && !is:
+			err = t.keep(item.on, "no")
+		}
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// withUnit gives a bare mass the unit of the owner's system.
+func withUnit(text string, system quantity.System) string {
+	if _, err := quantity.ParseNumber(text); err != nil {
+		return text
+	}
+	if system == quantity.US {
+		return text + " lb"
+	}
+	return text + " kg"
+}
