@@ -28,7 +28,7 @@ func ExampleRun() {
 		fmt.Println(err)
 		return
 	}
-	typed := strings.NewReader("3.2 cu ft\nenough\n\n")
+	typed := strings.NewReader("3.2 cu ft\nenough\n\n\n")
 	book, saved := economics.Book{}, 0
 	err = wizard.Run(context.Background(), wizard.Options{
 		Prompter: wizard.NewPlain(typed, io.Discard, func() int { return 80 }),

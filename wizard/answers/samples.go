@@ -15,11 +15,12 @@ type Sample struct {
 //go:embed samples/*.yaml
 var sampleFiles embed.FS
 
-// Samples lists the invented boats, in four climates and sizes.
+// Samples lists the invented boats, of several climates and sizes.
 func Samples() []Sample {
 	list := []Sample{
 		{Name: "dunlin", Summary: "26 ft sloop on the coast of Maine, 60 nights a year, US units"},
 		{Name: "kittiwake", Summary: "9.5 m sloop among the Cyclades, 120 nights a year, metric"},
+		{Name: "sandpiper", Summary: "22 ft sloop on the Chesapeake, a dozen nights a year, US units"},
 		{Name: "saltmeadow", Summary: "36 ft ketch in the Windward Islands, lived on all year, US units"},
 		{Name: "turnstone", Summary: "7.5 m sloop on the west coast of Scotland, 28 nights a year, metric"},
 	}
