@@ -142,6 +142,7 @@ func TestVoltageAtTheUnit(t *testing.T) {
 	near(t, "least", float64(b.LeastVolts(Cable{6, 1.5}, 5)), 11.08324, 1e-6)
 	b.Volts = 24
 	near(t, "least at 24 V", float64(b.LeastVolts(Cable{6, 1.5}, 2.5)), 23.6-0.35838, 1e-6)
+	near(t, "cut-out at 12 V", float64(CutOut(12)), 10.4, 1e-12)
 	near(t, "cut-out at 24 V", float64(CutOut(24)), 2*float64(CutOut(12)), 1e-12)
 	// Thin wire of 1 mm² over 10 m brings a drained lead bank to the cut-out.
 	b.Volts = 12

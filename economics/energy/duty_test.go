@@ -77,6 +77,26 @@ func TestSteadyDayByHand(t *testing.T) {
 	near(t, "a day", float64(d.DayWh()), 383.4, 3e-4)
 }
 
+// A unit that is too small, by hand: 10 W at -10/45 °C with a duct in air of
+// 38 °C, so 50 °C in the condenser; 2 W/K and 6 W of use want 74 W at 4 °C.
+//
+//	plate: 4 - capacity/5 and 10 · exp(0.045·(te+10)) · 0.96 meet at
+//	                           te 0.8688, capacity 15.656 W
+//	run share                  74/15.656                         = 4.727
+//	floats where 2 · (38 - T) + 6 = capacity(T)
+//
+// Guards the run share beyond 1 and that the day is a whole day's running.
+func TestOverloadedDayByHand(t *testing.T) {
+	c := typicalUnit(10, Fan, Thin).Cycle()
+	d := c.Duty(Gain{Leak: 2, Out: 38, Use: 6}, 4, 38)
+	w := c.Working(4, 38)
+	near(t, "plate at the target", float64(w.Te), 4-float64(w.CapacityW)/5, 1e-9)
+	near(t, "capacity at the target", float64(w.CapacityW), 10*math.Exp(0.045*(float64(w.Te)+10))*0.96, 1e-9)
+	near(t, "run share", d.RunShare, 4.727, 1e-4)
+	held := c.Working(d.Held, 38)
+	near(t, "a day", float64(d.DayWh()), 24*(float64(held.CapacityW)/held.COP+3+0.1), 1e-9)
+}
+
 func TestDutyWithoutNeed(t *testing.T) {
 	c := typicalUnit(45, Fan, Thin).Cycle()
 	d := c.Duty(Gain{Leak: 1, Out: 2, Use: 1}, 5, 2)
