@@ -55,6 +55,9 @@ func TestMakersBoxLeakAgainstShapeFactor(t *testing.T) {
 	seal := makerSeal * 4 * makerLidShare * math.Cbrt(0.08)
 	films := 1 + makerFilms*makerFoamK/0.1
 	near(t, "walls", (leak-seal)*films/makerFoamK, 14.13, 0.01)
+	// 100 L in 50 mm by hand: side 0.46416 m; 0.05/(0.05/0.024 + 2/8.3) = 0.021511 W/m·K over
+	// 6·0.21544/0.05 + 12·0.54·0.46416 + 8·0.15·0.05 = 28.921 m, and 0.08 W/m·K along 4·0.8 sides of seal.
+	near(t, "100 L in 50 mm", float64(MakersBoxLeak(100, 0.05)), 0.021511*28.921+0.08*3.2*0.46416, 1e-4)
 	for v := quantity.Litre(10); v < 500; v += 10 {
 		if MakersBoxLeak(v+10, 0.08) <= MakersBoxLeak(v, 0.08) || MakersBoxLeak(v, 0.09) >= MakersBoxLeak(v, 0.08) {
 			t.Fatalf("leak at %v L does not rise with size and fall with foam", v)
