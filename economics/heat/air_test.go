@@ -82,6 +82,16 @@ func TestAirChangeOfAColdStore(t *testing.T) {
 	}
 }
 
+// One look at two tables gives what two looks give, and the formulas beyond
+// their ends. Guards ExchangeKJPerM3.
+func TestExchange(t *testing.T) {
+	for c := -30.0; c < 70; c += 0.137 {
+		box := quantity.Celsius(c)
+		within(t, "heat per cubic metre", ExchangeKJPerM3(80, box), coldAirDensity(box)*(80-saturatedEnthalpyKJ(box)), 0.03)
+	}
+	within(t, "FAO's 40 kcal for each cubic metre, as above", ExchangeKJPerM3(EnthalpyKJ(35, HumidityRatio(35, 0.6)), -30)/4.187, 40, 2)
+}
+
 // Guards the air of an opening as OpeningHeatKJ puts it together: leaving out the
 // moisture halves it, swap counted twice fails the second row.
 func TestOpening(t *testing.T) {

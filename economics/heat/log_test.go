@@ -205,3 +205,13 @@ func FuzzParseLog(f *testing.F) {
 		}
 	})
 }
+
+// Guards how much of a strange heading an error quotes.
+func TestLongHeadingIsCutShort(t *testing.T) {
+	if got := list(strings.Split("a,b,c,d,e,f,g,h", ",")); strings.Contains(got, "…") || !strings.Contains(got, `"h"`) {
+		t.Errorf("eight cells: %s", got)
+	}
+	if got := list(strings.Split("a,b,c,d,e,f,g,h,i", ",")); !strings.HasSuffix(got, `"h", …`) {
+		t.Errorf("nine cells: %s", got)
+	}
+}
