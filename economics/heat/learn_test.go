@@ -62,6 +62,11 @@ func TestLearnIceRecovers(t *testing.T) {
 	if len(exact.Residuals) != 8 || exact.LogSD < logSDIceLog {
 		t.Errorf("fit %+v", exact)
 	}
+	sparing, err := LearnIce(kept(r, 8, 1.3, 0.4, 0), 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	within(t, "a use less than expected", sparing.Use, 0.4, 1e-9)
 
 	// With half a kilo of error the true leak lies inside two standard errors
 	// about 95 times of 100.
