@@ -151,7 +151,7 @@ func breakages(name string, text []byte) ([]breakage, error) {
 	}
 	ast.Inspect(file, func(node ast.Node) bool {
 		switch x := node.(type) {
-		case *ast.ImportSpec:
+		case *ast.ImportSpec, *ast.ArrayType: // a longer array is no worse
 			return false
 		case *ast.ReturnStmt:
 			if fails(x) {

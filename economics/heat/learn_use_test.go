@@ -5,6 +5,8 @@ import (
 	"math/rand/v2"
 	"strings"
 	"testing"
+
+	"coldreckon/economics/quantity"
 )
 
 // Spells all alike tell nothing of the use, yet of the leak as much as the use
@@ -61,4 +63,18 @@ func TestDoubtOfWhatALogTeaches(t *testing.T) {
 	}
 	within(t, "of the use", fit.UseLogSD, math.Sqrt(math.Pow(fit.UseSE/fit.Use, 2)+logSDIceLog*logSDIceLog), 1e-12)
 	within(t, "of the leak", fit.LogSD, math.Sqrt(math.Pow(float64(fit.UASE/fit.UA), 2)+logSDIceLog*logSDIceLog), 1e-12)
+}
+
+// A leak is believed where its standard error is half of it or less, however
+// large either is. Guards believable.
+func TestLeakKnownTooRoughly(t *testing.T) {
+	for _, row := range []struct {
+		ua, se   float64
+		believed bool
+	}{{0.1, 0.049, true}, {0.1, 0.051, false}, {4, 1.9, true}, {4, 2.1, false}, {0, 0.1, false}, {-1, 0.1, false}} {
+		f := Fit{UA: quantity.WattPerKelvin(row.ua), UASE: quantity.WattPerKelvin(row.se)}
+		if err := f.believable(); (err == nil) != row.believed {
+			t.Errorf("%g ± %g W/K: %v", row.ua, row.se, err)
+		}
+	}
 }
