@@ -218,3 +218,24 @@ func TestScaleOfAnInputDoesNotMatter(t *testing.T) {
 	}
 	near(t, "switch turned round", back.At, -s.At, 1e-6)
 }
+
+// Steps of two sections by hand. Without scatter inside them they are kept
+// whole; with squares of 20 between them and 4 within, over 1 and 2 degrees of
+// freedom, F is 20/(4/2) = 10, and scatterF/10 is taken off (the F ratio of an
+// analysis of variance, any statistics text). Guards both sums of takeSteps.
+func TestStepsByHand(t *testing.T) {
+	sections := [][]int{{0, 1}, {2, 3}}
+	for _, row := range []struct{ left, want []float64 }{
+		{[]float64{1, 1, 3, 3}, []float64{1, 1, 3, 3}},
+		{[]float64{0, 2, 2, 4}, []float64{1 - scatterF/10, 1 - scatterF/10, 3 - 3*scatterF/10, 3 - 3*scatterF/10}},
+	} {
+		mean := make([]float64, 4)
+		takeSteps(row.left, mean, sections)
+		for i := range mean {
+			if math.Abs(mean[i]-row.want[i]) > 1e-12 {
+				t.Errorf("%v: %v, want %v", row.left, mean, row.want)
+				break
+			}
+		}
+	}
+}
