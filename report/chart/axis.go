@@ -10,6 +10,11 @@ import (
 // a gutter at the left that it takes from the rectangle. It gives the plot
 // and the scale.
 func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) string) (sheet.Rect, scale) {
+	return upAxisIn(s, r, low, high, f, tickType)
+}
+
+// upAxisIn is upAxis with its values in another type.
+func upAxisIn(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) string, t sheet.Type) (sheet.Rect, scale) {
 	lo, hi, by := fit(low, high+(high-low)*0.03, max(2, int(r.H/9)))
 	marks := ticks(lo, hi, by)
 	if top := marks[len(marks)-1]; hi-top > by/3 { // so that the upper end has a value too
@@ -18,9 +23,9 @@ func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) stri
 	}
 	gutter := 0.0
 	for _, v := range marks {
-		gutter = max(gutter, sheet.Width(say(f, v, by), tickType))
+		gutter = max(gutter, sheet.Width(say(f, v, by), t))
 	}
-	plot := r.Inset(gutter+2, tickType.Ascent()/2, 0, 0)
+	plot := r.Inset(gutter+2, t.Ascent()/2, 0, 0)
 	sc := scale{lo, hi, plot.Bottom(), -plot.H}
 	for _, v := range marks {
 		y := sc.of(v)
@@ -30,7 +35,7 @@ func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) stri
 		}
 		s.Line(sheet.Point{X: plot.X, Y: y}, sheet.Point{X: plot.Right(), Y: y}, pen)
 	}
-	upTicks(s, plot.X-2, marks, by, sc, f)
+	upTicksIn(s, plot.X-2, marks, by, sc, f, t)
 	return plot, sc
 }
 
@@ -45,14 +50,19 @@ func outer(values ...float64) (low, high float64) {
 // upTicks sets the values of an upright axis, right end at x. Where they
 // would touch, it sets every second, third, ... only.
 func upTicks(s sheet.Sheet, x float64, marks []float64, by float64, up scale, f func(float64) string) {
+	upTicksIn(s, x, marks, by, up, f, tickType)
+}
+
+// upTicksIn is upTicks in another type.
+func upTicksIn(s sheet.Sheet, x float64, marks []float64, by float64, up scale, f func(float64) string, t sheet.Type) {
 	every := 1
 	if len(marks) > 1 {
 		apart := math.Abs(up.of(marks[1]) - up.of(marks[0]))
-		every = max(1, int(math.Ceil(pitch(tickType)/apart)))
+		every = max(1, int(math.Ceil(pitch(t)/apart)))
 	}
 	for i := 0; i < len(marks); i += every {
 		v := marks[i]
-		s.Text(x, middle(up.of(v), tickType), say(f, v, by), tickType.To(sheet.Right))
+		s.Text(x, middle(up.of(v), t), say(f, v, by), t.To(sheet.Right))
 	}
 }
 
@@ -90,14 +100,19 @@ func acrossAxis(s sheet.Sheet, r, plot sheet.Rect, low, high float64, f func(flo
 type tickRow struct {
 	from, to float64 // x the values must keep within; from moves on
 	baseline float64
+	typ      sheet.Type // the zero Type is that of ticks
 }
 
 func (t *tickRow) put(s sheet.Sheet, x float64, text string) {
-	w := sheet.Width(text, tickType)
+	typ := t.typ
+	if typ.Size == 0 {
+		typ = tickType
+	}
+	w := sheet.Width(text, typ)
 	left := min(max(x-w/2, t.from), t.to-w)
 	if left < t.from || left > x || left+w < x {
 		return
 	}
-	s.Text(left, t.baseline, text, tickType)
+	s.Text(left, t.baseline, text, typ)
 	t.from = left + w + 1.5
 }

@@ -1,4 +1,14 @@
-// Package chart draws the report's figures on a Sheet.
+// Package chart draws the report's pictures on a Sheet.
+//
+// A Drawing knows how high it must be and leaves its words to layout.Picture:
+// TenByTen draws chances, PriceOfCold what a cold day costs, BoxSections and Room
+// the ice box, Season and Power the months aboard, CutList what is cut from
+// board, Against what was measured. Fills mean the same in all of them: solid the
+// good or recommended, hatched the second or what is added, dotted what is left
+// over, white none. They take plain figures and words and are drawn for a
+// telephone as for paper.
+//
+// The charts beside them bring a head of their own.
 //
 // Every chart is a plain value with a Draw method: data in, lines out. Hundred
 // draws chances as counts, Stacked sums by their parts, Months and Strips a year

@@ -79,21 +79,26 @@ func stroke(s sheet.Sheet, name string, i int) entry {
 // key sets entries in a row, more rows if need be, at the top of r and gives
 // what is left.
 func key(s sheet.Sheet, r sheet.Rect, entries []entry) sheet.Rect {
+	return keyIn(s, r, entries, labelType)
+}
+
+// keyIn is key in another type.
+func keyIn(s sheet.Sheet, r sheet.Rect, entries []entry, t sheet.Type) sheet.Rect {
 	const between, row = 6.0, 4.6
 	x, y := r.X, r.Y
 	for _, e := range entries {
 		room := r.W - e.width - 1.5
-		lines := sheet.Wrap(e.name, labelType, room)
+		lines := sheet.Wrap(e.name, t, room)
 		w := 0.0
 		for _, l := range lines {
-			w = max(w, sheet.Width(l, labelType))
+			w = max(w, sheet.Width(l, t))
 		}
 		if x > r.X && x+e.width+1.5+w > r.Right() {
 			x, y = r.X, y+row
 		}
 		e.swatch(sheet.Rect{X: x, Y: y + (row-swatchH)/2, W: e.width, H: swatchH})
 		for k, l := range lines {
-			s.Text(x+e.width+1.5, middle(y+row/2, labelType)+float64(k)*row, l, labelType)
+			s.Text(x+e.width+1.5, middle(y+row/2, t)+float64(k)*row, l, t)
 		}
 		y += row * float64(len(lines)-1)
 		x += e.width + 1.5 + w + between

@@ -18,15 +18,21 @@ const (
 	runBottom = 12.0 // baseline of the foot above the paper's edge
 )
 
-// within is the part of a page inside the margins. On paper less wide than
-// 210 mm, as that of large print is before it is enlarged, they shrink with it.
+// shrunk is how much smaller margins are on paper less wide than 210 mm, as that
+// of large print is before it is enlarged.
+func shrunk(s sheet.Sheet) float64 {
+	w, _ := s.Paper()
+	return min(1, w/210)
+}
+
+// within is the part of a page inside the margins.
 func (m Margins) within(s sheet.Sheet) sheet.Rect {
 	if m == (Margins{}) {
 		m = usual
 	}
 	w, h := s.Paper()
-	side := m.Side * min(1, w/210)
-	return sheet.Rect{W: w, H: h}.Inset(side, m.Top, side, m.Bottom)
+	k := shrunk(s)
+	return sheet.Rect{W: w, H: h}.Inset(k*m.Side, k*m.Top, k*m.Side, k*m.Bottom)
 }
 
 // Frame is the part of a page that blocks are set in, mm: the paper within the
@@ -109,9 +115,9 @@ func describe(b flow) string {
 func (d Document) drawEdges(s sheet.Sheet, frame sheet.Rect, page, of int) {
 	_, h := s.Paper()
 	if page > 1 {
-		s.Text(frame.X, runTop, sheet.Shorten(d.Title, Run, frame.W), Run)
+		s.Text(frame.X, shrunk(s)*runTop, sheet.Shorten(d.Title, Run, frame.W), Run)
 	}
 	number := fmt.Sprintf("Page %d of %d", page, of)
-	s.Text(frame.Right(), h-runBottom, number, Run.To(sheet.Right))
-	s.Text(frame.X, h-runBottom, sheet.Shorten(d.Foot, Run, frame.W-sheet.Width(number, Run)-8), Run)
+	s.Text(frame.Right(), h-shrunk(s)*runBottom, number, Run.To(sheet.Right))
+	s.Text(frame.X, h-shrunk(s)*runBottom, sheet.Shorten(d.Foot, Run, frame.W-sheet.Width(number, Run)-8), Run)
 }
