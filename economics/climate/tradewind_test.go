@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 	"testing"
+
+	"coldreckon/economics/quantity"
 )
 
 // Days in the trade winds against nine stations kept out of coastSpread
@@ -48,4 +50,20 @@ func TestLatitudeSpread(t *testing.T) {
 		trade, coast := newScores(0.55, row.latDeg), newScores(0.55, usLatDeg)
 		near(t, "spread of its days", sdOf(&trade)/sdOf(&coast), row.want, 1e-9)
 	}
+}
+
+// Two grounds with the same clearness, either side of the trade winds' edge:
+// a dull day takes less from the sun in the trade winds. Guards the latitude in
+// NewSky.
+func TestSkyKnowsItsLatitude(t *testing.T) {
+	dull := func(latDeg float64) float64 {
+		g := Ground{LatDeg: latDeg}
+		for i := range g.Months {
+			g.Months[i].Sun = quantity.KWhPerM2Day(0.55 * monthlyExtraterrestrialMJ(latDeg, i+1) / mjPerKWh)
+		}
+		s := NewSky(g)
+		return 1 - s.SunKWh(100, -1)/s.MeanKWh(100)
+	}
+	near(t, "what a dull day takes, inside against outside", dull(24)/dull(26), 0.78, 0.005)
+	near(t, "the same south of the equator", dull(-24)/dull(-26), 0.78, 0.005)
 }
