@@ -29,7 +29,7 @@ func TestJudgePrintsStopsFirst(t *testing.T) {
 	pack := load(t)
 	var sets []economics.Facts
 	for _, option := range economics.Options {
-		sets = append(sets, with(calm(option), economics.Facts{"fish": "unknown", "lithium": "unknown", "plate_c": -10.0, "unit_added": true}))
+		sets = append(sets, with(calm(option), economics.Facts{"fish": "yes", "lithium": "yes", "plate_c": -10.0, "unit_added": true}))
 	}
 	findings, err := pack.Judge(sets...)
 	if err != nil {

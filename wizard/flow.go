@@ -41,6 +41,14 @@ func Run(ctx context.Context, opts Options) error {
 	if t.Futures == 0 {
 		t.Futures = futures
 	}
+	if p, ok := t.Prompter.(interface{ forget() }); ok {
+		reckon := t.Reckon
+		t.Reckon = func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
+			r, err := reckon(boat, futures)
+			p.forget() // keys typed meanwhile were for nothing that was asked
+			return r, err
+		}
+	}
 	t.greet()
 	if t.complete() && !t.All {
 		change, err := t.mayChange()

@@ -62,19 +62,25 @@ func (m *menu) Prompt(config *survey.PromptConfig) (any, error) {
 		return nil, err
 	}
 	defer keys.RestoreTermMode()
-	cursor.Save()
 	cursor.Hide()
 	defer cursor.Show()
-	defer cursor.Restore()
+	// Places are told relative to the cursor: a saved place would be another
+	// line after the terminal's size has changed.
+	under := 0
+	down := func() {
+		if under > 0 {
+			cursor.NextLine(under)
+		}
+	}
+	defer func() { down() }()
 	for {
 		// The cursor waits on the highlighted line, where screen readers look.
-		cursor.Restore()
+		down()
 		lines := m.view(config)
 		if err := m.Render(menuTemplate, lines); err != nil {
 			return nil, err
 		}
-		cursor.Save()
-		under := len(lines.Lines) - lines.At
+		under = len(lines.Lines) - lines.At
 		if lines.Below != "" {
 			under++
 		}

@@ -30,6 +30,13 @@ func NewPlain(in io.Reader, out io.Writer, width func() int) Prompter {
 	return &plain{in: in, out: out, width: width}
 }
 
+// forget drops what was typed before it was asked for, on a terminal.
+func (p *plain) forget() {
+	if f, ok := p.in.(withDescriptor); ok && isTerminal(f) {
+		dropTyped(f.Fd())
+	}
+}
+
 func (p *plain) Say(text string) { p.write("\n" + wrap(text, p.width()) + "\n") }
 
 func (p *plain) write(text string) {

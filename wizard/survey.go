@@ -90,6 +90,8 @@ type lists struct {
 	width func() int
 }
 
+func (l *lists) forget() { dropTyped(l.in.Fd()) }
+
 func (l *lists) Say(text string) { fmt.Fprint(l.out, "\n"+wrap(text, l.width())+"\n") }
 
 // The columns that a prompt needs beside the question: for the icon, the hint

@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/economics"
+	"coldreckon/report/words"
 	"coldreckon/rules"
 	"coldreckon/wizard"
 	"coldreckon/wizard/answers"
@@ -111,9 +112,18 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 		return err
 	}
 	if !a.to.toStdout() {
-		prompter.Say(fmt.Sprintf("The report is in %s, your answers in %s.", oneLine(a.to.file), oneLine(name)))
+		prompter.Say(nextSteps(found, oneLine(a.to.file), oneLine(name)))
 	}
 	return nil
+}
+
+// nextSteps tells what to do now, in three lines.
+func nextSteps(found finding, report, answers string) string {
+	measure := "No single measurement would tell much more."
+	if first := words.Of(found.reckoning, found.pack.Book).MeasureFirst(); len(first) > 0 {
+		measure = fmt.Sprintf("What would tell most: %s. %s", first[0].What, first[0].How)
+	}
+	return fmt.Sprintf("The report is in %s, your answers in %s. Read its first page first.\n%s\nTo change an answer: coldreckon ask %s.", report, answers, measure, answers)
 }
 
 // kept is a file with what it was last seen to hold, nil where there was none.
@@ -143,7 +153,7 @@ func (k *kept) save(data []byte) error {
 func (a *asker) converse(ctx context.Context, at kept, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
 	name := at.name
 	return goOn(wizard.Run(ctx, wizard.Options{
-		Prompter: prompter, File: file, Name: oneLine(name), Book: pack.Book, All: a.all,
+		Prompter: prompter, File: file, Name: oneLine(name), Book: pack.Book, All: a.all, Futures: a.reckon.settings.Futures,
 		Reckon: func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
 			ground, err := boat.Ground()
 			if err != nil {

@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"strings"
 	"syscall"
 	"time"
 
@@ -43,6 +44,7 @@ func Main(args []string, env func(string) string, stdin io.Reader, stdout, stder
 // commands builds the tree of commands afresh.
 func commands(out surroundings) *cobra.Command {
 	var guided asker
+	var version bool
 	root := &cobra.Command{
 		Use:   "coldreckon",
 		Short: "Should this boat have refrigeration?",
@@ -50,21 +52,26 @@ func commands(out surroundings) *cobra.Command {
 electricity and money over the years for four ways to eat aboard (ice, dry
 stores, a small unit, a larger unit), and writes a report to print.
 
-Without a command it asks its questions. FILE is an answers file, "-" for
+Without a command it asks its questions; "coldreckon boat.yaml" asks about the
+boat of that file. FILE is an answers file, "-" for
 standard input, or sample:NAME for a built-in example. Results go to standard
 output, messages to standard error; nothing is sent over any network.
 
 Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		Args:          knownCommand,
+		Args:          commandOrFile,
 
 		SuggestionsMinimumDistance: 2,
-		RunE: func(cmd *cobra.Command, _ []string) error {
-			return guided.ask(cmd.Context(), out, defaultAnswers)
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if version {
+				return printVersion(out)
+			}
+			return guided.ask(cmd.Context(), out, append(args, defaultAnswers)[0])
 		},
 	}
 	guided.addFlags(root)
+	root.Flags().BoolVar(&version, "version", false, "print the build and the rule book it holds")
 	root.SetIn(out.stdin)
 	root.SetOut(out.stdout)
 	root.SetErr(out.stderr)
@@ -98,6 +105,15 @@ func strict(root *cobra.Command) {
 			}
 		}
 	}
+}
+
+// commandOrFile lets a name of a file follow the program's own name: its
+// questions are then about that file.
+func commandOrFile(cmd *cobra.Command, args []string) error {
+	if len(args) == 1 && strings.ContainsAny(args[0], "./\\") {
+		return nil
+	}
+	return knownCommand(cmd, args)
 }
 
 // knownCommand refuses whatever follows a command that has others under it:

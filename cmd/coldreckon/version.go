@@ -18,15 +18,17 @@ func versionCommand(out surroundings) *cobra.Command {
 		Short:   "Print the build and the rule book it holds",
 		Example: `  coldreckon version`,
 		Args:    arguments(0, 0, "nothing more"),
-		RunE: func(*cobra.Command, []string) error {
-			pack, err := rules.Load()
-			if err != nil {
-				return err
-			}
-			info, _ := debug.ReadBuildInfo()
-			return out.result(versionText(info, pack.Book.Identity))
-		},
+		RunE:    func(*cobra.Command, []string) error { return printVersion(out) },
 	}
+}
+
+func printVersion(out surroundings) error {
+	pack, err := rules.Load()
+	if err != nil {
+		return err
+	}
+	info, _ := debug.ReadBuildInfo()
+	return out.result(versionText(info, pack.Book.Identity))
 }
 
 // versionText describes a build. The tool chain stamps the revision into a
