@@ -263,3 +263,46 @@ const (
 	UnknownEggs  Eggs = "unknown"
 	NoEggs       Eggs = "none" // none are eaten
 )
+
+// CoolDecides tells whether the owner goes by cool days, at 10 °C, and not by
+// cold ones, at 5 °C: they said that this is enough, or aim at more than 5 °C.
+func (b *Boat) CoolDecides() bool { return b.Food.CoolIsEnough == quantity.Yes || b.Food.Target > 5 }
+
+// EvidenceGrade is how well the figures behind an answer are known.
+type EvidenceGrade string
+
+// The grades.
+const (
+	Strong EvidenceGrade = "strong" // the box was measured and most figures are the owner's
+	Fair   EvidenceGrade = "fair"
+	Weak   EvidenceGrade = "weak" // most figures had to be assumed: a typical boat of her kind
+)
+
+// EvidenceCounts tells how many figures came from tests, were told or
+// remembered, and had to be assumed.
+func (b *Boat) EvidenceCounts() (measured, told, assumed int) {
+	for key, how := range b.Known {
+		switch {
+		case how == quantity.Measured && key != "evidence.ice_history":
+			measured++
+		case how == quantity.Told, how == quantity.Measured: // what is remembered is told
+			told++
+		}
+	}
+	return measured, told, len(b.Assumptions)
+}
+
+// EvidenceGrade is strong when the box was measured and two thirds of the
+// figures are the owner's, weak when fewer than half are, fair between.
+// Engineering judgement, from memory.
+func (b *Boat) EvidenceGrade() EvidenceGrade {
+	measured, told, assumed := b.EvidenceCounts()
+	all := float64(measured + told + assumed)
+	switch own := float64(measured + told); {
+	case all == 0 || own < all/2:
+		return Weak
+	case measured > 0 && own >= all*2/3:
+		return Strong
+	}
+	return Fair
+}

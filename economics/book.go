@@ -58,9 +58,26 @@ type PriceLine struct {
 	Source   string
 }
 
+// CriterionKind tells in which way an option that fails a criterion fails.
+type CriterionKind string
+
+// The kinds. Days lost to Warmth are counted day by day; an option that fails
+// for Room or Need gives no cold day at all; one that a Hazard forbids would
+// work elsewhere.
+const (
+	Warmth CriterionKind = "warmth" // too few days are cold
+	Room   CriterionKind = "room"   // what has to go in does not
+	Need   CriterionKind = "need"   // something is missing without which it cannot run
+	Hazard CriterionKind = "hazard" // it may not stand where it is planned
+)
+
+// CriterionKinds lists the kinds.
+var CriterionKinds = [4]CriterionKind{Warmth, Room, Need, Hazard}
+
 // Criterion makes an option unworkable when it holds.
 type Criterion struct {
 	ID      string
+	Kind    CriterionKind
 	Options []OptionID
 	Fails   Condition
 	Reason  string // plain words, with {fact} places filled by the rules package

@@ -7,10 +7,6 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Walls of a free-standing 12 V chest: 45 mm of new polyurethane all round
-// and a good gasket. Engineering judgement, from memory.
-const chestFoam quantity.Metre = 0.045
-
 // shape gives the inside dimensions, near-cubic when only a volume is known.
 func (b Box) shape() quantity.Dimensions {
 	if b.Inside.Zero() {
@@ -46,13 +42,29 @@ func (b Box) lidPerimeter() quantity.Metre {
 	return 2 * (in.Length + in.Width)
 }
 
+// turningOut gives the box as it may turn out to be when it is opened.
+func (b Box) turningOut(c FoamCase) Box {
+	if c == FoamAsTold {
+		return b
+	}
+	faces := make(map[heat.Side]Face, len(b.Faces))
+	for side, f := range b.Faces {
+		if c == BareAllRound || side == heat.Bottom {
+			f.State = heat.Missing
+		}
+		faces[side] = f
+	}
+	b.Faces = faces
+	return b
+}
+
 // chestSpec describes a free-standing chest of the given volume.
 func chestSpec(volume quantity.Litre) heat.Spec {
 	inside := heat.CubeLike(volume)
 	s := heat.Spec{Inside: inside, Lid: heat.TopLid, Seal: heat.GoodSeal, Drain: heat.NoDrain, LidPerimeter: 2 * (inside.Length + inside.Width)}
 	for i, side := range heat.Sides {
 		s.Faces[i] = heat.FaceSpec{Side: side, Neighbour: heat.Cabin,
-			Layers: []heat.Layer{{Material: heat.Polyurethane, State: heat.Dry, Thickness: chestFoam}}}
+			Layers: []heat.Layer{{Material: heat.Polyurethane, State: heat.Dry, Thickness: quantity.Metre(heat.ChestFoam().Range.Typical)}}}
 	}
 	return s
 }

@@ -8,31 +8,30 @@ import (
 )
 
 // icing prepares the ice of a future.
-func (p *proposal) icing() season.Icing {
+func (p *proposal) icing(f *Future) season.Icing {
 	ice := p.boat.Ice
 	// The answers are checked before any reckoning: no kind is unknown here.
 	bulk, _ := heat.BulkDensity(ice.Kind)
 	lump, _ := heat.LumpDensity(ice.Kind)
 	out := season.Icing{
-		FilmWPerM2K: heat.IceFilm().Range.Typical,
-		LumpKgPerM3: lump.Range.Typical,
-		BulkKgPerL:  bulk.Range.Typical,
-		RoomKg:      p.iceCapacityKg(),
-		PortionKg:   float64(ice.UnitSize),
-		CarryKg:     float64(ice.CarryLimit),
-		CarryLoss:   float64(ice.CarryLoss),
-		FoundShare:  float64(ice.FoundAtStops),
-		WaterKept:   p.boat.Box.Drain == heat.NoDrain,
-		Precooled:   p.fit.Habit || p.boat.Cruising.BeforeTrip != Warm,
+		FilmWPerM2K:  heat.IceFilm().Range.Typical * f.Film,
+		LumpKgPerM3:  lump.Range.Typical,
+		BulkKgPerL:   bulk.Range.Typical,
+		RoomKg:       p.iceCapacityKg(),
+		PortionKg:    float64(ice.UnitSize),
+		CarryKg:      float64(ice.CarryLimit),
+		FirstCarryKg: float64(ice.FirstCarry),
+		CarryLoss:    float64(ice.CarryLoss),
+		FoundShare:   float64(ice.FoundAtStops),
+		WaterKept:    p.boat.Box.Drain == heat.NoDrain,
+		Runs:         ice.Runs == quantity.Yes && !p.fit.NoIceRuns,
+		Precooled:    p.fit.ColdStart || p.boat.Cruising.BeforeTrip == Precooled,
 	}
 	if ice.FirstLoad == FromHome {
-		out.HomeKg = homeFreezerKg
+		out.HomeKg = float64(ice.HomeFreezer)
 	}
 	return out
 }
-
-// homeFreezerKg is what a home freezer gives a trip. Engineering judgement, from memory.
-const homeFreezerKg = 10
 
 // SeesShore tells whether the boat is ever on shore power, so that a box can be
 // cooled there before a trip; else it is left running on its own sun.
@@ -42,9 +41,9 @@ func (b Boat) SeesShore() bool { return b.Cruising.ShorePowerShare > 0 }
 func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	r := season.Refrigerator{Cycle: p.compressor(f).Cycle(), SeaCooled: p.unit.CooledBy == energy.Seawater}
 	switch {
-	case p.boat.Cruising.BeforeTrip == Precooled, p.fit.Habit && p.boat.SeesShore():
+	case p.boat.Cruising.BeforeTrip == Precooled, p.fit.ColdStart && p.boat.SeesShore():
 		r.Start = season.StartOnShore
-	case p.boat.Cruising.BeforeTrip == Running, p.fit.Habit:
+	case p.boat.Cruising.BeforeTrip == Running, p.fit.ColdStart:
 		r.Start = season.StartOnOwnSun
 	}
 	if p.unit.Plate == energy.Eutectic {
@@ -61,6 +60,9 @@ func (p *proposal) compressor(f *Future) energy.Unit {
 		u.RatedW = quantity.Watt(p.rating.Cooling.Typical)
 		u.Eta = p.rating.Eta.Typical
 	}
+	if p.freeStanding() {
+		u.Eta = energy.ChestEta().Typical
+	}
 	u.RatedW *= quantity.Watt(f.Capacity)
 	u.Eta *= f.Eta
 	return u
@@ -68,16 +70,21 @@ func (p *proposal) compressor(f *Future) energy.Unit {
 
 // aYear is what an average year aboard takes and gives, over the years simulated.
 type aYear struct {
-	nights, coldDays, warmDays   float64
-	coldShare                    float64 // of days aboard
-	hoursOver5                   float64
-	longestOff                   float64 // hours, of any year
-	warmestC                     float64 // passed in warmShare of the hours
-	iceBoughtKg                  float64
-	errands                      float64
-	unitWh                       float64 // electricity the unit took
-	shoreKWh, engineKWh, wearKWh float64 // because of the option
-	lowestShare                  float64 // of the usable charge, at the emptiest
+	nights, coldDays, coolDays float64
+	coldShare, coolShare       float64 // of days aboard
+	keptShare                  float64 // of the two, the one that the owner goes by
+	warmDays                   float64 // that fail that exam
+	hoursOver5                 float64
+	medicineKept               bool    // 2 to 8 °C in every hour
+	longestOff                 float64 // hours, of any year
+	warmestC                   float64 // passed in warmShare of the hours
+	iceBoughtKg, iceLostKg     float64 // lost: the part of it that never cooled the box
+	errands                    float64
+	unitWh                     float64 // electricity the unit took
+	shoreKWh, engineKWh        float64 // because of the option
+	wearKWh, addedWearKWh      float64 // likewise, through the battery aboard today and through added ones
+	lowestShare                float64 // of the usable charge, at the emptiest
+	months                     [12]MonthKept
 }
 
 // warmShare is the part of the hours that may be warmer than the warmest food
@@ -87,22 +94,43 @@ const warmShare = 0.02
 // average reads a tally of so many years; base is the same years without cooling.
 func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear {
 	y := aYear{
-		nights:      float64(t.Nights) / years,
-		coldDays:    float64(t.ColdDays) / years,
-		coldShare:   t.ColdShare(),
-		hoursOver5:  float64(t.HoursOver5) / years,
-		longestOff:  float64(t.LongestOff),
-		iceBoughtKg: t.IceBoughtKg / years,
-		errands:     float64(t.Errands) / years,
-		unitWh:      t.UnitWh / years,
-		shoreKWh:    max(0, t.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
-		engineKWh:   max(0, t.EngineWh-base.EngineWh) / years / 1000,
-		wearKWh:     max(0, t.DrawnWh-base.DrawnWh) / years / 1000,
+		nights:       float64(t.Nights) / years,
+		coldDays:     float64(t.ColdDays) / years,
+		coolDays:     float64(t.CoolDays) / years,
+		coldShare:    t.ColdShare(),
+		coolShare:    t.CoolShare(),
+		hoursOver5:   float64(t.HoursOver5) / years,
+		longestOff:   float64(t.LongestOff),
+		iceBoughtKg:  t.IceBoughtKg / years,
+		iceLostKg:    t.IceBoughtLostKg / years,
+		errands:      float64(t.Errands) / years,
+		medicineKept: t.MedicineHoursOutside == 0,
+		unitWh:       t.UnitWh / years,
+		shoreKWh:     max(0, t.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
+		engineKWh:    max(0, t.EngineWh-base.EngineWh) / years / 1000,
+		wearKWh:      max(0, t.DrawnWh-base.DrawnWh) / years / 1000,
 	}
-	y.warmDays = y.nights - y.coldDays
+	// What is drawn beyond the boat's own need wears old and added batteries by
+	// their size.
+	drawn := max(0, t.DrawnWh-base.DrawnWh) / years / 1000
+	added := 0.0
+	if all := p.boat.Power.Battery + p.fit.Battery; all > 0 {
+		added = float64(p.fit.Battery / all)
+	}
+	y.wearKWh, y.addedWearKWh = drawn*(1-added), drawn*added
+	y.keptShare = y.coldShare
+	if p.boat.CoolDecides() {
+		y.keptShare = y.coolShare
+	}
+	y.warmDays = y.nights * (1 - y.keptShare)
 	if usableWh > 0 {
 		y.lowestShare = t.LowestWh / usableWh
 	}
 	y.warmestC, _ = t.WarmestC(warmShare)
+	for m, nights := range t.NightsBy {
+		if nights > 0 {
+			y.months[m] = MonthKept{Cold: float64(t.ColdDaysBy[m]) / float64(nights), Cool: float64(t.CoolDaysBy[m]) / float64(nights)}
+		}
+	}
 	return y
 }

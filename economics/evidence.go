@@ -90,7 +90,7 @@ func asDrawn(b *Boat, w *world) (*proposal, error) {
 // owner starts his trips. With the lid kept closed nothing goes in, and the box
 // is bare.
 func (p *proposal) lasts(h heat.IceHistory) func(quantity.WattPerKelvin) float64 {
-	s, ice := p.setup(&Typical), p.icing()
+	s, ice := p.setup(&Typical), p.icing(&Typical)
 	if !h.InUse {
 		s.Box.OpensPerDay, s.Goods.PerishableKgPerDay, s.Goods.DrinksKgPerDay = 0, 0, 0
 		s.Box.HeatKJPerK = float64(heat.BareKJPerK(quantity.Litre(p.volumeL)))

@@ -21,7 +21,7 @@ func (p *proposal) standing() Facts {
 		"crew":              c.Crew,
 
 		"box_volume_l":        p.volumeL,
-		"box_leak_w_per_k":    float64(p.walls.Total()),
+		"box_leak_w_per_k":    float64(p.leak().Total()),
 		"foam_thinnest_mm":    1000 * float64(b.Box.thinnestFoam()),
 		"worst_state":         string(b.Box.worstState()),
 		"lid":                 string(b.Box.Lid),
@@ -33,11 +33,12 @@ func (p *proposal) standing() Facts {
 		"food_target_c":      float64(b.Food.Target),
 		"cold_days_wanted":   float64(b.Food.ColdDaysWanted),
 		"must_be_cold_share": float64(b.Food.MustBeColdShare),
+		"cool_is_enough":     b.CoolDecides(),
 		"medicine":           string(b.Food.Medicine),
 		"vulnerable":         string(b.Food.Vulnerable),
 
 		"room_for_food_l":         max(0, p.volumeL-p.takenL()),
-		"food_to_keep_l":          p.coldKgPerDay() * float64(p.shopEvery()) * stowageLPerKg,
+		"food_to_keep_l":          p.goesInL(),
 		"ice_per_day_hottest_kg":  steady.iceKgPerDay,
 		"ice_capacity_kg":         steady.iceCapacityKg,
 		"ice_gap_days":            p.iceGapDays(),
@@ -62,7 +63,8 @@ func (p *proposal) standing() Facts {
 		"drain_trapped":         p.fit.Drain,
 		"lid_insulated":         p.fit.LidFoam > 0,
 		"foam_added_m2":         p.foamM2,
-		"foam_added_mm":         1000 * float64(max(p.fit.LidFoam, p.fit.FaceFoam)),
+		"foam_outside_m2":       p.foamOutsideM2(),
+		"foam_added_mm":         1000 * float64(max(p.fit.LidFoam, p.fit.InsideFoam, p.fit.OutsideFoam)),
 		"cover_added":           p.fit.Cover,
 		"vent_added":            p.fit.Vent,
 		"panel_added_wp":        float64(p.fit.PanelWp),
@@ -71,7 +73,7 @@ func (p *proposal) standing() Facts {
 		"unit_added":            p.unit != nil && !p.keepsFitted(),
 		"holes_below_waterline": false,
 
-		"perishables_aboard_kg": p.coldKgPerDay() * float64(p.shopEvery()) / 2,
+		"perishables_aboard_kg": b.perishablesKg(),
 
 		"budget":       float64(b.Money.Budget),
 		"budget_given": b.told("money.budget") && b.Money.Budget > 0,
@@ -109,6 +111,8 @@ func (p *proposal) lived(f Facts, y *aYear) {
 	f["nights_per_year"] = y.nights
 	f["person_nights_per_year"] = p.boat.Cruising.Crew * y.nights
 	f["cold_share"] = y.coldShare
+	f["cool_share"] = y.coolShare
+	f["kept_share"] = y.keptShare
 	f["warm_days_per_year"] = y.warmDays
 	f["warmest_food_c"] = y.warmestC
 	f["hours_over_5c"] = y.hoursOver5
@@ -131,9 +135,29 @@ func (p *proposal) iceGapDays() float64 {
 	return min(c.TripNights, c.ShopEveryDays/float64(p.boat.Ice.FoundAtStops))
 }
 
+// foamOutsideM2 gives the area of foam that is put in from outside.
+func (p *proposal) foamOutsideM2() (m2 float64) {
+	if p.freeStanding() {
+		return 0
+	}
+	box := p.boat.Box
+	area := func(sides []heat.Side) {
+		for _, side := range sides {
+			m2 += float64(heat.FaceArea(box.shape(), side))
+		}
+	}
+	if p.fit.OutsideFoam > 0 {
+		area(box.reached(FromOutside))
+	}
+	if lid := box.lidSide(); p.fit.LidFoam > 0 && box.Faces[lid].Reach == FromOutside {
+		area([]heat.Side{lid})
+	}
+	return m2
+}
+
 // iceCapacityKg gives the ice that the box holds.
 func (p *proposal) iceCapacityKg() float64 {
-	kg, err := heat.CapacityKg(quantity.Litre(p.volumeL), p.boat.Ice.ShareOfBox, p.boat.Ice.Kind)
+	kg, err := heat.CapacityKg(quantity.Litre(p.volumeL), p.iceShare(), p.boat.Ice.Kind)
 	if err != nil {
 		return 0
 	}

@@ -5,21 +5,24 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// FitOut is the work that an option is reckoned with. The zero value is the
-// boat as told.
+// FitOut is the work and the habits that an option is reckoned with. The zero
+// value is the boat as told.
 type FitOut struct {
-	// Habit has the box cold before a trip starts: ice is put in the day before;
-	// a unit is run on shore power the day before or, where the boat sees none,
-	// left running on its own sun.
-	Habit    bool
-	Seal     bool             // a new lid gasket
-	Drain    bool             // the drain trapped or plugged
-	LidFoam  quantity.Metre   // foam added to the face that the lid is in
-	FaceFoam quantity.Metre   // foam added to every reachable face but the lid's
-	Cover    bool             // an insulating cover over the contents
-	Vent     bool             // ducted air with a fan for the condenser
-	PanelWp  quantity.Watt    // rated watts of panel added
-	Battery  quantity.AmpHour // nominal ampere-hours of battery added
+	// ColdStart has the box cold before a trip starts: ice is put in the day
+	// before; a unit is run on shore power the day before or, where the boat sees
+	// none, left running on its own sun.
+	ColdStart   bool
+	Seal        bool              // a new lid gasket
+	Drain       bool              // the drain trapped or plugged
+	LidFoam     quantity.Metre    // foam added to the face that the lid is in
+	InsideFoam  quantity.Metre    // foam added inside every other face reached from there
+	OutsideFoam quantity.Metre    // foam added behind every other face reached from outside
+	Cover       bool              // an insulating cover over the contents
+	IceShare    quantity.Fraction // of the box given to ice; 0 = as told
+	NoIceRuns   bool              // ice is fetched only where food is bought, though the owner would run for it
+	Vent        bool              // ducted air with a fan for the condenser
+	PanelWp     quantity.Watt     // rated watts of panel added
+	Battery     quantity.AmpHour  // nominal ampere-hours of battery added
 }
 
 // lidSide gives the face that the lid is in.
@@ -30,11 +33,11 @@ func (b Box) lidSide() heat.Side {
 	return heat.Top
 }
 
-// reachable lists the faces, the lid's left out, where foam can be added.
-func (b Box) reachable() []heat.Side {
+// reached lists the faces, the lid's left out, where foam can be added from a side.
+func (b Box) reached(from Reach) []heat.Side {
 	var sides []heat.Side
 	for _, side := range heat.Sides {
-		if side != b.lidSide() && b.Faces[side].Reach != NotReached {
+		if side != b.lidSide() && b.Faces[side].Reach == from {
 			sides = append(sides, side)
 		}
 	}
@@ -50,12 +53,16 @@ func (f FitOut) apply(b Box) (spec heat.Spec, foamM2 float64, err error) {
 	if f.Drain && spec.Drain == heat.OpenDrain {
 		spec.Drain = heat.TrappedDrain
 	}
-	add := func(sides []heat.Side, thickness quantity.Metre) error {
+	add := func(sides []heat.Side, thickness quantity.Metre, outside bool) error {
 		if thickness <= 0 || len(sides) == 0 {
 			return nil
 		}
 		for _, side := range sides {
 			foamM2 += float64(heat.FaceArea(spec.Inside, side))
+		}
+		if outside {
+			spec = spec.WithFoamBehind(sides, thickness)
+			return nil
 		}
 		thicker, err := spec.WithAddedFoam(sides, thickness)
 		if err == nil {
@@ -63,9 +70,13 @@ func (f FitOut) apply(b Box) (spec heat.Spec, foamM2 float64, err error) {
 		}
 		return err
 	}
-	if err := add([]heat.Side{b.lidSide()}, f.LidFoam); err != nil {
+	lid := []heat.Side{b.lidSide()}
+	if err := add(lid, f.LidFoam, b.Faces[lid[0]].Reach == FromOutside); err != nil {
 		return spec, 0, err
 	}
-	err = add(b.reachable(), f.FaceFoam)
+	if err := add(b.reached(FromOutside), f.OutsideFoam, true); err != nil {
+		return spec, 0, err
+	}
+	err = add(b.reached(FromInside), f.InsideFoam, false)
 	return spec, foamM2, err
 }

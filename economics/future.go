@@ -19,14 +19,29 @@ type Future struct {
 	House     float64 // other electrical loads
 	Sun       float64 // panel yield: shade, dirt and the year
 	Battery   float64 // what age has left of the bank
-	Premium   float64 // dearer food of dry stores
 	Spoilage  float64 // what food spoiled on warm days costs
 	Materials float64 // every other line of the price book
-	Worth     float64 // of a cold day
+	Drinks    float64 // wanted cold
+	Film      float64 // how well ice cools what lies beside it
+	Stow      float64 // heat that the box and what lives in it hold
+	Sky       float64 // sun of a ground whose sun is estimated
+	Foam      FoamCase
 }
+
+// FoamCase is what turns out to be behind the liner of a box that nobody has
+// looked into.
+type FoamCase int
+
+// The cases.
+const (
+	FoamAsTold FoamCase = iota
+	BareBottom          // no foam under the bottom
+	BareAllRound
+	foamCases
+)
 
 // Typical is the future in which every input takes its typical value.
 var Typical = Future{
 	Leak: 1, Use: 1, Nights: 1, IcePrice: 1, Errand: 1, Unit: 1, Fitting: 1, Life: 1, Upkeep: 1,
-	Eta: 1, Capacity: 1, House: 1, Sun: 1, Battery: 1, Premium: 1, Spoilage: 1, Materials: 1, Worth: 1,
+	Eta: 1, Capacity: 1, House: 1, Sun: 1, Battery: 1, Spoilage: 1, Materials: 1, Drinks: 1, Film: 1, Stow: 1, Sky: 1,
 }

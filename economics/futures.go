@@ -2,10 +2,12 @@ package economics
 
 import (
 	"fmt"
+	"math"
 	"runtime"
 	"sync"
 
 	"coldreckon/economics/quantity"
+	"coldreckon/economics/season"
 )
 
 // Trial is what one proposal came to in one future, in the few figures that
@@ -13,8 +15,22 @@ import (
 type Trial struct {
 	Works                           bool
 	First, PerYear, Present, Yearly float64
-	ColdShare                       float64 // of the days aboard, 0 to 1
-	ColdDays                        float64 // a year
+	ColdShare, CoolShare, KeptShare float64 // of the days aboard, 0 to 1
+	KeptDays                        float64 // a year; none where the option fails otherwise than by warmth
+	// ExtraDays are those more than the box keeps with nothing in it, 0 or
+	// more; Price is Yearly over them, not under 0, infinite without any. A
+	// search leaves both 0.
+	ExtraDays, Price float64
+	MedicineKept     bool // 2 to 8 °C in every hour aboard
+}
+
+// price sets the trial's price of cold, given what the empty box keeps.
+func (t *Trial) price(bareDays float64) {
+	t.ExtraDays = max(0, t.KeptDays-bareDays)
+	t.Price = math.Inf(1)
+	if t.ExtraDays > 1e-9 {
+		t.Price = max(0, t.Yearly) / t.ExtraDays
+	}
 }
 
 // futureStream keeps the weather of futures apart from that of the typical years.
@@ -30,6 +46,10 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 		return out, paid, nil
 	}
 	ends := int(ps[0].boat.Money.Years) + 1
+	bareBox, err := newProposal(ps[0].boat, ps[0].book, ps[0].world, ps[0].leakScale, IceOnly, FitOut{})
+	if err != nil {
+		return nil, nil, err
+	}
 	for i := range ps {
 		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)
 	}
@@ -42,13 +62,15 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 		}
 		return func(k int) error {
 			f := &futures[k]
-			air.breathe(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, 1)
+			air.breathe(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, ps[0].world.yearsAFuture)
 			idle.empty()
+			bare := bareBox.bareDays(f, &air)
 			for i, d := range desks {
 				var err error
 				if out[i][k], err = d.trial(f, &air, &idle); err != nil {
 					return fmt.Errorf("future %d, %s: %w", k, d.p.option, err)
 				}
+				out[i][k].price(bare)
 				var sum quantity.Money
 				for year, flow := range d.flows {
 					sum += flow
@@ -67,8 +89,23 @@ func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
 	if err != nil {
 		return Trial{}, err
 	}
-	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present,
-		Yearly: o.Yearly, ColdShare: o.year.coldShare, ColdDays: o.ColdDays}, nil
+	y := &o.year
+	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present, Yearly: o.Yearly,
+		ColdShare: y.coldShare, CoolShare: y.coolShare, KeptShare: y.keptShare, KeptDays: o.KeptDays, MedicineKept: y.medicineKept}, nil
+}
+
+// bareDays gives the days a year that the box as told keeps with nothing in it.
+func (p *proposal) bareDays(f *Future, a *air) float64 {
+	s := p.setup(f)
+	none := p.icing(f)
+	none.RoomKg = 0
+	plan := s.IcePlan(none)
+	var t season.Tally
+	for year := range a.years {
+		s.Ice(&a.years[year], &plan, &t, nil)
+	}
+	y := p.average(&t, &t, float64(len(a.years)), 1)
+	return y.keptShare * y.nights * f.Nights
 }
 
 // trialGround holds a few futures, their air and what the boat does there
@@ -82,23 +119,22 @@ type trialGround struct {
 func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGround {
 	g := &trialGround{futures: futures, airs: make([]air, len(futures)), idles: make([]idle, len(futures))}
 	for k := range futures {
-		g.airs[k].breathe(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, 1)
+		g.airs[k].breathe(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
 	}
 	return g
 }
 
-// run puts a proposal to the futures from one number up to another.
-func (g *trialGround) run(p *proposal, from, to int) ([]Trial, error) {
-	out := make([]Trial, to-from)
-	err := share(to-from, func() func(int) error {
+// run puts a proposal to the futures of the given numbers, each once, and
+// enters what came of it at its number.
+func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
+	return share(len(numbers), func() func(int) error {
 		desk := p.desk()
 		return func(i int) (err error) {
-			k := from + i
-			out[i], err = desk.trial(&g.futures[k], &g.airs[k], &g.idles[k])
+			k := numbers[i]
+			into[k], err = desk.trial(&g.futures[k], &g.airs[k], &g.idles[k])
 			return err
 		}
 	})
-	return out, err
 }
 
 // share runs a job for 0 to n-1 on all the machine's cores. Each core has a

@@ -6,6 +6,7 @@ import (
 	"coldreckon/economics/chance"
 	"coldreckon/economics/climate"
 	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
 
@@ -33,7 +34,7 @@ func (in Input) Value(factor float64) float64 {
 // inputs lists a boat's uncertain figures in a fixed order. What the owner told
 // is narrower than what had to be assumed. Ranges without a source beside them
 // are engineering judgement, from memory.
-func inputs(b *Boat, book *Book, box *BoxFigures) []Input {
+func inputs(b *Boat, book *Book, w *world, box *BoxFigures) []Input {
 	spread := func(told bool, narrow, wide quantity.Range) quantity.Range {
 		if told {
 			return narrow
@@ -55,7 +56,7 @@ func inputs(b *Boat, book *Book, box *BoxFigures) []Input {
 	}
 	use := b.Evidence.Use()
 	iceLine := "ice_" + string(b.Ice.Kind)
-	return []Input{
+	ins := []Input{
 		{Name: "leak", Label: "how fast the box leaks heat", Unit: "W/K", Typical: float64(box.Leak),
 			Factor: ratio(quantity.Range{Low: float64(box.LeakLow), Typical: float64(box.Leak), High: float64(box.LeakHigh)}),
 			at:     func(f *Future) *float64 { return &f.Leak }},
@@ -87,21 +88,51 @@ func inputs(b *Boat, book *Book, box *BoxFigures) []Input {
 			Factor: ratio(energy.Shade(b.Power.Mounting).Range), at: func(f *Future) *float64 { return &f.Sun }},
 		{Name: "battery", Label: "what age has left of the battery", Unit: "Ah", Typical: float64(b.Power.Battery),
 			Factor: spread(b.told("power.battery_age"), r(0.85, 1.08), r(0.6, 1.15)), at: func(f *Future) *float64 { return &f.Battery }},
-		{Name: "dry_premium", Label: "how much dearer food that keeps is", Unit: "money", Typical: float64(b.Food.DryPremium),
-			Factor: spread(b.told("food.dry_premium"), r(0.6, 1.6), ofLine(lineDry, r(0.3, 2.5))), at: func(f *Future) *float64 { return &f.Premium }},
 		{Name: "spoilage", Label: "what spoils on a warm day", Unit: "", Typical: 1,
 			Factor: ofLine("spoilage", r(0.3, 2)), at: func(f *Future) *float64 { return &f.Spoilage }},
 		{Name: "materials", Label: "what work on box and boat costs", Unit: "", Typical: 1, Factor: r(0.6, 1.7),
 			at: func(f *Future) *float64 { return &f.Materials }},
-		{Name: "cold_day_worth", Label: "what a cold day is worth to you", Unit: "money", Typical: float64(b.Money.ColdDayWorth), Taste: true,
-			Factor: spread(b.told("money.cold_day_worth"), r(0.7, 1.4), quantity.Exactly(1)), at: func(f *Future) *float64 { return &f.Worth }},
+		{Name: "drinks", Label: "how much is drunk cold", Unit: "cans a person and day", Typical: b.Food.DrinksADay,
+			Factor: spread(b.told("food.drinks"), r(0.7, 1.4), r(1.0/3, 8.0/3)), at: func(f *Future) *float64 { return &f.Drinks }},
+		{Name: "ice_film", Label: "how well ice cools the food beside it", Unit: "W/m²K", Typical: heat.IceFilm().Range.Typical,
+			Factor: ratio(heat.IceFilm().Range), at: func(f *Future) *float64 { return &f.Film }},
+		{Name: "stowed_heat", Label: "how much cold the box and what lives in it store", Typical: 1, Factor: r(0.6, 1.7),
+			at: func(f *Future) *float64 { return &f.Stow }},
 	}
+	if w.ground.ID == climate.EstimatedID { // its sun is estimated from temperatures
+		ins = append(ins, Input{Name: "sky", Label: "how sunny your ground is", Typical: 1, Factor: r(0.8, 1.2),
+			at: func(f *Future) *float64 { return &f.Sky }})
+	}
+	return ins
+}
+
+// bareShare is the part of futures in which a box whose foam nobody has seen
+// has none: in half of them under the bottom, in the others all round.
+// Engineering judgement, from memory.
+const bareShare = 0.12
+
+// mayBeBare tells whether the box may turn out to have no foam: nobody has
+// looked, and nothing that the box has shown says otherwise.
+func mayBeBare(b *Boat, box *BoxFigures) bool {
+	return b.Box.FoamThere == quantity.Unknown && !b.told("box.foam") && !b.told("box.faces") && len(box.Evidence.Used) <= 1
+}
+
+// foamCase reads a share of the futures, 0 to 1.
+func foamCase(u float64) FoamCase {
+	switch {
+	case u < bareShare/2:
+		return BareBottom
+	case u < bareShare:
+		return BareAllRound
+	}
+	return FoamAsTold
 }
 
 // draw spreads futures evenly over the inputs. The result depends on the seed,
 // the count and the inputs alone.
-func draw(ins []Input, count int, seed uint64) []Future {
-	samples := chance.LatinHypercube(count, len(ins)+1, seed)
+// Where the box may be bare, some futures have no foam.
+func draw(ins []Input, bare bool, count int, seed uint64) []Future {
+	samples := chance.LatinHypercube(count, len(ins)+2, seed)
 	spreads := make([]chance.SplitLogNormal, len(ins))
 	for i, in := range ins {
 		spreads[i] = chance.Fit(in.Factor)
@@ -112,7 +143,10 @@ func draw(ins []Input, count int, seed uint64) []Future {
 		for i, in := range ins {
 			*in.at(&futures[k]) = spreads[i].Quantile(samples.U(k, i))
 		}
-		futures[k].Sun *= math.Max(0, 1+climate.YearSunSD*chance.NormalQuantile(samples.U(k, len(ins))))
+		if bare {
+			futures[k].Foam = foamCase(samples.U(k, len(ins)+1))
+		}
+		futures[k].Sun *= futures[k].Sky * math.Max(0, 1+climate.YearSunSD*chance.NormalQuantile(samples.U(k, len(ins))))
 	}
 	return futures
 }

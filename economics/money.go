@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"coldreckon/economics/cost"
+	"coldreckon/economics/energy"
 	"coldreckon/economics/quantity"
 )
 
@@ -18,7 +19,9 @@ type CostLine struct {
 	Life   float64 // years between renewals; 0 when it lasts
 	Used   float64 // years of the first life that are over
 	Renew  float64 // paid at each renewal
-	AtSale float64 // seen again at sale
+	// Resale is the share of First, and of Renew, that is seen again at the end
+	// when the owner sells, 0 to 1.
+	Resale float64
 	Unit   string  // of Count, as the price book has it
 	Count  float64 // units bought, or used a year
 }
@@ -30,7 +33,9 @@ const (
 	lineUpkeep  = "upkeep"
 	lineIce     = "ice"
 	lineErrand  = "ice_errands"
-	lineDry     = "dry_premium" // a line of the price book, at the owner's price
+	lineDry     = "dry_premium"  // a line of the price book, at the owner's price
+	lineLead    = "battery_lead" // lines of the price book for batteries that are added
+	lineLithium = "battery_lithium"
 )
 
 // keptUsed is the part of its life that a unit already aboard has behind it.
@@ -47,7 +52,7 @@ func (p *proposal) keepsFitted() bool {
 func (f *Future) factor(id string) float64 {
 	switch id {
 	case lineDry:
-		return f.Premium
+		return 1 // the owner's own taste, which no future changes
 	case "spoilage":
 		return f.Spoilage
 	}
@@ -75,12 +80,12 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 		life := float64(p.unit.Life) * f.Life
 		if p.keepsFitted() {
 			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit fitted now, and its successor", Unit: "each", Count: 1,
-				Life: life, Used: keptUsed * life, Renew: price, AtSale: seen * (price + fitting)})
+				Life: life, Used: keptUsed * life, Renew: price, Resale: seen})
 		} else {
 			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit", First: price, Unit: "each", Count: 1,
-				Life: life, Renew: price, AtSale: seen * (price + fitting)})
+				Life: life, Renew: price, Resale: seen})
 			if !p.freeStanding() {
-				lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Unit: "each", Count: 1})
+				lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Resale: seen, Unit: "each", Count: 1})
 			}
 		}
 		lines = append(lines, CostLine{ID: lineUpkeep, Label: "Upkeep", Yearly: float64(p.unit.Upkeep) * f.Upkeep, Unit: "year", Count: 1})
@@ -103,13 +108,13 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 		if count == 0 {
 			continue
 		}
-		lines = append(lines, p.bookLine(line, count, f))
+		lines = append(lines, p.bookLine(line, count, f, y))
 	}
 	return lines, nil
 }
 
 // bookLine bills so many units of a price-book line.
-func (p *proposal) bookLine(line *PriceLine, count float64, f *Future) CostLine {
+func (p *proposal) bookLine(line *PriceLine, count float64, f *Future, y *aYear) CostLine {
 	factor := f.factor(line.ID)
 	if line.Work && p.boat.Money.FittedBy == Yard {
 		factor *= p.rate("yard_factor", 2)
@@ -127,11 +132,32 @@ func (p *proposal) bookLine(line *PriceLine, count float64, f *Future) CostLine 
 	case Once:
 		out.First = sum
 	case Renewed:
-		out.First, out.Renew, out.Life = sum, sum, line.Life.Typical
+		out.First, out.Renew, out.Life = sum, sum, p.lifeOf(line, y)
 	case Yearly:
 		out.Yearly = sum
 	}
 	return out
+}
+
+// lifeOf gives the years between a line's renewals. A battery that is added
+// lasts for its calendar life or its cycles, whichever end first.
+func (p *proposal) lifeOf(line *PriceLine, y *aYear) float64 {
+	life := line.Life.Typical
+	if line.ID != lineLead && line.ID != lineLithium || y.addedWearKWh <= 0 {
+		return life
+	}
+	pw := p.boat.Power
+	usableKWh := float64(energy.Bank{Nominal: p.fit.Battery, Volts: pw.Volts, Chemistry: pw.Chemistry}.Store().FullWh) / 1000
+	return min(life, cycleLife(pw.Chemistry)*usableKWh/y.addedWearKWh)
+}
+
+// cycleLife gives the cycles of its usable share that a bank lasts: the price
+// book's wear lines are worked out with the same. From memory.
+func cycleLife(c energy.Chemistry) float64 {
+	if c == energy.Lithium {
+		return 3500
+	}
+	return 600
 }
 
 // rate looks up a rate of the price book, with a figure for a book without it.
@@ -148,7 +174,7 @@ func ledger(lines []CostLine, into []cost.Line) []cost.Line {
 		l := &lines[i]
 		into = append(into, cost.Line{
 			Name: l.Label, First: quantity.Money(l.First), Yearly: quantity.Money(l.Yearly),
-			Life: quantity.Year(l.Life), Used: quantity.Year(l.Used), Renewal: quantity.Money(l.Renew), SeenAtSale: quantity.Money(l.AtSale),
+			Life: quantity.Year(l.Life), Used: quantity.Year(l.Used), Renewal: quantity.Money(l.Renew), Resale: quantity.Fraction(l.Resale),
 		})
 	}
 	return into

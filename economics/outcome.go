@@ -22,22 +22,42 @@ type Outcome struct {
 	PerYear  float64    // paid in a usual year, renewals left out
 	Present  float64    // life-cycle cost: all years, brought back to today
 	Yearly   float64    // the same as an even sum at each year's end
-	ColdDays float64    // a year, of those that pass the cold-day exam
+	ColdDays float64    // a year, of those that pass the exam at 5 °C
+	CoolDays float64    // a year, of those that pass the exam at 10 °C
+	// KeptDays are those of the two that the owner goes by (Boat.CoolDecides);
+	// there are none where the option fails otherwise than by warmth.
+	KeptDays float64
 
 	year aYear
 }
 
-// Works reports whether no criterion failed.
-func (o *Outcome) Works() bool { return len(o.Failing) == 0 }
-
-// PerColdDay gives the yearly equivalent over the year's cold days; ok is
-// false when there are none, which is fewer than half a day a year.
-func (o *Outcome) PerColdDay() (money float64, ok bool) {
-	if o.ColdDays < 0.5 {
-		return 0, false
+// Works reports whether no criterion failed, hazards apart.
+func (o *Outcome) Works() bool {
+	for i := range o.Failing {
+		if o.Failing[i].Kind != Hazard {
+			return false
+		}
 	}
-	return o.Yearly / o.ColdDays, true
+	return true
 }
+
+// Fails tells whether a criterion of the kind failed.
+func (o *Outcome) Fails(kind CriterionKind) bool {
+	return slices.ContainsFunc(o.Failing, func(c Criterion) bool { return c.Kind == kind })
+}
+
+// Year gives the ice of an average year aboard: bought, and which share of that
+// was lost on the way, at the end of trips or for want of room.
+func (o *Outcome) IceBoughtKg() (kg, lostShare float64) {
+	y := &o.year
+	if y.iceBoughtKg <= 0 {
+		return 0, 0
+	}
+	return y.iceBoughtKg, y.iceLostKg / y.iceBoughtKg
+}
+
+// Shares gives the parts of the days aboard, 0 to 1, that pass the exams at 5 and at 10 °C.
+func (o *Outcome) Shares() (cold, cool float64) { return o.year.coldShare, o.year.coolShare }
 
 // typicalYears is the number of years of weather behind a figure at typical inputs.
 const typicalYears = 20
@@ -81,7 +101,7 @@ func (p *proposal) live(f *Future, a *air, idle *idle, w *witness) aYear {
 	var fridge season.Refrigerator
 	switch {
 	case p.option == IceOnly:
-		ice = s.IcePlan(p.icing())
+		ice = s.IcePlan(p.icing(f))
 	case p.unit != nil:
 		fridge = p.refrigerator(f)
 	default:
@@ -130,7 +150,8 @@ func (m *idle) of(p *proposal, s *season.Setup, a *air) *season.Tally {
 // dryYear leaves of a season without cooling only what dry stores promise:
 // no cold days, and nothing aboard that could go warm.
 func dryYear(y aYear) aYear {
-	y.coldDays, y.coldShare, y.warmDays, y.hoursOver5, y.longestOff = 0, 0, 0, 0, 0
+	y.coldDays, y.coldShare, y.coolDays, y.coolShare, y.keptShare = 0, 0, 0, 0, 0
+	y.warmDays, y.hoursOver5, y.longestOff = 0, 0, 0
 	return y
 }
 
@@ -157,7 +178,8 @@ func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
 		return Outcome{}, err
 	}
 	d.lines = lines
-	o := Outcome{Facts: d.facts, Lines: lines, year: y, First: firstCost(lines), PerYear: perYear(lines), ColdDays: y.coldDays * f.Nights}
+	o := Outcome{Facts: d.facts, Lines: lines, year: y, First: firstCost(lines), PerYear: perYear(lines),
+		ColdDays: y.coldDays * f.Nights, CoolDays: y.coolDays * f.Nights}
 	d.facts["first_cost"] = o.First
 	years, rate := int(p.boat.Money.Years), cost.Rate(p.boat.Money.Discount)
 	d.ledger = ledger(lines, d.ledger[:0])
@@ -175,6 +197,12 @@ func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
 		}
 		if fails {
 			o.Failing = append(o.Failing, c)
+		}
+	}
+	o.KeptDays = y.keptShare * y.nights * f.Nights
+	for i := range o.Failing {
+		if k := o.Failing[i].Kind; k != Warmth && k != Hazard {
+			o.KeptDays = 0
 		}
 	}
 	return o, nil

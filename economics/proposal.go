@@ -17,13 +17,20 @@ const (
 	// exchanges. Engineering judgement, from memory.
 	coverSwap = 0.5
 	// Room that plate and lines take, L. Engineering judgement, from memory.
-	thinPlateL, eutecticPlateL = 4, 12
-	// Room a kilogram of stowed food needs, L. Engineering judgement, from memory.
+	thinPlateL, eutecticPlateL = 5, 12
+	// Room a kilogram of stowed food or drink needs, L. Engineering judgement, from memory.
 	stowageLPerKg = 2.0
-	// Drinks wanted cold, three cans of 12 oz a person a day, and how warm
-	// perishables are when they are stowed, °C. Engineering judgement, from memory.
-	drinksKgPerPersonDay = 3 * 0.35
-	stowedC              = 8
+	// Room taken by what lives in a box: jars, bottles, L per L of the box as
+	// told. Engineering judgement, from memory.
+	residentShare = 0.2
+	// A can of drink with what it holds, kg: 12 US fl oz and the tin.
+	canKg = 0.35
+	// Perishables are so warm when they are stowed, °C: from a shop's cold shelf
+	// or a fridge at home. Engineering judgement, from memory.
+	stowedC = 8
+	// Perishables are stowed for so many days at most; past that the crew eats
+	// what keeps. US FDA Food Code 3-501.17: seven days.
+	mostDaysStowed = 7
 )
 
 // proposal is one option on one boat with one fit-out: what futures are put to.
@@ -35,9 +42,11 @@ type proposal struct {
 	fit    FitOut
 	fitted bool // whether this is the fitted case, for the facts
 
-	unit      *Unit // nil for ice and dry stores
-	walls     heat.Conductance
-	volumeL   float64
+	unit *Unit // nil for ice and dry stores
+	// walls by what turns out to be behind the liner, see FoamCase.
+	walls     [foamCases]heat.Conductance
+	volumeL   float64 // of the cold space
+	toldL     float64 // of the cold space before any work
 	leakScale float64 // measured over drawn
 	foamM2    float64
 	swap      float64         // part of the free air that one opening exchanges
@@ -45,7 +54,7 @@ type proposal struct {
 	rating    *energy.Meaning // what the maker's words mean; nil when not told
 }
 
-// newProposal prepares an option. It fails when the foam leaves no room.
+// newProposal prepares an option. It fails when the foam leaves no box.
 func newProposal(b *Boat, book *Book, w *world, leakScale float64, option OptionID, fit FitOut) (*proposal, error) {
 	p := &proposal{boat: b, book: book, world: w, option: option, fit: fit, leakScale: leakScale, use: b.Evidence.Use().Typical}
 	switch option {
@@ -57,44 +66,78 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 	if p.unit != nil {
 		p.rating = p.readRating()
 	}
-	spec, foamM2, err := fit.apply(b.Box)
-	if err != nil {
-		return nil, err
-	}
-	p.foamM2 = foamM2
+	p.toldL = float64(b.Box.shape().Volume())
 	lid := b.Box.Lid
 	if p.freeStanding() {
-		spec, p.leakScale, p.foamM2, lid = chestSpec(p.unit.ChestVolume), 1, 0, heat.TopLid
+		lid, p.leakScale, p.toldL = heat.TopLid, 1, float64(p.unit.ChestVolume)
 	}
 	swap, err := heat.SwapShare(lid)
 	if err != nil {
 		return nil, err
 	}
 	p.swap = swap.Range.Typical
-	if p.walls, err = spec.Conductance(); err != nil {
-		return nil, err
+	if fit.Cover || b.Box.Cover == quantity.Yes && !p.freeStanding() {
+		p.swap *= coverSwap
 	}
-	p.walls.Parts = nil // futures scale the whole, again and again
-	p.walls = p.walls.Scale(p.leakScale)
-	p.volumeL = float64(spec.Inside.Volume())
+	for foam := range p.walls {
+		box := b.Box.turningOut(FoamCase(foam))
+		spec, foamM2, err := fit.apply(box)
+		if p.freeStanding() {
+			spec, foamM2, err = chestSpec(p.unit.ChestVolume), 0, nil
+		}
+		if err != nil {
+			return nil, err
+		}
+		walls, err := spec.Conductance()
+		if err != nil {
+			return nil, err
+		}
+		walls.Parts = nil // futures scale the whole, again and again
+		p.walls[foam] = walls.Scale(p.leakScale)
+		p.foamM2, p.volumeL = foamM2, float64(spec.Inside.Volume())
+	}
 	return p, nil
 }
 
 func (p *proposal) freeStanding() bool { return p.unit != nil && p.unit.Form == FreeStanding }
 
-// coldKgPerDay gives the food of the whole crew that goes into the cold space.
-func (p *proposal) coldKgPerDay() float64 {
-	f := p.boat.Food
-	return p.boat.Cruising.Crew * float64(f.KgPerPersonDay) * float64(f.MustBeColdShare)
+// leak is what the cold space leaks with its foam as told.
+func (p *proposal) leak() *heat.Conductance { return &p.walls[FoamAsTold] }
+
+// perishableKgPerDay gives the food of the whole crew that spoils without cooling.
+func (b *Boat) perishableKgPerDay() float64 {
+	return b.Cruising.Crew * float64(b.Food.KgPerPersonDay) * float64(b.Food.MustBeColdShare)
 }
 
-func (p *proposal) shopEvery() int { return max(1, int(math.Round(p.boat.Cruising.ShopEveryDays))) }
+// drinksKgPerDay gives what the whole crew drinks cold.
+func (b *Boat) drinksKgPerDay() float64 { return b.Cruising.Crew * b.Food.DrinksADay * canKg }
+
+func (b *Boat) shopEvery() int { return max(1, int(math.Round(b.Cruising.ShopEveryDays))) }
+
+// gapDays gives the days for which perishables are stowed at once.
+func (b *Boat) gapDays() float64 {
+	return min(float64(b.shopEvery()), max(1, math.Round(b.Cruising.TripNights)), mostDaysStowed)
+}
+
+// perishablesKg gives the mean of what is aboard between two stops.
+func (b *Boat) perishablesKg() float64 { return b.perishableKgPerDay() * b.gapDays() / 2 }
+
+// goesInL gives the room that has to be left beside ice or plate: for the food
+// of one gap, a day's drinks and what lives in the box.
+func (p *proposal) goesInL() float64 {
+	b := p.boat
+	litres := stowageLPerKg * (b.perishableKgPerDay()*b.gapDays() + b.drinksKgPerDay())
+	if !p.freeStanding() { // the old box stays a cupboard for what keeps
+		litres += residentShare * p.toldL
+	}
+	return litres
+}
 
 // takenL gives the room that ice or plate takes from the food.
 func (p *proposal) takenL() float64 {
 	switch {
 	case p.option == IceOnly:
-		return p.volumeL * float64(p.boat.Ice.ShareOfBox)
+		return p.volumeL * float64(p.iceShare())
 	case p.unit == nil || p.freeStanding():
 		return 0
 	case p.unit.Plate == energy.Eutectic:
@@ -103,8 +146,19 @@ func (p *proposal) takenL() float64 {
 	return thinPlateL
 }
 
+// iceShare gives the part of the box given to ice.
+func (p *proposal) iceShare() quantity.Fraction {
+	if p.fit.IceShare > 0 {
+		return p.fit.IceShare
+	}
+	return p.boat.Ice.ShareOfBox
+}
+
+// hasRoom tells whether all that has to go in goes in.
+func (p *proposal) hasRoom() bool { return p.volumeL-p.takenL() >= p.goesInL()-1e-6 }
+
 func (p *proposal) condenser() energy.Condenser {
-	if p.fit.Vent && p.unit.CooledBy == energy.Fins {
+	if p.fit.Vent {
 		return energy.Fan
 	}
 	return p.unit.CooledBy
@@ -113,28 +167,23 @@ func (p *proposal) condenser() energy.Condenser {
 // setup prepares the season of a future.
 func (p *proposal) setup(f *Future) season.Setup {
 	b := p.boat
-	swap := p.swap
-	if p.fit.Cover {
-		swap *= coverSwap
-	}
 	use := p.use * f.Use
 	goods := season.Goods{
-		PerishableKgPerDay: p.coldKgPerDay() * use, DrinksKgPerDay: b.Cruising.Crew * drinksKgPerPersonDay * use,
-		ShopEveryDays: p.shopEvery(), StowedC: stowedC,
+		PerishableKgPerDay: b.perishableKgPerDay() * use, DrinksKgPerDay: b.drinksKgPerDay() * f.Drinks,
+		ShopEveryDays: b.shopEvery(), StowedC: stowedC,
 	}
-	trip := max(1, int(math.Round(b.Cruising.TripNights)))
-	stowed := heat.StowedKJPerK(quantity.Litre(p.volumeL), b.Box.shape().Volume(), 1)
-	limitC, coolC := season.Limits(b.Food.Target, false)
+	stowed := heat.StowedKJPerK(quantity.Litre(p.volumeL), quantity.Litre(p.toldL), f.Stow)
+	perishables := goods.MeanPerishablesKg(max(1, int(math.Round(b.Cruising.TripNights))))
+	limitC, coolC := season.Limits(b.Food.Target, b.CoolDecides())
 	return season.Setup{
 		Plan:        p.world.plan,
 		Months:      &p.world.months,
 		CabinOffset: b.Box.CabinOffset + quantity.Kelvin(f.CabinK),
 		Box: season.Box{
-			Leak:        p.walls.Scale(f.Leak),
+			Leak:        p.walls[f.Foam].Scale(f.Leak),
 			OpensPerDay: b.Box.OpensPerDay * use,
-			SwappedL:    swap * airShare * max(0, p.volumeL-p.takenL()),
-			HeatKJPerK: float64(heat.InUseKJPerK(stowed, quantity.Kilogram(goods.MeanPerishablesKg(trip)),
-				quantity.Kilogram(goods.DrinksKgPerDay))),
+			SwappedL:    p.swap * airShare * max(0, p.volumeL-p.takenL()),
+			HeatKJPerK:  float64(heat.InUseKJPerK(stowed, quantity.Kilogram(perishables), quantity.Kilogram(goods.DrinksKgPerDay))),
 		},
 		Goods:      goods,
 		TargetC:    float64(b.Food.Target),

@@ -23,7 +23,10 @@ type Reckoning struct {
 	// BreakEven gives the nights a year at which the small and the larger unit
 	// cost the same as ice.
 	BreakEven [2]BreakEven
-	Verdict   Verdict
+	Answer    Answer
+	// Cool is ice with the work that keeps food cool, at 10 °C, where nothing
+	// keeps it cold; nil where it is not asked.
+	Cool *OptionFigures
 	// RepairWorth is the most that repairing a dead or doubtful unit may cost to
 	// be no dearer than a new small one, as a present cost; HasRepair when there
 	// is such a unit.
@@ -68,48 +71,41 @@ type OptionFigures struct {
 	AsTold Outcome // at typical inputs, over twenty years of weather
 	Fitted Outcome // the same with its fit-out
 	Fit    Fit
-	// The next three are of 100 of all futures, and of the fitted case: it
-	// works, it has the least present cost of those that work, it has the least
-	// loss of those that work (see FuturesFigures).
-	WorkableOf100, CheapestOf100, BestOf100 int
+	// WorksOf100 is in how many of 100 futures the fitted case works, hazards
+	// apart; dry stores keep nothing cold and work in none. BestOf100 is in how
+	// many it is the best of the ways that were weighed.
+	WorksOf100, BestOf100 int
 	// AsToldWorksOf100 is the like for the case as told, over AsToldFutures.
 	AsToldFutures, AsToldWorksOf100 int
 	// Bands are over the futures of the counts.
 	FittedBands, AsToldBands Bands
-	// ExpectedRegret is how much more the fitted case loses than the best
-	// option of each future, on average.
+	// PriceOfCold is what a cold day costs with the fitted case: the yearly
+	// equivalent over the days kept beyond those that the empty box keeps. It
+	// and the days are the 10th, 50th and 90th percentile over the futures; a
+	// price is infinite where no day is won.
+	PriceOfCold, ExtraDays, KeptDays quantity.Range
+	MedicineOf100                    int // of 100 futures, those in which 2 to 8 °C are kept in every hour
+	// ExpectedRegret is how much more the fitted case loses a year than the best
+	// of the weighed ways in each future, on average; 0 for a way not weighed.
 	ExpectedRegret float64
-	Fortnight      Fortnight // the worst of the fitted case
+	PieceCosts     []PieceCost // of the fitted case's work
+	Fortnight      Fortnight   // the worst of the fitted case
+	// KeptBy and CoolBy are the shares of each month's days that the typical
+	// years keep cold and cool, January first, of the fitted case and as told.
+	FittedMonths, AsToldMonths [12]MonthKept
+}
+
+// MonthKept is what became of a month's days aboard, as shares of them; both 0
+// without nights.
+type MonthKept struct {
+	Cold float64 // pass the exam at 5 °C
+	Cool float64 // pass that at 10 °C, the cold ones among them
 }
 
 // Bands are the 10th and 90th percentiles, as Low and High, of what an option
 // costs over futures, by the names of Outcome; Typical is the median.
 type Bands struct {
 	First, PerYear, Present, Yearly quantity.Range
-}
-
-// Fit is the work found for an option.
-type Fit struct {
-	Out     FitOut
-	Reached bool      // whether the option works with it in nine of ten futures
-	Items   []FitItem // the pieces of Out, in the order a yard would try them
-	// SearchFutures is how many futures the result was judged by, fewer where
-	// nothing reached, and SearchWorks the share of them, 0 to 1, in which it
-	// works.
-	SearchFutures int
-	SearchWorks   float64
-}
-
-// FitItem is one piece of the work.
-type FitItem struct {
-	Piece Piece
-	Size  float64 // mm of foam, W of panel, Ah of battery; 1 for the others
-	// WithoutWorksOf100 is in how many of 100 futures the option would work
-	// without it.
-	WithoutWorksOf100 int
-	// WithoutPresent is how much the mean present cost would rise without it;
-	// negative when the piece costs more than it saves.
-	WithoutPresent float64
 }
 
 // Of gives an option's figures, nil for an id that is none of Options.
@@ -148,20 +144,21 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	if total := r.Box.Drawn.Total(); total > 0 {
 		scale = float64(r.Box.Leak / total)
 	}
-	ins := inputs(&b, &book, &r.Box)
+	ins, bare := inputs(&b, &book, &w, &r.Box), mayBeBare(&b, &r.Box)
 
 	var air air
 	var idle idle
 	air.breathe(&b, &w, &Typical, stream{set.Seed, 0}, typicalYears)
-	search := newTrialGround(&b, &w, draw(ins, searchCount(&w, set), set.Seed+1), set.Seed+1)
+	search := newTrialGround(&b, &w, draw(ins, bare, searchFutures, searchSeed), searchSeed)
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
+	searches := map[OptionID]*searcher{}
 	for i, id := range Options {
 		o := &r.Options[i]
 		o.ID = id
 		if told[i], err = newProposal(&b, &book, &w, scale, id, FitOut{}); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
-		if o.Fit, fitted[i], err = findFit(&b, &book, &w, scale, id, search); err != nil {
+		if fitted[i], err = o.fit(told[i], search, searches); err != nil {
 			return nil, fmt.Errorf("%s: %w", id, err)
 		}
 		if err := o.live(told[i], fitted[i], &air, &idle); err != nil {
@@ -171,28 +168,107 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	r.Months = monthFigures(told[0], told[2], told[3])
 	r.Units = [2]UnitFigures{told[2].unitFigures(), told[3].unitFigures()}
 
-	futures := draw(ins, set.Futures, set.Seed)
+	futures := draw(ins, bare, set.Futures, set.Seed)
 	rows, paid, err := trials(fitted, futures, set.Seed)
 	if err != nil {
 		return nil, err
 	}
-	r.Futures = judgeFutures(&b, ins, futures, rows, &r.Options)
-	r.Futures.Seed = set.Seed
-	r.Futures.Paid = paidBands(paid, int(b.Money.Years)+1)
+	for i := range r.Options {
+		r.Options[i].count(rows[i])
+	}
 	if err := r.countAsTold(told, rows, futures); err != nil {
 		return nil, err
 	}
+	if err := r.weighCool(&w, &book, scale, search, futures, &air, &idle); err != nil {
+		return nil, err
+	}
+	r.Answer = r.answer(rows)
+	if r.Answer.OverLimit > 0 {
+		s := searches[r.Answer.Way()]
+		r.Answer.LimitBuys = s.limitBuys(float64(b.Money.Budget))
+		if s.failed != nil {
+			return nil, s.failed
+		}
+	}
+	asked := answerer{r, rows, len(futures)}
+	r.Futures = asked.losses(ins, futures, r.Answer.Way())
+	r.Futures.Seed = set.Seed
+	r.Futures.Paid = paidBands(paid, int(b.Money.Years)+1)
 	r.BreakEven = [2]BreakEven{
-		breakEven(SmallUnit, &r.Options[2].AsTold, &r.Options[0].AsTold),
-		breakEven(LargerUnit, &r.Options[3].AsTold, &r.Options[0].AsTold),
+		breakEven(SmallUnit, &r.Options[2].Fitted, &r.Options[0].Fitted),
+		breakEven(LargerUnit, &r.Options[3].Fitted, &r.Options[0].Fitted),
 	}
 	if s := b.Box.FittedUnit; s == UnitDead || s == UnitUnknown {
 		if err := r.weighRepair(&w, &book, scale, &air, &idle); err != nil {
 			return nil, err
 		}
 	}
-	r.Verdict = decide(&r.Boat, &r.Options, &r.Futures)
 	return r, nil
+}
+
+// fit searches the work of an option and gives it with that work. Dry stores
+// need none.
+func (o *OptionFigures) fit(told *proposal, ground *trialGround, searches map[OptionID]*searcher) (*proposal, error) {
+	if o.ID == DryStores {
+		return newProposal(told.boat, told.book, told.world, told.leakScale, o.ID, FitOut{})
+	}
+	s := newSearcher(told.boat, told.book, told.world, told.leakScale, o.ID, ground)
+	searches[o.ID] = s
+	var fitted *proposal
+	var err error
+	if o.Fit, fitted, err = findFit(s); err != nil {
+		return nil, err
+	}
+	o.PieceCosts, err = fitted.pieceCosts()
+	return fitted, err
+}
+
+// count reads an option's figures from its trials.
+func (o *OptionFigures) count(trials []Trial) {
+	o.WorksOf100, o.FittedBands = worksOf100(trials), bands(trials)
+	o.PriceOfCold = percentiles(trials, func(t *Trial) float64 { return t.Price })
+	o.ExtraDays = percentiles(trials, func(t *Trial) float64 { return t.ExtraDays })
+	o.KeptDays = percentiles(trials, func(t *Trial) float64 { return t.KeptDays })
+	kept := 0
+	for i := range trials {
+		if trials[i].MedicineKept {
+			kept++
+		}
+	}
+	o.MedicineOf100 = 100 * kept / len(trials) // rounded down: 99 must be 99
+}
+
+// weighCool asks what ice keeps cool where nothing keeps food cold.
+func (r *Reckoning) weighCool(w *world, book *Book, scale float64, ground *trialGround, futures []Future, a *air, idle *idle) error {
+	boat := r.Boat
+	if boat.CoolDecides() {
+		return nil
+	}
+	for _, id := range cold {
+		if r.Of(id).WorksOf100 >= nearlyOf100 {
+			return nil
+		}
+	}
+	boat.Food.CoolIsEnough = quantity.Yes
+	o := OptionFigures{ID: IceOnly}
+	told, err := newProposal(&boat, book, w, scale, IceOnly, FitOut{})
+	if err != nil {
+		return err
+	}
+	fitted, err := o.fit(told, ground, map[OptionID]*searcher{})
+	if err != nil {
+		return err
+	}
+	if err := o.live(told, fitted, a, idle); err != nil {
+		return err
+	}
+	rows, _, err := trials([]*proposal{fitted}, futures, r.Settings.Seed)
+	if err != nil {
+		return err
+	}
+	o.count(rows[0])
+	r.Cool = &o
+	return nil
 }
 
 // The options as told are put to the first of all futures, one in asToldPart,
@@ -249,13 +325,14 @@ func (r *Reckoning) weighRepair(w *world, book *Book, scale float64, a *air, idl
 func (o *OptionFigures) live(told, fitted *proposal, a *air, idle *idle) (err error) {
 	var w witness
 	years := fitted.live(&Typical, a, idle, &w)
-	o.Fortnight = w.fortnight(fitted)
+	o.Fortnight, o.FittedMonths = w.fortnight(fitted), years.months
 	if o.Fitted, err = fitted.desk().outcome(&Typical, years); err != nil {
 		return err
 	}
 	if fitted.fit != told.fit {
 		years = told.live(&Typical, a, idle, nil)
 	}
+	o.AsToldMonths = years.months
 	o.AsTold, err = told.desk().outcome(&Typical, years)
 	return err
 }

@@ -41,7 +41,7 @@ type spellReader struct {
 func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
 	r := &spellReader{p: p, rows: rows}
 	s := p.setup(&Typical)
-	ice := p.icing()
+	ice := p.icing(&Typical)
 	r.ice = heat.NewSurface(ice.FilmWPerM2K, ice.LumpKgPerM3)
 	for m := range 12 {
 		mean := s.Mean(m, s.TargetC)
@@ -94,7 +94,7 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 		gone := (float64(i) + 0.5) / float64(steps)
 		t := s.From.Add(time.Duration(gone * float64(s.To.Sub(s.From))))
 		m := int(t.Month()) - 1
-		out := r.p.walls.OutsideC(quantity.Celsius(r.cabinAt(t)+warmer), quantity.Celsius(r.sea[m]), false)
+		out := r.p.leak().OutsideC(quantity.Celsius(r.cabinAt(t)+warmer), quantity.Celsius(r.sea[m]), false)
 		left := s.Ice - quantity.Kilogram(gone)*s.Melted()
 		outside += float64(out) / float64(steps)
 		target, use := float64(b.Food.Target), quantity.Watt(0)
@@ -106,7 +106,7 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 			goods += (drunk + perishables) / float64(steps)
 			use = quantity.Watt(max(0, r.openings[m]+drunk*(r.cabinAt(t)+warmer-target)+perishables*(r.stowedC-target)))
 		}
-		beside += float64(r.ice.FoodCelsius(left, r.p.walls.Total(), out, use)) / float64(steps)
+		beside += float64(r.ice.FoodCelsius(left, r.p.leak().Total(), out, use)) / float64(steps)
 		spell.Use += use / quantity.Watt(steps)
 	}
 	if boxes > 0 {

@@ -66,7 +66,7 @@ func (p *proposal) unitFigures() UnitFigures {
 	bank := energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}
 	volts := float64(bank.MeanVolts())
 	f := UnitFigures{
-		ID: p.option, VolumeL: p.volumeL, LeakWPerK: float64(p.walls.Total()),
+		ID: p.option, VolumeL: p.volumeL, LeakWPerK: float64(p.leak().Total()),
 		RatedW: float64(r.Cycle.Rated), Eta: r.Cycle.Eta,
 		CapacityW: float64(duty.Working.CapacityW), COP: duty.Working.COP,
 		PlateC: float64(duty.Working.Te), CondenserC: float64(duty.Working.Tc),

@@ -15,12 +15,24 @@ type world struct {
 	plan    *season.Plan
 	hottest int // the ground's hottest month, 0 for January
 	aboard  int // the hottest month with nights aboard; hottest when there are none
+	// yearsAFuture is how many years of weather a future holds: as many as give
+	// daysAFuture days aboard.
+	yearsAFuture int
 }
+
+// A future's weather must not be one lucky weekend. Engineering judgement, from
+// memory.
+const daysAFuture, mostYearsAFuture = 40, 20
 
 func newWorld(b *Boat, ground climate.Ground) world {
 	w := world{ground: ground, sky: climate.NewSky(ground)}
 	w.months = season.NewMonths(ground, w.sky)
 	w.plan = season.NewPlan(b.Cruising.Nights, b.Cruising.TripNights)
+	if nights := len(w.plan.Nights); nights > 0 {
+		w.yearsAFuture = min(mostYearsAFuture, (daysAFuture+nights-1)/nights)
+	} else {
+		w.yearsAFuture = 1
+	}
 	w.aboard = -1
 	for m := range 12 {
 		if ground.Months[m].AirMean > ground.Months[w.hottest].AirMean {

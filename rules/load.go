@@ -62,16 +62,25 @@ func (r *reader) entries(top record, key string, each func(*yaml.Node)) {
 	}
 }
 
+// criterionKinds are the words for economics.CriterionKinds.
+var criterionKinds = func() (words []string) {
+	for _, k := range economics.CriterionKinds {
+		words = append(words, string(k))
+	}
+	return words
+}()
+
 func (p *Pack) readCriteria(r *reader, root *yaml.Node) {
 	top, _ := r.mapping(root, "", "kind", "criteria")
 	seen := map[string]bool{}
 	r.entries(top, "criteria", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "options", "fails", "reason", "examples")
+		rec, ok := r.mapping(n, "", "id", "kind", "options", "fails", "reason", "examples")
 		if !ok {
 			return
 		}
 		c := economics.Criterion{
 			ID:      r.id(rec, seen),
+			Kind:    economics.CriterionKind(r.oneOf(rec, "kind", criterionKinds...)),
 			Options: r.options(rec),
 			Reason:  r.text(rec, "reason"),
 		}

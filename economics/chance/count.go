@@ -5,10 +5,10 @@ import (
 	"slices"
 )
 
-// shareOut scales counts that add up to total into whole counts that add up
+// ShareOut scales counts that add up to total into whole counts that add up
 // to 100: each is rounded down, and those with the largest remainders get the
 // rest (Hamilton's method of apportionment). Equal remainders go by before.
-func shareOut(counts []int, total int, before func(a, b int) bool) []int {
+func ShareOut(counts []int, total int, before func(a, b int) bool) []int {
 	shares := make([]int, len(counts))
 	order := make([]int, len(counts))
 	left := 100

@@ -9,7 +9,7 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Guards the sort by remainder in shareOut: without it the third row fails.
+// Guards the sort by remainder in ShareOut: without it the third row fails.
 // Source: Hamilton's method, worked by hand; the first row is the classic
 // three-way split.
 func TestShareOut(t *testing.T) {
@@ -26,7 +26,7 @@ func TestShareOut(t *testing.T) {
 		for _, count := range row.counts {
 			total += count
 		}
-		if got := shareOut(row.counts, total, func(a, b int) bool { return a < b }); !slices.Equal(got, row.want) {
+		if got := ShareOut(row.counts, total, func(a, b int) bool { return a < b }); !slices.Equal(got, row.want) {
 			t.Errorf("%v: %v, want %v", row.counts, got, row.want)
 		}
 	}

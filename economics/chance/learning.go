@@ -53,34 +53,37 @@ type Switch struct {
 	Beyond quantity.Fraction // share of futures on that side
 }
 
+// leastBeyond is the share of futures that must lie beyond a switching value.
+const leastBeyond = 0.05
+
 // SwitchingValue is the value of one input, given by future as for EVPPI, at
-// which another option becomes preferred, on the same curves; where there are
-// several, the one nearest the input's median. There is none when fewer than
-// one in a hundred futures lie beyond.
+// which another option becomes preferred, on the same curves. There is none
+// when fewer than one in twenty futures lie beyond, nor where the curve goes
+// back and forth, which is scatter and not a turn.
 func (j *Judgement) SwitchingValue(input []float64) (s Switch, ok bool) {
 	margin, order := j.margin(input)
-	nearest := math.Inf(1)
 	n := len(order)
 	for i := 1; i < n; i++ {
 		m, next := margin[order[i-1]], margin[order[i]]
 		if (m < 0) == (next < 0) {
 			continue
 		}
+		if ok {
+			return Switch{}, false
+		}
 		beyond := n - i
 		if m < 0 {
 			beyond = i
 		}
-		if distance := math.Abs(float64(i) - float64(n)/2); 100*beyond >= n && distance < nearest {
-			x, xNext := input[order[i-1]], input[order[i]]
-			s = Switch{
-				At:     x + (xNext-x)*m/(m-next),
-				Above:  next < 0,
-				Beyond: quantity.Fraction(float64(beyond) / float64(n)),
-			}
-			nearest, ok = distance, true
+		x, xNext := input[order[i-1]], input[order[i]]
+		s = Switch{
+			At:     x + (xNext-x)*m/(m-next),
+			Above:  next < 0,
+			Beyond: quantity.Fraction(float64(beyond) / float64(n)),
 		}
+		ok = true
 	}
-	return s, ok
+	return s, ok && s.Beyond >= leastBeyond
 }
 
 // margin gives for each future how much more the best rival is expected to

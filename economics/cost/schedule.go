@@ -8,13 +8,13 @@ import (
 
 // Line is one thing an option costs.
 type Line struct {
-	Name       string         // as printed in a cost table
-	First      quantity.Money // paid today
-	Yearly     quantity.Money // paid at the end of each year; negative when it saves
-	Life       quantity.Year  // from buying to wearing out, fractions allowed; 0 when it lasts
-	Used       quantity.Year  // of the first life, when the thing is there already; less than Life
-	Renewal    quantity.Money // paid at the end of each life
-	SeenAtSale quantity.Money // got back at the end of the horizon, 0 or more; 0 unless the owner will sell
+	Name    string            // as printed in a cost table
+	First   quantity.Money    // paid today
+	Yearly  quantity.Money    // paid at the end of each year; negative when it saves
+	Life    quantity.Year     // from buying to wearing out, fractions allowed; 0 when it lasts
+	Used    quantity.Year     // of the first life, when the thing is there already; less than Life
+	Renewal quantity.Money    // paid at the end of each life
+	Resale  quantity.Fraction // of its price, got back at the end of the horizon; 0 unless the owner will sell
 }
 
 // Schedule lays the lines out over a horizon of 1 year or more and returns
@@ -24,11 +24,12 @@ type Line struct {
 //   - a renewal falls at the end of the year in which its life runs out: a life
 //     of 2.5 years is renewed in years 3, 5, 8, 10
 //   - nothing is renewed in the last year, for its owner has no more use of it
-//   - the one residual is what is seen again at the sale, in the last year; no
-//     credit is given for life left over, which a boat's buyer hardly pays for
+//   - what is left in the last year: of a thing bought first, Resale of its
+//     price; of a renewal, its unused years as a straight line, or Resale of it,
+//     whichever is more, so that one year more never costs a whole renewal
 //
-// The first three are NIST Handbook 135 and ASTM E917, from memory; the
-// residual is stricter than theirs.
+// NIST Handbook 135 and ASTM E917, from memory; they credit unused years of
+// first costs, too, which a boat's buyer hardly pays for.
 func Schedule(lines []Line, years int, into Flows) Flows {
 	flows := blank(years, into)
 	for i := range lines {
@@ -58,7 +59,22 @@ func (l *Line) enter(owning, running Flows) {
 			owning[year] += l.Renewal * quantity.Money(l.wornOut(year)-l.wornOut(year-1))
 		}
 	}
-	owning[last] -= l.SeenAtSale
+	owning[last] -= l.residual(last)
+}
+
+// residual is what the line leaves at the end of the horizon.
+func (l *Line) residual(years int) quantity.Money {
+	renewals := 0.0
+	if l.Life > 0 && years > 0 {
+		renewals = l.wornOut(years - 1)
+	}
+	if renewals == 0 {
+		return quantity.Money(l.Resale) * l.First
+	}
+	// All lives bought so far end at this age.
+	end := (renewals+1)*float64(l.Life) - float64(l.Used)
+	unused := min(1, max(0, (end-float64(years))/float64(l.Life)))
+	return l.Renewal * quantity.Money(max(unused, float64(l.Resale)))
 }
 
 // wornOut counts the lives that have run out by the end of a year. The small

@@ -3,6 +3,7 @@ package heat
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"coldreckon/economics/quantity"
 )
@@ -78,6 +79,19 @@ func (s Spec) WithAddedFoam(sides []Side, thickness quantity.Metre) (Spec, error
 		}
 	}
 	return s, nil
+}
+
+// WithFoamBehind adds a sheet of dry extruded polystyrene behind the given
+// sides, outside the box, which keeps its room. Sides that are not known are
+// passed over; thickness is over 0.
+func (s Spec) WithFoamBehind(sides []Side, thickness quantity.Metre) Spec {
+	for f := range s.Faces {
+		if slices.Contains(sides, s.Faces[f].Side) {
+			layers := slices.Clone(s.Faces[f].Layers)
+			s.Faces[f].Layers = append(layers, Layer{Material: XPS, State: Dry, Thickness: thickness})
+		}
+	}
+	return s
 }
 
 func shrink(d *quantity.Dimensions, side int, by quantity.Metre) {

@@ -1,0 +1,606 @@
+package economics
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"coldreckon/economics/heat"
+)
+
+const (
+	// reachShare is the part of the search's futures in which a fitted option must work.
+	reachShare = 0.9
+	// A search always meets so many futures, drawn from a seed of its own:
+	// neither the number of futures asked for nor their seed changes the work
+	// that is proposed.
+	searchFutures = 400
+	searchSeed    = 0x5ea
+	// nearShare is how much less often the nearest fit-out may work than the
+	// one that works most often, where nothing reaches; and nearCold how much
+	// less of the days it may keep cold. Engineering judgement, from memory.
+	nearShare, nearCold = 0.05, 0.05
+	// Work is dropped while what is left stays within this share, or this sum,
+	// of the cheapest. Engineering judgement, from memory.
+	slackShare, slackMoney = 0.05, 10
+	// Foam on the inside takes no more of the box than this, unless nothing
+	// else reaches or it is much cheaper. Engineering judgement, from memory.
+	roomyShare, muchCheaper = 0.4, 0.1
+)
+
+// boxWork is one piece of work on the box, ready to be compared.
+type boxWork struct {
+	fit    FitOut
+	leak   heat.Conductance
+	swap   float64 // L of air that an opening exchanges, at no ice
+	litres float64
+	lost   float64 // share of the told box
+	work   price
+}
+
+// price is what work costs.
+type price struct {
+	present float64 // mean present cost
+	first   float64 // paid at first, at typical prices
+}
+
+func (p price) plus(o price) price  { return price{p.present + o.present, p.first + o.first} }
+func (p price) minus(o price) price { return price{p.present - o.present, p.first - o.first} }
+
+// atLeast tells whether a box keeps cold no worse than another in any way, and
+// has no less room.
+func (a *boxWork) atLeast(b *boxWork) bool {
+	const tiny = 1e-9
+	return a.leak.Cabin <= b.leak.Cabin+tiny && a.leak.Sea <= b.leak.Sea+tiny && a.leak.Engine <= b.leak.Engine+tiny &&
+		a.leak.Deck <= b.leak.Deck+tiny && a.swap <= b.swap+tiny
+}
+
+// cell is one fit-out that a search may choose.
+type cell struct {
+	fit   FitOut
+	box   int     // its work on the box, among searcher.boxes; -1 where that is none of them
+	work  float64 // mean present cost of all its work, nearly
+	first float64 // paid at first for the option and its work, at typical prices
+	out   bool    // shown not to reach
+}
+
+// look is a cell with the trials it went through.
+type look struct {
+	cell   int
+	trials []Trial // by future; counts where seen
+	seen   []bool
+	count  int // of those seen
+	fails  int
+	// sampled tells that the sample was seen; cost and cold are then the mean
+	// present cost and the mean share of days kept over it.
+	sampled    bool
+	cost, cold float64
+}
+
+func (l *look) works() int { return l.count - l.fails }
+
+// sampleWorks counts the futures of the sample in which it works.
+func (l *look) sampleWorks(sample []int) (n int) {
+	for _, k := range sample {
+		if l.trials[k].Works {
+			n++
+		}
+	}
+	return n
+}
+
+// searcher looks for the cheapest fit-out of one option that reaches.
+type searcher struct {
+	boat      *Boat
+	book      *Book
+	world     *world
+	leakScale float64
+	option    OptionID
+	ground    *trialGround
+
+	boxes  []boxWork
+	better [][]bool // whether one box is at least as good as another
+	cells  []cell   // cheapest work first
+	hard   []int    // futures, hardest first
+	sample []int    // every fourth future, by which costs are compared
+	looks  map[int]*look
+	failed error
+}
+
+func newSearcher(b *Boat, book *Book, w *world, scale float64, id OptionID, ground *trialGround) *searcher {
+	s := &searcher{boat: b, book: book, world: w, leakScale: scale, option: id, ground: ground, looks: map[int]*look{}}
+	for k := range ground.futures {
+		s.hard = append(s.hard, k)
+		if k%4 == 0 {
+			s.sample = append(s.sample, k)
+		}
+	}
+	var unit *Unit
+	switch id {
+	case SmallUnit:
+		unit = &b.Small
+	case LargerUnit:
+		unit = &b.Larger
+	}
+	priced := s.pricer()
+	base := priced(FitOut{})
+	others := otherWorks(b, id, unit)
+	prices := make([]price, len(others))
+	for i, o := range others {
+		prices[i] = priced(o).minus(base)
+	}
+	s.collectBoxes(boxWorks(b, unit), priced, base)
+	for i := range s.boxes {
+		for j, o := range others {
+			fit := s.boxes[i].fit.with(o)
+			if s.fits(fit, s.boxes[i].litres) {
+				work := s.boxes[i].work.plus(prices[j])
+				s.cells = append(s.cells, cell{fit: fit, box: i, work: work.present, first: base.first + work.first})
+			}
+		}
+	}
+	slices.SortStableFunc(s.cells, func(a, b cell) int { return cmp.Compare(a.work, b.work) })
+	return s
+}
+
+// collectBoxes keeps the works on the box that no other beats in price, leak,
+// air and room together.
+func (s *searcher) collectBoxes(works []FitOut, priced func(FitOut) price, base price) {
+	var all []boxWork
+	for _, fit := range works {
+		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
+		if err != nil {
+			continue // no box is left
+		}
+		all = append(all, boxWork{fit: fit, leak: *p.leak(), swap: p.swap * p.volumeL, litres: p.volumeL,
+			lost: 1 - p.volumeL/p.toldL, work: priced(fit).minus(base)})
+	}
+	slices.SortStableFunc(all, func(a, b boxWork) int { return cmp.Compare(a.work.present, b.work.present) })
+	for i := range all {
+		beaten := false
+		for j := range s.boxes {
+			beaten = beaten || s.boxes[j].atLeast(&all[i]) && s.boxes[j].litres >= all[i].litres-1e-9
+		}
+		if !beaten {
+			s.boxes = append(s.boxes, all[i])
+		}
+	}
+	s.better = make([][]bool, len(s.boxes))
+	for i := range s.boxes {
+		s.better[i] = make([]bool, len(s.boxes))
+		for j := range s.boxes {
+			s.better[i][j] = s.boxes[i].atLeast(&s.boxes[j])
+		}
+	}
+}
+
+// fits tells whether all that has to go into the cold space goes in.
+func (s *searcher) fits(fit FitOut, litres float64) bool {
+	p := proposal{boat: s.boat, option: s.option, fit: fit, volumeL: litres, toldL: float64(s.boat.Box.shape().Volume())}
+	switch s.option {
+	case SmallUnit:
+		p.unit = &s.boat.Small
+	case LargerUnit:
+		p.unit = &s.boat.Larger
+	}
+	return p.hasRoom()
+}
+
+// pricer gives what an option with a fit-out costs with nothing used aboard:
+// from one fit-out to the next, what the work costs.
+func (s *searcher) pricer() func(FitOut) price {
+	mean := Typical
+	mean.Materials = 0
+	for _, f := range s.ground.futures {
+		mean.Materials += f.Materials / float64(len(s.ground.futures))
+	}
+	return func(fit FitOut) price {
+		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
+		if err != nil {
+			return price{math.Inf(1), math.Inf(1)}
+		}
+		desk := p.desk()
+		o, err := desk.outcome(&mean, aYear{})
+		if err != nil {
+			s.failed = err
+			return price{math.Inf(1), math.Inf(1)}
+		}
+		present := o.Present
+		if o, err = desk.outcome(&Typical, aYear{}); err != nil {
+			s.failed = err
+		}
+		return price{present, o.First}
+	}
+}
+
+// above tells whether cell a has at least what cell b has of everything that
+// can only help.
+func (s *searcher) above(a, b *cell) bool {
+	if a.box < 0 || b.box < 0 {
+		return a.fit == b.fit
+	}
+	if !s.better[a.box][b.box] {
+		return false
+	}
+	x, y := &a.fit, &b.fit
+	if s.option == IceOnly { // more ice in a smaller box is not always more
+		ice := func(c *cell) float64 { return s.boxes[c.box].litres * float64(s.share(&c.fit)) }
+		if ice(a) < ice(b)-1e-9 {
+			return false
+		}
+	}
+	return (x.ColdStart || !y.ColdStart) && (!x.NoIceRuns || y.NoIceRuns) && (x.Vent || !y.Vent) && x.PanelWp >= y.PanelWp && x.Battery >= y.Battery
+}
+
+func (s *searcher) share(f *FitOut) float64 {
+	if f.IceShare > 0 {
+		return float64(f.IceShare)
+	}
+	return float64(s.boat.Ice.ShareOfBox)
+}
+
+// look gives the trials of a cell, none of them seen the first time.
+func (s *searcher) look(c int) *look {
+	l, known := s.looks[c]
+	if !known {
+		n := len(s.ground.futures)
+		l = &look{cell: c, trials: make([]Trial, n), seen: make([]bool, n)}
+		s.looks[c] = l
+	}
+	return l
+}
+
+// see puts a cell to some futures; those already seen are passed over.
+func (s *searcher) see(l *look, futures []int) {
+	var fresh []int
+	for _, k := range futures {
+		if !l.seen[k] {
+			fresh = append(fresh, k)
+		}
+	}
+	if len(fresh) == 0 || s.failed != nil {
+		return
+	}
+	p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.cells[l.cell].fit)
+	if err == nil {
+		err = s.ground.run(p, fresh, l.trials)
+	}
+	if err != nil {
+		s.failed = err
+		return
+	}
+	for _, k := range fresh {
+		l.seen[k] = true
+		l.count++
+		if !l.trials[k].Works {
+			l.fails++
+		}
+	}
+}
+
+// priced gives a cell with its cost over the sample, in which all cells are
+// compared: what the work costs is nearly all of it, and the rest varies little.
+func (s *searcher) priced(c int) *look {
+	l := s.look(c)
+	if l.sampled {
+		return l
+	}
+	s.see(l, s.sample)
+	l.sampled = s.failed == nil
+	for _, k := range s.sample {
+		l.cost += l.trials[k].Present / float64(len(s.sample))
+		l.cold += l.trials[k].KeptShare / float64(len(s.sample))
+	}
+	return l
+}
+
+// whole puts a cell to every future.
+func (s *searcher) whole(c int) *look {
+	l := s.look(c)
+	s.see(l, s.hard)
+	return l
+}
+
+// batch is how many futures are looked at before it is asked whether the rest matters.
+const batch = 32
+
+// reaches tells whether a unit's cell fails in no more futures than allowed.
+// What a cell above it failed in, it fails in; what one below it works in, it
+// works in.
+func (s *searcher) reaches(c, allowed int) bool {
+	l := s.look(c)
+	var failing, working []bool
+	for _, other := range s.looks {
+		if other.count == 0 || other == l {
+			continue
+		}
+		over, under := s.above(&s.cells[other.cell], &s.cells[c]), s.above(&s.cells[c], &s.cells[other.cell])
+		if !over && !under {
+			continue
+		}
+		if failing == nil {
+			failing, working = make([]bool, len(s.hard)), make([]bool, len(s.hard))
+		}
+		for k, seen := range other.seen {
+			if seen && over && !other.trials[k].Works {
+				failing[k] = true
+			}
+			if seen && under && other.trials[k].Works {
+				working[k] = true
+			}
+		}
+	}
+	inferred := 0 // futures whose outcome follows from others'
+	var open []int
+	for _, k := range s.hard {
+		switch {
+		case l.seen[k]:
+		case failing != nil && failing[k]:
+			inferred++
+		case working != nil && working[k]:
+		default:
+			open = append(open, k)
+		}
+	}
+	for l.fails+inferred <= allowed && len(open) > 0 && s.failed == nil {
+		n := min(batch, len(open))
+		s.see(l, open[:n])
+		open = open[n:]
+	}
+	return l.fails+inferred <= allowed
+}
+
+// leastCost gives what a cell costs at least: its work, and what a cell above
+// it with the same habits uses, which cannot be more.
+func (s *searcher) leastCost(c int) float64 {
+	least := 0.0
+	for _, l := range s.looks {
+		o := &s.cells[l.cell]
+		if l.sampled && o.fit.ColdStart == s.cells[c].fit.ColdStart && s.above(o, &s.cells[c]) {
+			least = max(least, l.cost-o.work)
+		}
+	}
+	return s.cells[c].work + least
+}
+
+// ruleOut rules out every cell below one that does not reach.
+func (s *searcher) ruleOut(c int) {
+	for i := range s.cells {
+		if s.above(&s.cells[c], &s.cells[i]) {
+			s.cells[i].out = true
+		}
+	}
+}
+
+// tops gives the allowed cells above which no other allowed cell is.
+func (s *searcher) tops(allowed func(*cell) bool) []int {
+	var tops []int
+	for i := len(s.cells) - 1; i >= 0; i-- { // the dearest first
+		c := &s.cells[i]
+		if !allowed(c) || slices.ContainsFunc(tops, func(t int) bool { return s.above(&s.cells[t], c) }) {
+			continue
+		}
+		tops = slices.DeleteFunc(tops, func(t int) bool { return s.above(c, &s.cells[t]) })
+		tops = append(tops, i)
+	}
+	return tops
+}
+
+// goal is what a fit-out must reach.
+type goal struct {
+	fails int     // futures of the search in which it may fail, at most
+	cold  float64 // mean share of days kept, at least
+}
+
+// cheapest gives the cheapest of the allowed cells that reach the goal and cost
+// less than a sum; -1 when there is none.
+//
+// For a unit more of a piece never hurts, future by future: a cell that fails
+// rules out all below it. From the top it goes down to a first result; then the
+// dearest cell that may still be cheaper is tried, again and again. For ice
+// nothing of the kind is taken for granted but where a cell fails by far.
+func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int {
+	for i := range s.cells {
+		s.cells[i].out = false
+	}
+	if s.option == IceOnly {
+		return s.cheapestIce(allowed, g, under)
+	}
+	best := -1
+	take := func(c int) {
+		if l := s.priced(c); l.cold >= g.cold && l.cost < under {
+			best, under = c, l.cost
+		}
+	}
+	for _, top := range s.tops(allowed) {
+		if !s.reaches(top, g.fails) {
+			s.ruleOut(top)
+			continue
+		}
+		take(top)
+		take(s.descend(top, allowed, g))
+	}
+	done := map[int]bool{}
+	for s.failed == nil {
+		next := -1
+		for i := len(s.cells) - 1; i >= 0; i-- {
+			c := &s.cells[i]
+			if c.out || done[i] || c.work >= under || !allowed(c) || s.leastCost(i) >= under-1e-9 {
+				continue
+			}
+			next = i
+			break
+		}
+		if next < 0 {
+			break
+		}
+		done[next] = true
+		if !s.reaches(next, g.fails) {
+			s.ruleOut(next)
+			continue
+		}
+		take(next)
+		low := s.descend(next, allowed, g)
+		done[low] = true
+		take(low)
+	}
+	return best
+}
+
+// descend goes from a cell that reaches to one below it with cheaper work that
+// still does, until none of the steps tried does.
+func (s *searcher) descend(c int, allowed func(*cell) bool, g goal) int {
+	for moved := true; moved && s.failed == nil; {
+		moved = false
+		var below []int // each differs from c in one way
+		for i := range s.cells[:c] {
+			if o := &s.cells[i]; !o.out && allowed(o) && s.above(&s.cells[c], o) && s.oneStep(&s.cells[c], o) {
+				below = append(below, i)
+			}
+		}
+		for _, i := range below { // the cheapest first
+			if s.reaches(i, g.fails) {
+				if g.cold > 0 && s.priced(i).cold < g.cold {
+					continue
+				}
+				c, moved = i, true
+				break
+			}
+			s.ruleOut(i)
+		}
+	}
+	return c
+}
+
+// oneStep tells whether two cells differ in one kind of piece only.
+func (s *searcher) oneStep(a, b *cell) bool {
+	n := 0
+	for _, differ := range []bool{a.box != b.box, a.fit.ColdStart != b.fit.ColdStart, a.fit.Vent != b.fit.Vent,
+		a.fit.PanelWp != b.fit.PanelWp, a.fit.Battery != b.fit.Battery, a.fit.IceShare != b.fit.IceShare, a.fit.NoIceRuns != b.fit.NoIceRuns} {
+		if differ {
+			n++
+		}
+	}
+	return n == 1
+}
+
+// cheapestIce goes through the cells from the cheapest work up, and leaves off
+// where no saving of ice could make up for dearer work. A few futures show what
+// is hopeless; cells that have less of everything than one that fails by far are
+// not looked at.
+func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) int {
+	leastUse := math.Inf(1)
+	used := func(c int) {
+		if l := s.priced(c); l.cost-s.cells[c].work < leastUse {
+			leastUse = l.cost - s.cells[c].work
+		}
+	}
+	for _, top := range s.tops(allowed) {
+		if s.hopeful(top, g) {
+			used(top)
+		}
+	}
+	best := -1
+	for i := range s.cells {
+		c := &s.cells[i]
+		if c.out || !allowed(c) {
+			continue
+		}
+		if s.failed != nil || best >= 0 && c.work+leastUse >= under {
+			break
+		}
+		if !s.hopeful(i, g) {
+			continue
+		}
+		used(i)
+		if l := s.priced(i); l.cost < under && l.cold >= g.cold && s.reachesAlone(i, g.fails) {
+			best, under = i, l.cost
+		}
+	}
+	return best
+}
+
+// hopeful glances at a cell in the sample, part by part, and tells whether it
+// may reach the goal: fails at most three standard errors beyond the share
+// allowed. What fails by a tenth of the futures more rules out all below it.
+func (s *searcher) hopeful(c int, g goal) bool {
+	share := float64(g.fails) / float64(len(s.hard))
+	l := s.look(c)
+	for from := 0; from < len(s.sample); from += len(s.sample) / 5 {
+		s.see(l, s.sample[from:min(from+len(s.sample)/5, len(s.sample))])
+		n := float64(l.count)
+		beyond := float64(l.fails) - share*n - 3*math.Sqrt(n*max(0.04, share*(1-share)))
+		if beyond > 0.1*n {
+			s.ruleOut(c)
+		}
+		if beyond > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// reachesAlone is reaches without help from other cells.
+func (s *searcher) reachesAlone(c, allowed int) bool {
+	l := s.look(c)
+	for n := 0; n < len(s.hard) && l.fails <= allowed; n += batch {
+		s.see(l, s.hard[n:min(n+batch, len(s.hard))])
+	}
+	return l.fails <= allowed
+}
+
+// harden puts the futures in order, those first in which a cell fails, then
+// those in which it keeps fewest days.
+func (s *searcher) harden(l *look) {
+	slices.SortStableFunc(s.hard, func(a, b int) int {
+		x, y := &l.trials[a], &l.trials[b]
+		if x.Works != y.Works {
+			if y.Works {
+				return -1
+			}
+			return 1
+		}
+		return cmp.Compare(x.KeptShare, y.KeptShare)
+	})
+}
+
+// drop leaves pieces out one at a time, the least loss first, while the rest
+// still reaches and stays near the cheapest.
+func (s *searcher) drop(c int, g goal) int {
+	most := s.priced(c).cost
+	most = max(most+slackMoney, most*(1+slackShare))
+	for s.failed == nil {
+		best := -1
+		for _, item := range s.cells[c].fit.items() {
+			i := s.find(s.cells[c].fit.without(item.Piece))
+			if i < 0 || s.option == IceOnly && !s.hopeful(i, g) || !s.reachesAlone(i, g.fails) {
+				continue
+			}
+			if l := s.priced(i); l.cold >= g.cold && l.cost <= most && (best < 0 || l.cost < s.looks[best].cost) {
+				best = i
+			}
+		}
+		if best < 0 {
+			return c
+		}
+		c = best
+	}
+	return c
+}
+
+// find gives the cell of a fit-out. Work on the box that was beaten has none
+// yet: it is made, as a piece left out may lead there. It is -1 where it does
+// not fit.
+func (s *searcher) find(fit FitOut) int {
+	for i := range s.cells {
+		if s.cells[i].fit == fit {
+			return i
+		}
+	}
+	p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
+	if err != nil || !p.hasRoom() {
+		return -1
+	}
+	s.cells = append(s.cells, cell{fit: fit, box: -1})
+	return len(s.cells) - 1
+}

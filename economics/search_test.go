@@ -1,0 +1,158 @@
+package economics
+
+import (
+	"math"
+	"math/rand/v2"
+	"os"
+	"strconv"
+	"testing"
+
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// narrow invents a boat for which only a few pieces of work make sense, so
+// that every fit-out can be looked at. The same seed gives the same boat.
+func narrow(seed uint64) Boat {
+	rng := rand.New(rand.NewPCG(seed, 23))
+	between := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
+	b := dunlin()
+	b.Cruising.Nights = [12]float64{5: float64(2 + rng.IntN(6)), 6: float64(4 + rng.IntN(8)), 7: float64(rng.IntN(4))}
+	b.Cruising.Ground = []string{"maine-coast", "chesapeake-bay", "aegean-cyclades", "southern-baltic"}[rng.IntN(4)]
+	b.Cruising.TripNights = float64(2 + rng.IntN(8))
+	b.Cruising.BeforeTrip = []BeforeTrip{Warm, Precooled, Running}[rng.IntN(3)]
+	b.Box.Volume = quantity.Litre(between(60, 150))
+	b.Box.LidSeal = []heat.Seal{heat.GoodSeal, heat.PoorSeal, heat.NoSeal}[rng.IntN(3)]
+	foam := quantity.Metre(between(0.02, 0.06))
+	for i, side := range heat.Sides {
+		f := b.Box.Faces[side]
+		f.Foam, f.Reach = foam, NotReached
+		if i > 0 && rng.IntN(2) == 0 {
+			f.Reach = []Reach{FromInside, FromOutside}[rng.IntN(2)]
+		}
+		b.Box.Faces[side] = f
+	}
+	b.Power.Battery = quantity.AmpHour(between(60, 200))
+	b.Power.SolarWp = quantity.Watt(between(0, 120))
+	b.Power.MaxPanelWp = b.Power.SolarWp + 50*quantity.Watt(rng.IntN(3))
+	b.Power.EngineHoursPerDay = between(0, 1)
+	b.Small.RatedCooling = quantity.Watt(between(35, 60))
+	b.Small.CooledBy = "fan"
+	b.Food.ColdDaysWanted = 0.8
+	return b
+}
+
+// newSearch readies a search of a boat with the tests' own book, in fewer
+// futures than a report's so that every fit-out can be looked at.
+func newSearch(t *testing.T, b *Boat, book *Book, option OptionID, futures int) *searcher {
+	t.Helper()
+	ground, err := b.Ground()
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := newWorld(b, ground)
+	box, err := boxEvidence(b, &w)
+	if err != nil {
+		t.Fatal(err)
+	}
+	drawn := draw(inputs(b, book, &w, &box), mayBeBare(b, &box), futures, 2)
+	return newSearcher(b, book, &w, float64(box.Leak/box.Drawn.Total()), option, newTrialGround(b, &w, drawn, 2))
+}
+
+// everyFitOut looks at every fit-out there is, work on the box that others beat
+// included, and gives the least mean present cost of those that reach, by how
+// much of the box they leave.
+func everyFitOut(t *testing.T, b *Boat, book *Book, option OptionID, futures int) (roomy, any float64, most, looked int) {
+	t.Helper()
+	s := newSearch(t, b, book, option, futures)
+	var unit *Unit
+	if option == SmallUnit {
+		unit = &b.Small
+	}
+	g := s.goalOf()
+	roomy, any = math.Inf(1), math.Inf(1)
+	for _, box := range boxWorks(b, unit) {
+		for _, other := range otherWorks(b, option, unit) {
+			c := s.find(box.with(other))
+			if c < 0 {
+				continue
+			}
+			looked++
+			l := s.whole(c)
+			most = max(most, l.works())
+			if l.fails > g.fails {
+				continue
+			}
+			p, err := newProposal(b, book, s.world, s.leakScale, option, s.cells[c].fit)
+			if err != nil {
+				t.Fatal(err)
+			}
+			any = min(any, l.cost)
+			if 1-p.volumeL/p.toldL <= roomyShare {
+				roomy = min(roomy, l.cost)
+			}
+		}
+	}
+	if s.failed != nil {
+		t.Fatal(s.failed)
+	}
+	return roomy, any, most, looked
+}
+
+// The search against every fit-out there is, on boats with a few pieces of
+// work in a few sizes each: it reaches whenever one of them does, within 1 % of
+// the cheapest.
+func TestSearchAgainstEveryFitOut(t *testing.T) {
+	boats, futures := 30, 40
+	if testing.Short() {
+		boats = 8
+	}
+	if n, err := strconv.Atoi(os.Getenv("COLDRECKON_SEARCH_BOATS")); err == nil {
+		boats = n
+	}
+	book := testBook()
+	var reachable, exact, evaluated, most int
+	for seed := range uint64(boats) {
+		option := SmallUnit
+		if seed%3 == 2 {
+			option = IceOnly
+		}
+		b := narrow(60 + seed)
+		roomy, any, works, looked := everyFitOut(t, &b, &book, option, futures)
+		most = max(most, looked)
+		s := newSearch(t, &b, &book, option, futures)
+		fit, _, err := findFit(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		evaluated += s.full
+		if fit.Reached != !math.IsInf(any, 1) {
+			t.Errorf("boat %d, %s: reached %v; the cheapest of %d fit-outs that reach costs %.0f", seed, option, fit.Reached, looked, any)
+			continue
+		}
+		least := roomy
+		if math.IsInf(roomy, 1) {
+			least = any
+		}
+		if !fit.Reached {
+			if got := int(math.Round(fit.SearchWorks * float64(futures))); float64(got) < float64(works)-nearShare*float64(futures)-1e-9 {
+				t.Errorf("boat %d, %s: the nearest works in %d of %d, another in %d", seed, option, got, futures, works)
+			}
+			continue
+		}
+		reachable++
+		if fit.LeastPresent <= least*(1+1e-9) {
+			exact++
+		}
+		if fit.LeastPresent > 1.01*least {
+			t.Errorf("boat %d, %s: the search found %.0f (%+v); the least of %d fit-outs is %.0f", seed, option, fit.LeastPresent, fit.Out, looked, least)
+		}
+		if fit.SearchPresent > max(fit.LeastPresent+slackMoney, (1+slackShare)*fit.LeastPresent)+1e-6 {
+			t.Errorf("boat %d, %s: with less work it costs %.0f, the cheapest %.0f", seed, option, fit.SearchPresent, fit.LeastPresent)
+		}
+	}
+	t.Logf("exact on %d of %d boats that can be made to work, among up to %d fit-outs; %.1f looked at through all futures", exact, reachable, most, float64(evaluated)/float64(boats))
+	if reachable < boats/4 || most < 100 {
+		t.Errorf("%d boats reach, at most %d fit-outs: too little to search", reachable, most)
+	}
+}
