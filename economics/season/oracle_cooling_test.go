@@ -103,7 +103,6 @@ func (o *oracle) start(r season.Refrigerator, trip season.Trip, firstDay int, su
 		if o.meanSunWh(a.month) >= o.closedBoxWh(r, a.month) {
 			return o.aimC(), r.StoreKJ, full
 		}
-		return a.cabinC, 0, bank{wh: float64(s.Power.Bank.RestartWh)}
 	}
 	return a.cabinC, 0, full
 }

@@ -36,9 +36,10 @@ type Refrigerator struct {
 // The box starts warm, at the cabin's temperature, or cooled to its aim with all
 // that lives in it and a day's drinks; the first perishables follow from their bag.
 //
-// A box left running on its own sun starts cold, with a full bank, in months
-// whose mean day of sun covers the closed box and the fan; in the others it
-// starts warm with the bank at its restart level.
+// A box left running on its own sun starts cold in months whose mean day of sun
+// covers the closed box and the fan. In the others nobody leaves it running, and
+// it starts warm: a habit that flattened the bank first would be dropped, and a
+// search in which more of a piece can hurt finds nothing for sure.
 func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 	t.begin(s)
 	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, r, t, trace) })
@@ -167,7 +168,6 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 		if s.closedBoxWh(month, r) <= s.SunWh(month) {
 			return aimC, r.StoreKJ, b
 		}
-		b.wh, b.storedWh = b.restartWh, b.restartWh
 	}
 	return boxC, 0, b
 }
