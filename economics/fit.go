@@ -84,23 +84,23 @@ func (s *searcher) search(fit *Fit) int {
 func (s *searcher) nearest(allowed func(*cell) bool) (int, goal) {
 	n := len(s.hard)
 	most, cold, top := -1, 0.0, -1
-	tops, glanced := s.tops(allowed), 0
-	for _, c := range tops {
-		glanced = max(glanced, s.priced(c).sampleWorks(s.sample))
+	glanced := -1
+	for _, c := range s.tops(allowed) {
+		l := s.priced(c)
+		if works := l.sampleWorks(s.sample); works > glanced || works == glanced && l.cold > cold {
+			glanced, cold, top = works, l.cold, c
+		}
 	}
-	for _, c := range tops {
-		if s.priced(c).sampleWorks(s.sample) < glanced-len(s.sample)/10 {
-			continue // a glance is rarely off by that much
-		}
-		l := s.whole(c)
-		if l.works() > most || l.works() == most && l.cold > cold {
-			most, cold, top = l.works(), l.cold, c
-		}
+	if top >= 0 {
+		most = s.whole(top).works()
 	}
 	if top < 0 {
 		return -1, goal{}
 	}
 	g := goal{fails: n - most + int(nearShare*float64(n)), cold: cold - nearCold}
+	if s.option == IceOnly {
+		return s.betterNear(top, allowed, g), g
+	}
 	if c := s.cheapest(allowed, g, math.Inf(1)); c >= 0 {
 		return c, g
 	}

@@ -191,8 +191,8 @@ func (s *searcher) fits(fit FitOut, litres float64) bool {
 func (s *searcher) pricer() func(FitOut) price {
 	mean := Typical
 	mean.Materials = 0
-	for _, f := range s.ground.futures {
-		mean.Materials += f.Materials / float64(len(s.ground.futures))
+	for _, k := range s.sample {
+		mean.Materials += s.ground.futures[k].Materials / float64(len(s.sample))
 	}
 	return func(fit FitOut) price {
 		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
@@ -302,63 +302,66 @@ func (s *searcher) whole(c int) *look {
 }
 
 // batch is how many futures are looked at before it is asked whether the rest matters.
-const batch = 32
+const batch = 16
 
-// reaches tells whether a unit's cell fails in no more futures than allowed.
-// What a cell above it failed in, it fails in; what one below it works in, it
-// works in.
-func (s *searcher) reaches(c, allowed int) bool {
+// reaches tells whether a unit's cell fails in no more of some futures than
+// allowed. What a cell above it failed in, it fails in; what one below it works
+// in, it works in.
+func (s *searcher) reaches(c, allowed int, futures []int) bool {
 	l := s.look(c)
-	var failing, working []bool
+	failing, working := make([]bool, len(s.hard)), make([]bool, len(s.hard))
 	for _, other := range s.looks {
 		if other.count == 0 || other == l {
 			continue
 		}
-		over, under := s.above(&s.cells[other.cell], &s.cells[c]), s.above(&s.cells[c], &s.cells[other.cell])
-		if !over && !under {
-			continue
-		}
-		if failing == nil {
-			failing, working = make([]bool, len(s.hard)), make([]bool, len(s.hard))
-		}
-		for k, seen := range other.seen {
-			if seen && over && !other.trials[k].Works {
-				failing[k] = true
+		if other.fails > 0 && s.above(&s.cells[other.cell], &s.cells[c]) {
+			for k, seen := range other.seen {
+				failing[k] = failing[k] || seen && !other.trials[k].Works
 			}
-			if seen && under && other.trials[k].Works {
-				working[k] = true
+		}
+		if other.works() > 0 && s.above(&s.cells[c], &s.cells[other.cell]) {
+			for k, seen := range other.seen {
+				working[k] = working[k] || seen && other.trials[k].Works
 			}
 		}
 	}
-	inferred := 0 // futures whose outcome follows from others'
+	fails := 0
 	var open []int
-	for _, k := range s.hard {
+	for _, k := range futures {
 		switch {
-		case l.seen[k]:
-		case failing != nil && failing[k]:
-			inferred++
-		case working != nil && working[k]:
-		default:
+		case l.seen[k] && !l.trials[k].Works, !l.seen[k] && failing[k]:
+			fails++
+		case !l.seen[k] && !working[k]:
 			open = append(open, k)
 		}
 	}
-	for l.fails+inferred <= allowed && len(open) > 0 && s.failed == nil {
+	for fails <= allowed && len(open) > 0 && s.failed == nil {
 		n := min(batch, len(open))
 		s.see(l, open[:n])
+		for _, k := range open[:n] {
+			if !l.trials[k].Works {
+				fails++
+			}
+		}
 		open = open[n:]
 	}
-	return l.fails+inferred <= allowed
+	return fails <= allowed
 }
 
 // leastCost gives what a cell costs at least: its work, and what a cell above
 // it with the same habits uses, which cannot be more.
 func (s *searcher) leastCost(c int) float64 {
 	least := 0.0
+	fit := &s.cells[c].fit
 	for _, l := range s.looks {
 		o := &s.cells[l.cell]
-		if l.sampled && o.fit.ColdStart == s.cells[c].fit.ColdStart && s.above(o, &s.cells[c]) {
-			least = max(least, l.cost-o.work)
+		if l.sampled && l.cost-o.work > least && o.fit.ColdStart == fit.ColdStart && o.fit.IceShare == fit.IceShare &&
+			o.fit.NoIceRuns == fit.NoIceRuns && s.above(o, &s.cells[c]) {
+			least = l.cost - o.work
 		}
+	}
+	if s.option == IceOnly {
+		least *= 0.95 // whole bags blur the order
 	}
 	return s.cells[c].work + least
 }
@@ -396,7 +399,8 @@ type goal struct {
 // less than a sum; -1 when there is none.
 //
 // For a unit more of a piece never hurts, future by future: a cell that fails
-// rules out all below it. From the top it goes down to a first result; then the
+// rules out all below it. From the top it goes down in a sample of the futures,
+// with less and less to spare until the result stands in all of them; then the
 // dearest cell that may still be cheaper is tried, again and again. For ice
 // nothing of the kind is taken for granted but where a cell fails by far.
 func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int {
@@ -413,14 +417,15 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 		}
 	}
 	for _, top := range s.tops(allowed) {
-		if !s.reaches(top, g.fails) {
+		switch {
+		case !s.reaches(top, g.fails, s.hard):
 			s.ruleOut(top)
-			continue
+		case best < 0:
+			take(top)
+			take(s.fall(top, allowed, g))
 		}
-		take(top)
-		take(s.descend(top, allowed, g))
 	}
-	done := map[int]bool{}
+	done := map[int]bool{best: true}
 	for s.failed == nil {
 		next := -1
 		for i := len(s.cells) - 1; i >= 0; i-- {
@@ -435,38 +440,51 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 			break
 		}
 		done[next] = true
-		if !s.reaches(next, g.fails) {
+		if !s.reaches(next, g.fails, s.hard) {
 			s.ruleOut(next)
 			continue
 		}
 		take(next)
-		low := s.descend(next, allowed, g)
-		done[low] = true
-		take(low)
+		if low := s.fall(next, allowed, g); !done[low] {
+			done[low] = true
+			take(low)
+		}
 	}
 	return best
 }
 
+// fall descends from a cell that reaches in the sample alone, and once more
+// with less to spare where the result does not stand in all futures.
+func (s *searcher) fall(c int, allowed func(*cell) bool, g goal) int {
+	spare := g.fails * len(s.sample) / len(s.hard)
+	for ; spare >= 0; spare -= max(1, len(s.sample)/40) {
+		low := s.descend(c, allowed, goal{spare, g.cold})
+		if low == c || s.reaches(low, g.fails, s.hard) {
+			return low
+		}
+		s.ruleOut(low)
+	}
+	return c
+}
+
 // descend goes from a cell that reaches to one below it with cheaper work that
-// still does, until none of the steps tried does.
+// still does in the sample, until none of the steps tried does.
 func (s *searcher) descend(c int, allowed func(*cell) bool, g goal) int {
+	failed := map[int]bool{}
 	for moved := true; moved && s.failed == nil; {
 		moved = false
-		var below []int // each differs from c in one way
-		for i := range s.cells[:c] {
-			if o := &s.cells[i]; !o.out && allowed(o) && s.above(&s.cells[c], o) && s.oneStep(&s.cells[c], o) {
-				below = append(below, i)
+		for i := range s.cells[:c] { // the cheapest first
+			o := &s.cells[i]
+			if o.out || failed[i] || !allowed(o) || !s.oneStep(&s.cells[c], o) || !s.above(&s.cells[c], o) {
+				continue
 			}
-		}
-		for _, i := range below { // the cheapest first
-			if s.reaches(i, g.fails) {
-				if g.cold > 0 && s.priced(i).cold < g.cold {
-					continue
-				}
+			if s.reaches(i, g.fails, s.sample) && (g.cold <= 0 || s.priced(i).cold >= g.cold) {
 				c, moved = i, true
 				break
 			}
-			s.ruleOut(i)
+			for k := range s.cells[:i+1] {
+				failed[k] = failed[k] || s.above(o, &s.cells[k])
+			}
 		}
 	}
 	return c
@@ -484,40 +502,57 @@ func (s *searcher) oneStep(a, b *cell) bool {
 	return n == 1
 }
 
-// cheapestIce goes through the cells from the cheapest work up, and leaves off
-// where no saving of ice could make up for dearer work. A few futures show what
-// is hopeless; cells that have less of everything than one that fails by far are
-// not looked at.
+// cheapestIce goes through the cells from the cheapest work up, and passes over
+// those whose saving of ice cannot make up for dearer work. A few futures show
+// what is hopeless; cells that have less of everything than one that fails by
+// far are not looked at.
 func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) int {
-	leastUse := math.Inf(1)
-	used := func(c int) {
-		if l := s.priced(c); l.cost-s.cells[c].work < leastUse {
-			leastUse = l.cost - s.cells[c].work
+	habits := map[FitOut]bool{}
+	for i := range s.cells {
+		if c := &s.cells[i]; c.box >= 0 {
+			habits[FitOut{}.with(c.fit)] = true
 		}
 	}
-	for _, top := range s.tops(allowed) {
-		if s.hopeful(top, g) {
-			used(top)
+	for i := len(s.cells) - 1; i >= 0; i-- { // the best box of each habit bounds what its others use
+		c := &s.cells[i]
+		if habit := (FitOut{}).with(c.fit); allowed(c) && habits[habit] {
+			delete(habits, habit)
+			if s.hopeful(i, g) {
+				s.priced(i)
+			}
 		}
 	}
 	best := -1
 	for i := range s.cells {
 		c := &s.cells[i]
-		if c.out || !allowed(c) {
+		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= under) || s.failed != nil || !s.hopeful(i, g) {
 			continue
 		}
-		if s.failed != nil || best >= 0 && c.work+leastUse >= under {
-			break
-		}
-		if !s.hopeful(i, g) {
-			continue
-		}
-		used(i)
 		if l := s.priced(i); l.cost < under && l.cold >= g.cold && s.reachesAlone(i, g.fails) {
 			best, under = i, l.cost
 		}
 	}
 	return best
+}
+
+// betterNear goes from a cell on ice that meets a goal to cheaper ones beside
+// it that do, in the sample, until there is none.
+func (s *searcher) betterNear(c int, allowed func(*cell) bool, g goal) int {
+	for moved := true; moved && s.failed == nil; {
+		moved = false
+		for i := range s.cells {
+			o := &s.cells[i]
+			if !allowed(o) || !s.oneStep(&s.cells[c], o) || s.leastCost(i) >= s.priced(c).cost || !s.hopeful(i, g) {
+				continue
+			}
+			l := s.priced(i)
+			if fails := len(s.sample) - l.sampleWorks(s.sample); fails*len(s.hard) <= g.fails*len(s.sample) && l.cold >= g.cold && l.cost < s.priced(c).cost {
+				c, moved = i, true
+				break
+			}
+		}
+	}
+	return c
 }
 
 // hopeful glances at a cell in the sample, part by part, and tells whether it
@@ -526,8 +561,8 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 func (s *searcher) hopeful(c int, g goal) bool {
 	share := float64(g.fails) / float64(len(s.hard))
 	l := s.look(c)
-	for from := 0; from < len(s.sample); from += len(s.sample) / 5 {
-		s.see(l, s.sample[from:min(from+len(s.sample)/5, len(s.sample))])
+	for from, part := 0, 8; from < len(s.sample); from, part = from+part, 2*part {
+		s.see(l, s.sample[from:min(from+part, len(s.sample))])
 		n := float64(l.count)
 		beyond := float64(l.fails) - share*n - 3*math.Sqrt(n*max(0.04, share*(1-share)))
 		if beyond > 0.1*n {
