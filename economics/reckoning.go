@@ -1,8 +1,8 @@
 package economics
 
 import (
-	"fmt"
 	"math"
+	"slices"
 
 	"coldreckon/economics/climate"
 	"coldreckon/economics/heat"
@@ -27,6 +27,9 @@ type Reckoning struct {
 	// Cool is ice with the work that keeps food cool, at 10 °C, where nothing
 	// keeps it cold; nil where it is not asked.
 	Cool *OptionFigures
+	// Chest is a free-standing chest as the small unit, beside the built-in one,
+	// where the boat has room for one; nil where it has none or nobody said.
+	Chest *OptionFigures
 	// RepairWorth is the most that repairing a dead or doubtful unit may cost to
 	// be no dearer than a new small one, as a present cost; HasRepair when there
 	// is such a unit.
@@ -140,87 +143,48 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	if r.Box, err = boxEvidence(&b, &w); err != nil {
 		return nil, err
 	}
-	scale := 1.0
-	if total := r.Box.Drawn.Total(); total > 0 {
-		scale = float64(r.Box.Leak / total)
-	}
-	ins, bare := inputs(&b, &book, &w, &r.Box), mayBeBare(&b, &r.Box)
-
-	var air air
-	var idle idle
-	air.breathe(&b, &w, &Typical, stream{set.Seed, 0}, typicalYears)
-	search := newTrialGround(&b, &w, draw(ins, bare, searchFutures, searchSeed), searchSeed)
+	st := newStudy(&r.Boat, &book, &w, &r.Box, set)
+	var cases [4]*studied
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
-	searches := map[OptionID]*searcher{}
 	for i, id := range Options {
-		o := &r.Options[i]
-		o.ID = id
-		if told[i], err = newProposal(&b, &book, &w, scale, id, FitOut{}); err != nil {
-			return nil, fmt.Errorf("%s: %w", id, err)
+		if cases[i], err = st.study(&r.Boat, id); err != nil {
+			return nil, err
 		}
-		if fitted[i], err = o.fit(told[i], search, searches); err != nil {
-			return nil, fmt.Errorf("%s: %w", id, err)
-		}
-		if err := o.live(told[i], fitted[i], &air, &idle); err != nil {
-			return nil, fmt.Errorf("%s: %w", id, err)
-		}
+		told[i], fitted[i] = cases[i].told, cases[i].fitted
 	}
 	r.Months = monthFigures(told[0], told[2], told[3])
 	r.Units = [2]UnitFigures{told[2].unitFigures(), told[3].unitFigures()}
-
-	futures := draw(ins, bare, set.Futures, set.Seed)
-	rows, paid, err := trials(fitted, futures, set.Seed)
+	rows, paid, err := trials(fitted, st.futures, set.Seed)
 	if err != nil {
 		return nil, err
 	}
-	for i := range r.Options {
-		r.Options[i].count(rows[i])
+	for i, c := range cases {
+		c.figures.count(rows[i])
+		r.Options[i] = c.figures
 	}
-	if err := r.countAsTold(told, rows, futures); err != nil {
+	if err := r.countAsTold(told, rows, st.futures); err != nil {
 		return nil, err
 	}
-	if err := r.weighCool(&w, &book, scale, search, futures, &air, &idle); err != nil {
+	if err := r.weighVariants(st); err != nil {
 		return nil, err
 	}
 	r.Answer = r.answer(rows)
 	if r.Answer.OverLimit > 0 {
-		s := searches[r.Answer.Way()]
+		s := cases[slices.Index(Options[:], r.Answer.Way())].search
 		r.Answer.LimitBuys = s.limitBuys(float64(b.Money.Budget))
 		if s.failed != nil {
 			return nil, s.failed
 		}
 	}
-	asked := answerer{r, rows, len(futures)}
-	r.Futures = asked.losses(ins, futures, r.Answer.Way())
+	asked := answerer{r, rows, len(st.futures)}
+	r.Futures = asked.losses(st.inputs, st.futures, r.Answer.Way())
 	r.Futures.Seed = set.Seed
 	r.Futures.Paid = paidBands(paid, int(b.Money.Years)+1)
 	r.BreakEven = [2]BreakEven{
 		breakEven(SmallUnit, &r.Options[2].Fitted, &r.Options[0].Fitted),
 		breakEven(LargerUnit, &r.Options[3].Fitted, &r.Options[0].Fitted),
 	}
-	if s := b.Box.FittedUnit; s == UnitDead || s == UnitUnknown {
-		if err := r.weighRepair(&w, &book, scale, &air, &idle); err != nil {
-			return nil, err
-		}
-	}
 	return r, nil
-}
-
-// fit searches the work of an option and gives it with that work. Dry stores
-// need none.
-func (o *OptionFigures) fit(told *proposal, ground *trialGround, searches map[OptionID]*searcher) (*proposal, error) {
-	if o.ID == DryStores {
-		return newProposal(told.boat, told.book, told.world, told.leakScale, o.ID, FitOut{})
-	}
-	s := newSearcher(told.boat, told.book, told.world, told.leakScale, o.ID, ground)
-	searches[o.ID] = s
-	var fitted *proposal
-	var err error
-	if o.Fit, fitted, err = findFit(s); err != nil {
-		return nil, err
-	}
-	o.PieceCosts, err = fitted.pieceCosts()
-	return fitted, err
 }
 
 // count reads an option's figures from its trials.
@@ -236,39 +200,6 @@ func (o *OptionFigures) count(trials []Trial) {
 		}
 	}
 	o.MedicineOf100 = 100 * kept / len(trials) // rounded down: 99 must be 99
-}
-
-// weighCool asks what ice keeps cool where nothing keeps food cold.
-func (r *Reckoning) weighCool(w *world, book *Book, scale float64, ground *trialGround, futures []Future, a *air, idle *idle) error {
-	boat := r.Boat
-	if boat.CoolDecides() {
-		return nil
-	}
-	for _, id := range cold {
-		if r.Of(id).WorksOf100 >= nearlyOf100 {
-			return nil
-		}
-	}
-	boat.Food.CoolIsEnough = quantity.Yes
-	o := OptionFigures{ID: IceOnly}
-	told, err := newProposal(&boat, book, w, scale, IceOnly, FitOut{})
-	if err != nil {
-		return err
-	}
-	fitted, err := o.fit(told, ground, map[OptionID]*searcher{})
-	if err != nil {
-		return err
-	}
-	if err := o.live(told, fitted, a, idle); err != nil {
-		return err
-	}
-	rows, _, err := trials([]*proposal{fitted}, futures, r.Settings.Seed)
-	if err != nil {
-		return err
-	}
-	o.count(rows[0])
-	r.Cool = &o
-	return nil
 }
 
 // The options as told are put to the first of all futures, one in asToldPart,
@@ -300,26 +231,6 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 	return nil
 }
 
-// weighRepair compares a new small unit with the one aboard brought back to
-// life, which has half its life behind it.
-func (r *Reckoning) weighRepair(w *world, book *Book, scale float64, a *air, idle *idle) error {
-	boat := r.Boat
-	boat.Box.FittedUnit = UnitWorks
-	if boat.Small.Form == FreeStanding {
-		return nil
-	}
-	p, err := newProposal(&boat, book, w, scale, SmallUnit, FitOut{})
-	if err != nil {
-		return err
-	}
-	kept, err := p.typical(a, idle)
-	if err != nil {
-		return err
-	}
-	r.RepairWorth, r.HasRepair = max(0, r.Of(SmallUnit).AsTold.Present-kept.Present), true
-	return nil
-}
-
 // live puts the option as told and fitted through the typical years, which are
 // the same where no work is done.
 func (o *OptionFigures) live(told, fitted *proposal, a *air, idle *idle) (err error) {
@@ -335,11 +246,6 @@ func (o *OptionFigures) live(told, fitted *proposal, a *air, idle *idle) (err er
 	o.AsToldMonths = years.months
 	o.AsTold, err = told.desk().outcome(&Typical, years)
 	return err
-}
-
-// typical reckons a proposal at typical inputs over the air of typicalYears.
-func (p *proposal) typical(a *air, idle *idle) (Outcome, error) {
-	return p.desk().outcome(&Typical, p.live(&Typical, a, idle, nil))
 }
 
 // worksOf100 gives in how many of 100 trials the proposal works.

@@ -1,0 +1,158 @@
+package economics
+
+import (
+	"fmt"
+
+	"coldreckon/economics/quantity"
+)
+
+// study is the ground on which the ways of one boat are compared: her climate,
+// the futures of the search and those of the answer, and the typical years.
+type study struct {
+	book    *Book
+	world   *world
+	scale   float64 // measured over drawn leak
+	inputs  []Input
+	search  *trialGround
+	futures []Future
+	seed    uint64
+	air     air
+	idle    idle
+}
+
+func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *study {
+	s := &study{book: book, world: w, scale: 1, seed: set.Seed, inputs: inputs(b, book, w, box)}
+	if total := box.Drawn.Total(); total > 0 {
+		s.scale = float64(box.Leak / total)
+	}
+	bare := mayBeBare(b, box)
+	s.search = newTrialGround(b, w, draw(s.inputs, bare, searchFutures, searchSeed), searchSeed)
+	s.futures = draw(s.inputs, bare, set.Futures, set.Seed)
+	s.air.breathe(b, w, &Typical, stream{set.Seed, 0}, typicalYears)
+	return s
+}
+
+// studied is an option as told and fitted, with the search that found its work.
+type studied struct {
+	told, fitted *proposal
+	search       *searcher // nil for dry stores
+	figures      OptionFigures
+}
+
+// study fits an option out and puts it through the typical years. The boat is
+// that of the study, or one that differs in nothing that the weather meets.
+func (s *study) study(b *Boat, id OptionID) (*studied, error) {
+	out := &studied{figures: OptionFigures{ID: id}}
+	if err := out.study(s, b, id); err != nil {
+		return nil, fmt.Errorf("%s: %w", id, err)
+	}
+	return out, nil
+}
+
+func (c *studied) study(s *study, b *Boat, id OptionID) (err error) {
+	if c.told, err = newProposal(b, s.book, s.world, s.scale, id, FitOut{}); err != nil {
+		return err
+	}
+	if id == DryStores { // they need no work
+		if c.fitted, err = newProposal(b, s.book, s.world, s.scale, id, FitOut{}); err != nil {
+			return err
+		}
+		return c.figures.live(c.told, c.fitted, &s.air, &s.idle)
+	}
+	c.search = newSearcher(b, s.book, s.world, s.scale, id, s.search)
+	if c.figures.Fit, c.fitted, err = findFit(c.search); err != nil {
+		return err
+	}
+	if c.figures.PieceCosts, err = c.fitted.pieceCosts(); err != nil {
+		return err
+	}
+	return c.figures.live(c.told, c.fitted, &s.air, &s.idle)
+}
+
+// variant studies one option of a boat told otherwise, and counts it over all
+// futures.
+func (s *study) variant(b Boat, id OptionID) (*OptionFigures, error) {
+	c, err := s.study(&b, id)
+	if err != nil {
+		return nil, err
+	}
+	rows, _, err := trials([]*proposal{c.fitted}, s.futures, s.seed)
+	if err != nil {
+		return nil, err
+	}
+	c.figures.count(rows[0])
+	return &c.figures, nil
+}
+
+// weighVariants works out what stands beside the four options where it matters.
+func (r *Reckoning) weighVariants(s *study) (err error) {
+	if r.coolIsAsked() {
+		b := r.Boat
+		b.Food.CoolIsEnough = quantity.Yes
+		if r.Cool, err = s.variant(b, IceOnly); err != nil {
+			return err
+		}
+	}
+	if b := r.Boat; b.Box.ChestFits == quantity.Yes && b.Small.Form == BuiltIn {
+		b.Small = b.chestOf(s.book)
+		if r.Chest, err = s.variant(b, SmallUnit); err != nil {
+			return err
+		}
+	}
+	if b := r.Boat; (b.Box.FittedUnit == UnitDead || b.Box.FittedUnit == UnitUnknown) && b.Small.Form == BuiltIn {
+		return r.weighRepair(s)
+	}
+	return nil
+}
+
+// coolIsAsked tells whether nothing keeps food cold enough, so that it matters
+// what ice keeps cool.
+func (r *Reckoning) coolIsAsked() bool {
+	if r.Boat.CoolDecides() {
+		return false
+	}
+	for _, id := range cold {
+		if r.Of(id).WorksOf100 >= nearlyOf100 {
+			return false
+		}
+	}
+	return true
+}
+
+// chestOf gives the free-standing chest that a boat would be offered in place
+// of her small unit, at the book's prices.
+func (b *Boat) chestOf(book *Book) Unit {
+	chest := b.Small
+	chest.Form, chest.Fitting, chest.RatedAmps, chest.RatedBox = FreeStanding, 0, 0, 0
+	if chest.ChestVolume == 0 {
+		chest.ChestVolume = usualChest
+	}
+	if line, ok := book.Price("small_unit_free_standing"); ok {
+		chest.Price = quantity.Money(line.Price.Typical)
+	}
+	if line, ok := book.Price("chest_life"); ok {
+		chest.Life = quantity.Year(line.Price.Typical)
+	}
+	return chest
+}
+
+// usualChest is the volume of a free-standing chest where none is told.
+// Engineering judgement, from memory.
+const usualChest quantity.Litre = 45
+
+// weighRepair compares a new small unit with the one aboard brought back to
+// life, which has part of its life behind it.
+func (r *Reckoning) weighRepair(s *study) error {
+	b := r.Boat
+	b.Box.FittedUnit = UnitWorks
+	p, err := newProposal(&b, s.book, s.world, s.scale, SmallUnit, FitOut{})
+	if err != nil {
+		return err
+	}
+	kept, err := p.desk().outcome(&Typical, p.live(&Typical, &s.air, &s.idle, nil))
+	if err != nil {
+		return err
+	}
+	r.RepairWorth, r.HasRepair = max(0, r.Of(SmallUnit).AsTold.Present-kept.Present), true
+	return nil
+}
