@@ -159,7 +159,7 @@ func (a author) otherWork() []layout.Block {
 	for i := range a.r.Options {
 		searched = max(searched, a.r.Options[i].Fit.SearchFutures)
 	}
-	return append(out, layout.Para{Style: layout.Small, Text: fmt.Sprintf("The work was searched in the order a yard would try it, on %d futures, fewer where none was enough, and then put to all %d. The boat as she is was put to %d. A piece that is not needed is left out where it saves less than half a hundredth of the present cost.",
+	return append(out, layout.Para{Style: layout.Small, Text: fmt.Sprintf("The work was searched for on %d futures and then put to all %d. The boat as she is was put to %d. A piece that is not needed is left out where the whole stays within a twentieth of the cheapest.",
 		searched, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
 }
 
@@ -171,14 +171,14 @@ func (a author) swing() []layout.Block {
 	out := []layout.Block{layout.Heading{Level: 1, Text: "What moves the choice"}}
 	lead, next, ok := a.v.BestTwo()
 	if !ok || !a.aboard() {
-		return append(out, layout.Para{Text: "Only one way works, so there is no choice to move."})
+		return append(out, layout.Para{Text: "There are no two ways to choose between, so there is no choice to move."})
 	}
 	moves := a.v.MovesMost()
 	c := chart.Swing{
 		Head: chart.Head{Name: "what moves the choice",
 			Finding: fmt.Sprintf("%s against %s: %s", words.The(lead), words.In(next), strings.ToLower(moves[:1])+moves[1:]),
-			Caption: fmt.Sprintf("Present cost of %s less that of %s%s. The upright line stands at typical figures. Each bar runs from the fifth of futures where the figure is lowest to the fifth where it is highest",
-				words.In(lead), words.In(next), a.lessWorth())},
+			Caption: fmt.Sprintf("What %s loses a year less what %s does. The upright line stands at typical figures. Each bar runs from the fifth of futures where the figure is lowest to the fifth where it is highest",
+				words.In(lead), words.In(next))},
 		Base: a.v.Apart(lead, next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
 	}
 	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth knowing", Right: true}}}
@@ -217,32 +217,17 @@ func (a author) swing() []layout.Block {
 		out = append(out, layout.Para{Style: layout.Small, Text: "These hardly matter: " + words.Join(little) + "."})
 	}
 	var regret []string
-	for i := range a.r.Options {
-		regret = append(regret, fmt.Sprintf("%s %s", words.In(a.r.Options[i].ID), a.v.Small(a.r.Options[i].ExpectedRegret)))
+	for _, id := range a.r.Futures.Weighed {
+		regret = append(regret, fmt.Sprintf("%s %s", words.In(id), a.v.Small(a.r.Of(id).ExpectedRegret)))
 	}
-	return append(out, layout.Para{Style: layout.Small, Text: "What choosing wrongly would cost on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
+	return append(out, layout.Para{Style: layout.Small, Text: "What choosing wrongly would cost a year on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
 }
 
 // whyThese says which two options the swing chart sets against each other, and
-// why those: they are not always the two that are best most often.
+// why those: the answer goes by counts, and these by the mean.
 func (a author) whyThese(lead, next economics.OptionID) string {
-	text := fmt.Sprintf("Set against each other are %s and %s: averaged over all futures they cost least%s.", words.In(lead), words.In(next), a.lessWorth())
-	d := a.r.Verdict
-	for _, id := range a.order()[:2] {
-		if d.Works && id != lead && id != next && a.r.Of(id).BestOf100 > a.r.Of(next).BestOf100 {
-			text += fmt.Sprintf(" By the count of futures %s would stand here, best in %d of 100; where not best, %s can cost far more.",
-				words.In(id), a.r.Of(id).BestOf100, map[bool]string{true: "they", false: "it"}[id == economics.DryStores])
-		}
-	}
-	return text
-}
-
-// lessWorth says that cold days are counted, where the owner told their worth.
-func (a author) lessWorth() string {
-	if a.r.Verdict.ByWorth {
-		return ", less what their cold days are worth to you"
-	}
-	return ""
+	return fmt.Sprintf("Set against each other are %s and %s: averaged over all futures they lose least a year, a %s day counted as worth %s.",
+		words.In(lead), words.In(next), a.v.ColdOrCool(), a.v.Money(a.r.Futures.Worth))
 }
 
 // bills shows what each option is charged with, and its cash flows.

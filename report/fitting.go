@@ -27,14 +27,13 @@ func (a author) fitting() []layout.Block {
 	return append(out, a.workFor(a.chosen(), 1)...)
 }
 
-// chosen is the option whose work is shown first: the answer, or the runner-up
-// when the answer needs none.
+// chosen is the option whose work is shown first: the answer, or ice where there is
+// nothing to decide.
 func (a author) chosen() economics.OptionID {
-	d := a.r.Verdict
-	if d.Option == economics.DryStores && d.HasRunner {
-		return d.Runner
+	if way := a.r.Answer.Way(); way != "" {
+		return way
 	}
-	return d.Option
+	return economics.IceOnly
 }
 
 // workFor lists the work of an option as a table.
@@ -50,7 +49,12 @@ func (a author) workFor(id economics.OptionID, level int) []layout.Block {
 		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
 	}
 	out := []layout.Block{head, t}
-	if o.WorkableOf100 < 90 && !o.Fitted.Works() {
+	for _, text := range []string{a.v.Litres(id), a.v.Tighter(id)} {
+		if text != "" {
+			out = append(out, layout.Para{Text: text})
+		}
+	}
+	if o.WorksOf100 < 87 && !o.Fitted.Works() {
 		out = append(out, layout.Para{Text: a.v.NotEnough(o)})
 	}
 	if text := a.v.MoreIce(); text != "" && id == economics.IceOnly {

@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"coldreckon/economics"
-	"coldreckon/report/chart"
 	"coldreckon/report/layout"
 	"coldreckon/report/words"
 	"coldreckon/rules"
@@ -16,13 +14,15 @@ func (a author) front() []layout.Block {
 	out := []layout.Block{
 		layout.Heading{Level: 0, Text: a.r.Boat.Name},
 		layout.Para{Style: layout.Small, Text: a.scene()},
-		layout.Para{Style: layout.Lede, Text: a.v.Answer()},
 	}
-	if text := strings.TrimSpace(a.v.Condition() + " " + a.stops()); text != "" {
+	if text := a.v.Medicine(); text != "" {
 		out = append(out, layout.Para{Text: text})
 	}
-	if a.aboard() {
-		out = append(out, a.hundred())
+	out = append(out, layout.Para{Style: layout.Lede, Text: a.v.Answer()})
+	for _, text := range []string{strings.TrimSpace(a.v.Grade() + " " + a.v.Counts()), strings.TrimSpace(strings.Join(a.v.Also(), " ") + " " + a.stops())} {
+		if text != "" {
+			out = append(out, layout.Para{Text: text})
+		}
 	}
 	out = append(out, a.reasons()...)
 	return append(out, layout.Heading{Level: 1, Text: "The four ways side by side"}, beside(a.sideBySide()),
@@ -33,7 +33,7 @@ func (a author) front() []layout.Block {
 func (a author) stops() string {
 	n := 0
 	for _, f := range a.findings {
-		if f.Grade == rules.Stop && concerns(f, a.r.Verdict.Option) {
+		if f.Grade == rules.Stop && concerns(f, a.r.Answer.Way()) {
 			n++
 		}
 	}
@@ -85,37 +85,13 @@ func (a author) scene() string {
 func (a author) flips(most int) []string {
 	var out []string
 	for _, f := range a.v.Flips() {
-		if len(out) < most && f.Text != "" && !strings.Contains(a.v.Condition(), f.Text) {
+		if len(out) < most && f.Text != "" {
 			out = append(out, f.Text)
 		}
-	}
-	if len(out) == 0 && a.aboard() && a.r.Verdict.Works {
-		out = append(out, "Only what a cold day is worth to you, as said above.")
 	}
 	return out
 }
 
 func (a author) rangesText() string {
 	return a.v.ColdMeans() + fmt.Sprintf(" All with the work needed; brackets hold 80 of 100 futures. Prices of today, counting %s less for each year ahead. ", a.percent()) + a.v.OtherCurrency()
-}
-
-// hundred draws in how many of 100 futures each option is best.
-func (a author) hundred() layout.Picture {
-	c := chart.Hundred{Head: chart.Head{Name: "best of 100", Finding: strings.Join(a.v.Sure()[:1], " "), Caption: a.secondCount()}}
-	row := chart.HundredRow{}
-	t := layout.Table{Columns: []layout.Column{{Head: "Best way"}, {Head: "Futures of 100", Right: true}}}
-	put := func(name string, n int) {
-		c.Groups, row.Counts = append(c.Groups, name), append(row.Counts, n)
-		t.Rows = append(t.Rows, []string{name, fmt.Sprint(n)})
-	}
-	for _, id := range economics.Options {
-		put(words.Name(id), a.r.Of(id).BestOf100)
-	}
-	put("None works", a.r.Futures.NoneWorksOf100)
-	c.Rows = []chart.HundredRow{row}
-	return layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 22), Draw: c.Draw, Table: t}
-}
-
-func (a author) secondCount() string {
-	return a.v.Sure()[1] + " A future is one way that prices, weather, box and unit may turn out."
 }

@@ -25,7 +25,7 @@ func (a author) method() []layout.Block {
 			"Unit. Efficiency is a share of what is possible between the plate's and the condenser's temperatures. The plate's temperature follows the load.",
 			fmt.Sprintf("Money. All payments over %.0f years in prices of today, brought back to today at %s a year above inflation.", float64(m.Years), a.percent()),
 			fmt.Sprintf("Futures. %d futures, evenly spread over the uncertain figures, were put to every way alike. Ranges hold 80 of 100 of them.", f.Count),
-			"Answer. First whether any unit is best more often than no unit, then which way. Under 60 of 100 no winner is named.",
+			"Answer. First which way gives cold days best, of those that do what you want in 87 of 100 futures; under 60 of 100 no winner is named. Then in how many futures a cold day costs no more than it is worth.",
 		)),
 		layout.Para{Style: layout.Fine, Text: words.ScaleText() + " How well the figures are known is graded apart: strong, fair or weak."},
 		layout.Para{Style: layout.Fine, Lead: "Not counted.", Text: "Effort and time, noise, the pleasure of cold drinks and fresh food, safety, and what making ice or a unit does to the climate have no price here. Weigh them yourself: what matters to you is not for this report to say."},
@@ -94,7 +94,7 @@ func (a author) sources() []string {
 		"Ice: FAO Fisheries Technical Papers 331, 348 and 436. Moist air: ASHRAE Handbook, Fundamentals, chapter 1.",
 		"Sun: FAO Irrigation and Drainage Paper 56; Collares-Pereira and Rabl, 1979; Graham, Hollands and Brunger, 1988.",
 		"Money: NIST Handbook 135; ASTM E917, E1057, E1074 and E1121. Worth of knowing: Strong, Oakley and Brennan, 2014.",
-		"Words for chances: IPCC, Fourth Assessment Report. Growth of listeria: FDA and USDA FSIS, 2003.",
+		"Growth of listeria: FDA and USDA FSIS, 2003.",
 	}
 	if text := groundSources(a.r.Ground); text != "" {
 		out = append(out, "Climate of "+a.r.Ground.Name+": "+text+".")

@@ -32,10 +32,11 @@ func (a author) money() []layout.Block {
 
 // order gives the options with the answer and its rival first.
 func (a author) order() []economics.OptionID {
-	d := a.r.Verdict
-	out := []economics.OptionID{d.Option}
-	if d.HasRunner {
-		out = append(out, d.Runner)
+	var out []economics.OptionID
+	for _, id := range []economics.OptionID{a.r.Answer.Way(), a.v.Rival()} {
+		if id != "" {
+			out = append(out, id)
+		}
 	}
 	for _, id := range economics.Options {
 		if !slices.Contains(out, id) {

@@ -5,7 +5,7 @@ import (
 	"coldreckon/report/words"
 )
 
-// sure says where the answer turns, what to find out first and how sure it is.
+// sure says what to find out first and how well the figures are known.
 func (a author) sure() []layout.Block {
 	first := []layout.Block{layout.Heading{Level: 1, Text: "What to find out first"}}
 	l := layout.List{Mark: layout.Number}
@@ -17,17 +17,9 @@ func (a author) sure() []layout.Block {
 	if len(l.Items) > 0 {
 		first = append(first, l)
 	}
-	first = append(first, layout.Para{Text: a.v.EVPI()})
+	if text := a.v.EVPI(); text != "" {
+		first = append(first, layout.Para{Text: text})
+	}
 
-	var out []layout.Block
-	if turn, ok := a.boundary(); ok {
-		out = append(out, layout.Side{Shares: []float64{3, 2}, Columns: [][]layout.Block{{layout.Heading{Level: 1, Text: "Where the answer turns"}, turn}, first}})
-	} else {
-		out = append(out, first...)
-	}
-	texts := []string{a.v.EvidenceText()}
-	if a.aboard() {
-		texts = append(a.v.Sure()[2:], texts...)
-	}
-	return append(out, layout.Heading{Level: 1, Text: "How sure this is"}, list(layout.Dash, texts))
+	return append(first, layout.Heading{Level: 1, Text: "How well this is known"}, layout.Para{Text: a.v.EvidenceText()})
 }

@@ -40,7 +40,7 @@ func concerns(f rules.Finding, id economics.OptionID) bool {
 
 // warnings are the cautions that the reader must not miss.
 func (a author) warnings() []layout.Block {
-	front := upFront(a.findings, a.r.Verdict.Option)
+	front := upFront(a.findings, a.r.Answer.Way())
 	out := []layout.Block{layout.Heading{Level: 1, Text: "Before anything is cut, wired or bought"}}
 	l := layout.List{}
 	for _, f := range front {

@@ -42,7 +42,8 @@ func ExampleRun() {
 			}
 			return economics.Reckon(boat, book, ground, economics.Settings{Futures: futures, Seed: 1})
 		},
-		Save: func(*answers.File) error { saved++; return nil },
+		Headline: func(r *economics.Reckoning) string { return string(r.Answer.Case) },
+		Save:     func(*answers.File) error { saved++; return nil },
 	})
 	fmt.Printf("%.1f L, saved %d times, error %v\n", file.Told().Box.Volume, saved, err)
 	// Output: 90.6 L, saved 2 times, error <nil>

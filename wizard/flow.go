@@ -21,6 +21,8 @@ type Options struct {
 	// Reckon works a filled boat out with a number of futures, the same for the
 	// same boat. It is called often and must not keep what it is given.
 	Reckon func(boat economics.Boat, futures int) (*economics.Reckoning, error)
+	// Headline says in a sentence or three what a reckoning answers.
+	Headline func(*economics.Reckoning) string
 	// Futures is how many of them the report will look at, and the list of
 	// answers that is confirmed at the end; before that it is first looks.
 	Futures int

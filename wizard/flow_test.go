@@ -33,7 +33,7 @@ var essentials = []line{
 const (
 	aboardAsked = "Last, for safety"
 	goingBy     = "Here is all I go by."
-	firstSay    = "First look: fit a small refrigerating unit. How sure: best in 80 of 100"
+	firstSay    = "First look: small, best in 80 of 100."
 )
 
 // ending is a script of the questions after those for the answer's sake.
@@ -123,24 +123,24 @@ func TestConversations(t *testing.T) {
 			change: func(b *economics.Boat, r *economics.Reckoning) {
 				for input, key := range map[string]string{"ice_errand": "ice.trip_cost", "battery": "power.battery_age", "cabin": "box.cabin_offset"} {
 					if b.Known[key] != quantity.Told {
-						worth(r, input, map[string]float64{"ice_errand": 143, "battery": 90, "cabin": 60}[input])
+						knowing(r, input, map[string]float64{"ice_errand": 143, "battery": 90, "cabin": 60}[input])
 					}
 				}
 			},
-			script: lines(essentials, []line{{"worth about $140 to know. Answer \"enough\" when you have had enough of these. What does an extra errand", "4"},
-				{"worth about $90 to know. How old is the house battery", "3"}, {aboardAsked, ""}, {goingBy, "more"}, {"worth about $60", "2 F"}, {"only sharpens", "enough"}, {goingBy, ""}}),
+			script: lines(essentials, []line{{"worth about $140 a year to know. Answer \"enough\" when you have had enough of these. What does an extra errand", "4"},
+				{"worth about $90 a year to know. How old is the house battery", "3"}, {aboardAsked, ""}, {goingBy, "more"}, {"worth about $60", "2 F"}, {"only sharpens", "enough"}, {goingBy, ""}}),
 			told: map[string]string{"ice.trip_cost": "4", "power.battery_age": "3", "box.cabin_offset": "2 F"},
 		},
 		{
 			name:   "what is taken for granted is asked when another answer would cost",
 			change: noRegret("ice.first_load", func(b economics.Boat) bool { return b.Ice.FirstLoad == economics.Bought }),
-			script: lines(essentials, []line{{"worth about $240 to know. Answer \"enough\" when you have had enough of these. Where does a trip's first ice come from", "bought"}}, ending),
+			script: lines(essentials, []line{{"worth about $240 a year to know. Answer \"enough\" when you have had enough of these. Where does a trip's first ice come from", "bought"}}, ending),
 			told:   map[string]string{"ice.first_load": "bought"},
 		},
 		{
 			name: "the worth of a cold day, as a range",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
-				r.Verdict.TurnKnown, r.Verdict.TurnWorth = true, 6.2
+				r.Answer.Case = economics.ByWorth
 			},
 			script: lines(essentials, []line{{"cost you about $6, for all of you. What would you pay for it, against a day on food that keeps? Count the dearer food it spares you. Would $4 be right, or $10?", "?"},
 				{"a range will do", "$3 to $7"}}, ending),
@@ -149,7 +149,8 @@ func TestConversations(t *testing.T) {
 		{
 			name: "the worth of a cold day, not known",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
-				r.Verdict.TurnKnown, r.Verdict.TurnWorth = true, 5
+				r.Answer.Case = economics.ByWorth
+				r.Of(economics.SmallUnit).PriceOfCold.Typical = 5
 			},
 			script: lines(essentials, []line{{"Enter if you don't know: the answer stays a rule.", ""}}, ending),
 			told:   map[string]string{worthKey: "unknown"},
@@ -157,13 +158,13 @@ func TestConversations(t *testing.T) {
 		{
 			name: "an answer that changes the answer says so",
 			change: func(b *economics.Boat, r *economics.Reckoning) {
-				worth(r, "battery", 90)
+				knowing(r, "battery", 90)
 				if b.Known["power.battery_age"] == quantity.Told {
-					worth(r, "battery", 0)
-					r.Verdict.Option, r.Verdict.Refrigerate = economics.IceOnly, false
+					knowing(r, "battery", 0)
+					r.Answer.Ways = []economics.OptionID{economics.IceOnly}
 				}
 			},
-			script: lines(essentials, []line{{"How old is", "9 years"}, {"That changes the answer. Now: keep to ice.", ""}}, ending[1:]),
+			script: lines(essentials, []line{{"How old is", "9 years"}, {"That changes the answer. Now: ice, best", ""}}, ending[1:]),
 		},
 		{
 			name: "what is ticked is asked on",
@@ -199,13 +200,13 @@ func TestConversations(t *testing.T) {
 // and come to the same file as without a stop.
 func TestResumeAtEveryQuestion(t *testing.T) {
 	change := func(b *economics.Boat, r *economics.Reckoning) {
-		r.Verdict.TurnKnown, r.Verdict.TurnWorth = true, 6.2
+		r.Answer.Case = economics.ByWorth
 		for _, w := range []struct {
 			input, key string
 			evppi      float64
 		}{{"ice_errand", "ice.trip_cost", 143}, {"battery", "power.battery_age", 90}} {
 			if _, ok := b.Known[w.key]; !ok || b.Known[w.key] == quantity.Assumed {
-				worth(r, w.input, w.evppi)
+				knowing(r, w.input, w.evppi)
 			}
 		}
 	}

@@ -2,89 +2,130 @@ package wizard
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 )
 
 // outlook is what a conversation needs of a reckoning.
 type outlook struct {
-	way   economics.OptionID // that leads
-	words string             // the answer, as a sentence that begins in the middle
-	of100 int                // of 100 futures that speak for it; 0 where none is counted
-	price float64            // of a cold day by that way, 0 where it has none
+	ways  []economics.OptionID // that lead
+	kind  economics.Case
+	words string  // the answer
+	price float64 // of a cold day by the way that leads, 0 where the answer does not turn on its worth
 }
 
-// ways names the options as things to do.
-var ways = map[economics.OptionID]string{
-	economics.IceOnly:    "keep to ice",
-	economics.DryStores:  "live on food that keeps, with neither ice nor refrigeration",
-	economics.SmallUnit:  "fit a small refrigerating unit",
-	economics.LargerUnit: "fit a larger refrigerating unit",
-}
-
-// names names the options as things.
-var names = map[economics.OptionID]string{
-	economics.IceOnly:    "ice",
-	economics.DryStores:  "food that keeps",
-	economics.SmallUnit:  "a small unit",
-	economics.LargerUnit: "a larger unit",
-}
-
-// outlookOf reads a reckoning.
-func outlookOf(r *economics.Reckoning) outlook {
-	v := r.Verdict
-	o := outlook{way: v.Option, of100: v.WayOf100, words: wording(v)}
-	if v.TurnKnown {
-		o.price = v.TurnWorth
+// outlook reads a reckoning.
+func (t *talk) outlook(r *economics.Reckoning) outlook {
+	o := outlook{ways: r.Answer.Ways, kind: r.Answer.Case, words: t.Headline(r)}
+	switch r.Answer.Case {
+	case economics.ByWorth, economics.RatherNot:
+		o.price = r.Of(r.Answer.Way()).PriceOfCold.Typical
 	}
 	return o
 }
 
-// wording puts a verdict in words, and how sure it is.
-func wording(v economics.Verdict) string {
-	if !v.Works {
-		return fmt.Sprintf("nothing does all you want. The nearest is to %s.", ways[v.Option])
+// same tells whether two outlooks are of one answer, whatever its figures.
+func (o outlook) same(other outlook) bool {
+	return o.kind == other.kind && slices.Equal(o.ways, other.ways)
+}
+
+// Below hardlyWorth, a share of what the way that leads costs a year, an answer
+// is unlikely to change the choice; below hardlyMoves, a share of the price of a
+// cold day, it hardly moves that. Engineering judgement, from memory.
+const hardlyWorth, hardlyMoves = 0.02, 0.2
+
+// dearestPrice of a cold day is the most that is told; beyond, it is all one.
+const dearestPrice = 50
+
+// worth is what an answer is worth: money saved a year on average by choosing the
+// way better, and the prices of a cold day that it may move to, the lower first.
+type worth struct {
+	money  float64
+	prices [2]float64
+}
+
+// worthOf gives what knowing an uncertain figure is worth.
+func worthOf(in economics.InputFigures) worth {
+	return worth{in.EVPPI, [2]float64{min(in.PriceLow, in.PriceHigh), max(in.PriceLow, in.PriceHigh)}}
+}
+
+// A scale weighs worths against a reckoning: 1 is as little as is worth asking for.
+type scale struct{ money, price float64 }
+
+func scaleOf(r *economics.Reckoning) scale {
+	s := scale{1, math.Inf(1)}
+	if way := r.Answer.Way(); way != "" {
+		s.money = max(1, hardlyWorth*math.Abs(r.Of(way).Fitted.Yearly))
 	}
-	s := ways[v.Option]
-	switch {
-	case !v.SureOfWay && v.HasRunner:
-		s += fmt.Sprintf(", but it is close: best in %d of 100 ways things may turn out; %s may be better.", v.WayOf100, names[v.Runner])
-	default:
-		s += fmt.Sprintf(". How sure: best in %d of 100 ways things may turn out.", v.WayOf100)
-	}
-	if !v.AsToldWorks {
-		s += " It needs some work on box or boat; the report lists it."
+	if p := dayPrice(r); p < dearestPrice {
+		s.price = max(0.25, hardlyMoves*p)
 	}
 	return s
 }
 
-// worthOf gives what knowing an uncertain figure is worth, as a present cost.
-func worthOf(in economics.InputFigures) float64 { return in.EVPPI }
-
-// leastWorth is the worth of an answer below which it is unlikely to change the
-// choice: a hundredth of what the chosen way costs over the years. Engineering
-// judgement, from memory.
-func leastWorth(r *economics.Reckoning) float64 {
-	return max(1, 0.01*abs(r.Of(r.Verdict.Option).Fitted.Present))
+func (s scale) of(w worth) float64 {
+	low, high := min(w.prices[0], dearestPrice), min(w.prices[1], dearestPrice)
+	return max(w.money/s.money, (high-low)/s.price)
 }
 
-func abs(v float64) float64 { return max(v, -v) }
-
-// leastRegret gives the index of the option that loses least on average
-// against the best in each future, of those that work in any.
-func leastRegret(r *economics.Reckoning) int {
-	best := -1
-	for i, o := range r.Options {
-		if o.WorkableOf100 > 0 && (best < 0 || o.ExpectedRegret < r.Options[best].ExpectedRegret) {
-			best = i
-		}
+// why tells why a question is asked.
+func (s scale) why(w worth, currency string) string {
+	switch {
+	case w.money >= s.money:
+		return fmt.Sprintf("This could move the answer: worth about %s a year to know.", quantity.FormatMoney(rounded(w.money), currency))
+	case s.of(w) >= 1:
+		return fmt.Sprintf("This could move the price of a cold day: from %s to %s.", price(w.prices[0], currency), price(w.prices[1], currency))
 	}
-	return max(0, best)
+	return "This one only sharpens the figures."
+}
+
+// price says what a cold day costs, to the nearest step that a person would say.
+func price(x float64, currency string) string {
+	if x > dearestPrice {
+		return "over " + quantity.FormatMoney(dearestPrice, currency)
+	}
+	said := economics.SayUp(x)
+	if down := economics.SayDown(x); x-down < said-x {
+		said = down
+	}
+	return quantity.FormatMoney(quantity.Money(said), currency)
+}
+
+// dayPrice is the middle price of a cold day by the way that leads, infinite
+// where none does.
+func dayPrice(r *economics.Reckoning) float64 {
+	if len(r.Futures.Weighed) == 0 {
+		return math.Inf(1)
+	}
+	return r.Of(r.Answer.Way()).PriceOfCold.Typical
+}
+
+// lossOf is what a choice loses a year against the best way: on average of the
+// futures where it is one of those weighed, at typical figures where it is not.
+func lossOf(r *economics.Reckoning, choice economics.OptionID) float64 {
+	f := r.Futures
+	switch {
+	case choice == "" || len(f.Weighed) == 0:
+		return 0
+	case slices.Contains(f.Weighed, choice):
+		return max(0, r.Of(choice).ExpectedRegret-r.Of(f.Preferred).ExpectedRegret)
+	}
+	loss := func(id economics.OptionID) float64 {
+		if id == economics.DryStores {
+			return 0
+		}
+		o := r.Of(id)
+		return o.Fitted.Yearly - f.Worth*o.ExtraDays.Typical
+	}
+	return max(0, loss(choice)-loss(f.Preferred))
 }
 
 // unitInPlay names the unit that the answer turns on.
 func unitInPlay(r *economics.Reckoning) string {
-	if v := r.Verdict; v.Option == economics.LargerUnit || v.Option != economics.SmallUnit && v.HasRunner && v.Runner == economics.LargerUnit {
+	if way := r.Answer.Way(); way == economics.LargerUnit || way != economics.SmallUnit && r.Futures.Runner == economics.LargerUnit {
 		return "larger"
 	}
 	return "small"

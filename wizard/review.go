@@ -16,7 +16,7 @@ func (t *talk) review() error {
 		if err != nil {
 			return fmt.Errorf("reckoning the answers: %w", err)
 		}
-		o := outlookOf(r)
+		o := t.outlook(r)
 		t.Prompter.Say("The answer: " + o.words)
 		t.verdict = &o
 		rows, choices := t.listing()

@@ -13,6 +13,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 	"coldreckon/wizard/answers"
 )
 
@@ -161,7 +162,7 @@ func answerIn(t testing.TB, written, key string) string {
 // options gives those of a test: nothing is saved but to *kept, and reckoned
 // is what sure gives.
 func options(t testing.TB, p Prompter, f *answers.File, kept *string) Options {
-	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook(), Reckon: sure(nil), Save: func(f *answers.File) error {
+	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook(), Reckon: sure(nil), Headline: headline, Save: func(f *answers.File) error {
 		*kept = text(t, f)
 		return nil
 	}}
@@ -188,16 +189,18 @@ func sure(change func(b *economics.Boat, r *economics.Reckoning)) func(economics
 	return func(b economics.Boat, _ int) (*economics.Reckoning, error) {
 		r := *sample()
 		r.Boat = b
-		r.Verdict = economics.Verdict{Refrigerate: true, Option: economics.SmallUnit, Works: true, AsToldWorks: true, StepOf100: 90, WayOf100: 80, SureOfStep: true, SureOfWay: true}
+		r.Answer = economics.Answer{Case: economics.PaysForItself, Ways: []economics.OptionID{economics.SmallUnit}, WayOf100: 80}
+		r.Futures.Weighed, r.Futures.Preferred, r.Futures.Runner = []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit}, economics.SmallUnit, economics.IceOnly
 		r.Futures.Inputs = slices.Clone(r.Futures.Inputs)
 		for i := range r.Futures.Inputs {
-			r.Futures.Inputs[i].EVPPI = 0
+			r.Futures.Inputs[i].EVPPI, r.Futures.Inputs[i].PriceLow, r.Futures.Inputs[i].PriceHigh = 0, 6.2, 6.2
 		}
 		for i := range r.Options {
-			r.Options[i].ExpectedRegret, r.Options[i].WorkableOf100 = 100, 100
+			r.Options[i].ExpectedRegret, r.Options[i].WorksOf100 = 100, 100
+			r.Options[i].PriceOfCold = quantity.Exactly(6.2)
 		}
 		r.Of(economics.SmallUnit).ExpectedRegret = 0
-		r.Of(economics.SmallUnit).Fitted.Present = 2000
+		r.Of(economics.SmallUnit).Fitted.Yearly = 240
 		if change != nil {
 			change(&b, &r)
 		}
@@ -205,8 +208,13 @@ func sure(change func(b *economics.Boat, r *economics.Reckoning)) func(economics
 	}
 }
 
-// worth sets the worth of knowing an input.
-func worth(r *economics.Reckoning, input string, evppi float64) {
+// headline says which way leads and how often.
+func headline(r *economics.Reckoning) string {
+	return fmt.Sprintf("%s, best in %d of 100.", r.Answer.Way(), r.Answer.WayOf100)
+}
+
+// knowing sets the worth of knowing an input.
+func knowing(r *economics.Reckoning, input string, evppi float64) {
 	for i := range r.Futures.Inputs {
 		if r.Futures.Inputs[i].Name == input {
 			r.Futures.Inputs[i].EVPPI = evppi

@@ -23,7 +23,7 @@ func (t *talk) taste(row questions.Row) (string, error) {
 	standing := answered(&boat, row.Key)
 	money := func(v float64) string { return quantity.FormatMoney(quantity.Money(v), r.Boat.Currency) }
 	q := Question{Text: row.Ask + " Count the dearer food it spares you.", Help: row.Help, Enter: "if you don't know: the answer stays a rule"}
-	if price := outlookOf(r).price; price > 0 && !math.IsInf(price, 1) {
+	if price := t.outlook(r).price; price > 0 && !math.IsInf(price, 1) {
 		low, high := handy(price/1.6), handy(price*1.6)
 		q.Text = fmt.Sprintf("A day with cold food would cost you about %s, for all of you. What would you pay for it, against a day on food that keeps? "+
 			"Count the dearer food it spares you. Would %s be right, or %s? A sum of your own or a range will do.", money(handy(price)), money(low), money(high))

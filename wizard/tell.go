@@ -1,37 +1,33 @@
 package wizard
 
-import "fmt"
-
 // tellFirst gives the provisional answer.
 func (t *talk) tellFirst() error {
 	r, err := t.figures()
 	if err != nil {
 		return err
 	}
-	o := outlookOf(r)
+	o := t.outlook(r)
 	t.Prompter.Say("First look: " + o.words)
 	t.verdict = &o
 	return nil
 }
 
-// tellIfChanged says what an answer did to the verdict.
+// tellIfChanged says what an answer did to the answer.
 func (t *talk) tellIfChanged() error {
 	r, err := t.figures()
 	if err != nil {
 		return err
 	}
-	before, now := t.verdict, outlookOf(r)
+	before, now := t.verdict, t.outlook(r)
 	t.verdict = &now
 	switch {
-	case before == nil || before.way != now.way:
+	case before == nil || !before.same(now):
 		t.trials = nil // they were for another choice
 		t.Prompter.Say("That changes the answer. Now: " + now.words)
 	case before.words == now.words:
 		t.Prompter.Say("That leaves the answer as it was.")
-	case before.of100 != now.of100 && now.of100 > 0:
-		t.Prompter.Say(fmt.Sprintf("Still %s, now best in %d of 100; it was %d.", names[now.way], now.of100, before.of100))
 	default:
-		t.Prompter.Say("Now: " + now.words)
+		t.Prompter.Say("The answer stands, with other figures: " + now.words)
 	}
 	return nil
 }

@@ -86,23 +86,23 @@ func (t *talk) tryAll() error {
 }
 
 // try works out what the answer to a question is worth: what standing by the
-// present choice would lose, on average, were another answer the true one.
+// present choice would lose a year, on average, were another answer the true
+// one; and between which prices of a cold day the other answers lie.
 func (t *talk) try(c *candidate) error {
 	row, _ := questions.Find(c.key)
 	now, err := t.figures()
 	if err != nil {
 		return err
 	}
-	choice := leastRegret(now)
-	c.worth, c.asOf = 0, t.saved
+	*c = candidate{key: c.key, asOf: t.saved, worth: worth{prices: [2]float64{dayPrice(now), dayPrice(now)}}}
 	boats := t.others(row)
 	for _, boat := range boats {
 		r, err := t.Reckon(boat, futures)
 		if err != nil {
 			return fmt.Errorf("trying other answers to %s: %w", row.Key, err)
 		}
-		loss := r.Options[choice].ExpectedRegret - r.Options[leastRegret(r)].ExpectedRegret
-		c.worth += unlike / float64(len(boats)) * math.Max(0, loss)
+		c.money += unlike / float64(len(boats)) * lossOf(r, now.Futures.Preferred)
+		c.prices[0], c.prices[1] = min(c.prices[0], dayPrice(r)), max(c.prices[1], dayPrice(r))
 	}
 	return nil
 }

@@ -31,34 +31,28 @@ func (t *talk) weigh() (visit, error) {
 		return visit{}, err
 	}
 	boat := t.File.Told()
-	if outlookOf(r).price > 0 && !answered(&boat, worthKey) {
+	if t.outlook(r).price > 0 && !answered(&boat, worthKey) {
 		t.sharpened++
 		return visit{key: worthKey}, nil
 	}
 	if t.enough || t.sharpened >= mostSharpened && !t.onward {
 		return visit{}, nil
 	}
-	least := leastWorth(r)
-	best, err := t.worthMost(r, least)
+	s := scaleOf(r)
+	best, err := t.worthMost(r, s)
 	if err != nil {
 		return visit{}, err
 	}
-	if best.key == "" || best.worth < least && !t.onward {
+	if best.key == "" || s.of(best.worth) < 1 && !t.onward {
 		t.enough = true
 		return visit{}, nil
 	}
 	t.sharpened++
-	return visit{best.key, t.because(best.worth, r.Boat.Currency)}, nil
+	return visit{best.key, t.because(s.why(best.worth, r.Boat.Currency))}, nil
 }
 
-func byWorth(a, b economics.InputFigures) int { return cmp.Compare(worthOf(a), worthOf(b)) }
-
-// because tells why a question is asked.
-func (t *talk) because(worth float64, currency string) string {
-	why := "This one only sharpens the figures."
-	if m := rounded(worth); m > 0 {
-		why = fmt.Sprintf("This could move the answer: worth about %s to know.", quantity.FormatMoney(m, currency))
-	}
+// because adds to why a question is asked how to have no more of them, once.
+func (t *talk) because(why string) string {
 	if !t.toldEnough {
 		t.toldEnough = true
 		why += ` Answer "` + enoughWord + `" when you have had enough of these.`
@@ -66,23 +60,22 @@ func (t *talk) because(worth float64, currency string) string {
 	return why
 }
 
-// candidate is an open question and what its answer is worth, as a present
-// cost saved on average.
+// candidate is an open question and what its answer is worth.
 type candidate struct {
-	key   string
-	worth float64
-	asOf  int // the answers in when the worth was found
+	key string
+	worth
+	asOf int // the answers in when the worth was found
 }
 
 // worthMost gives the open question worth most. A figure that the reckoning
 // holds for uncertain is worth its expected value of partial perfect
-// information; what it takes for granted is worth what trying other answers
-// shows. Trials are kept from answer to answer: only the one that would be
+// information, and what it moves the price of a cold day by; what it takes for
+// granted is worth what trying other answers shows. Trials are kept from answer to answer: only the one that would be
 // asked is made again.
-func (t *talk) worthMost(r *economics.Reckoning, least float64) (candidate, error) {
+func (t *talk) worthMost(r *economics.Reckoning, s scale) (candidate, error) {
 	boat := t.File.Told()
-	best := sharpening(r, &boat)
-	if best.worth >= least {
+	best := sharpening(r, s, &boat)
+	if s.of(best.worth) >= 1 {
 		return best, nil
 	}
 	if t.trials == nil {
@@ -91,11 +84,11 @@ func (t *talk) worthMost(r *economics.Reckoning, least float64) (candidate, erro
 		}
 	}
 	for {
-		top := candidateOf(t.trials, &boat)
+		top := candidateOf(t.trials, s, &boat)
 		switch {
-		case top == nil || best.key != "" && top.worth <= best.worth:
+		case top == nil || best.key != "" && s.of(top.worth) <= s.of(best.worth):
 			return best, nil
-		case top.asOf == t.saved || top.worth < least:
+		case top.asOf == t.saved || s.of(top.worth) < 1:
 			return *top, nil
 		}
 		if err := t.try(top); err != nil {
@@ -106,10 +99,10 @@ func (t *talk) worthMost(r *economics.Reckoning, least float64) (candidate, erro
 
 // candidateOf gives the open question of a list that is worth most, nil when
 // none is open.
-func candidateOf(list []candidate, boat *economics.Boat) *candidate {
+func candidateOf(list []candidate, s scale, boat *economics.Boat) *candidate {
 	var top *candidate
 	for i := range list {
-		if open(list[i].key, boat) && (top == nil || list[i].worth > top.worth) {
+		if open(list[i].key, boat) && (top == nil || s.of(list[i].worth) > s.of(top.worth)) {
 			top = &list[i]
 		}
 	}
@@ -142,14 +135,13 @@ var narrowing = map[string][]string{
 	"sun":           {"power.mounting"},
 	"battery":       {"power.battery_age"},
 	"spoilage":      {"food.must_be_cold_share"},
-	"dry_premium":   {"food.dry_premium"},
 	"materials":     {"money.fitted_by", "box.reachable"},
 }
 
 // sharpening gives the open question of the uncertain input worth most.
-func sharpening(r *economics.Reckoning, boat *economics.Boat) candidate {
+func sharpening(r *economics.Reckoning, s scale, boat *economics.Boat) candidate {
 	inputs := slices.Clone(r.Futures.Inputs)
-	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return byWorth(b, a) })
+	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return cmp.Compare(s.of(worthOf(b)), s.of(worthOf(a))) })
 	unit := unitInPlay(r)
 	for _, in := range inputs {
 		for _, key := range narrowing[in.Name] {

@@ -55,7 +55,7 @@ func TestNarrowingQuestionsMatter(t *testing.T) {
 	print := func(r *economics.Reckoning) string {
 		var s strings.Builder
 		for _, o := range r.Options {
-			fmt.Fprintln(&s, o.FittedBands.Present.Low, o.FittedBands.Present.High, o.WorkableOf100, o.ExpectedRegret)
+			fmt.Fprintln(&s, o.FittedBands.Present.Low, o.FittedBands.Present.High, o.WorksOf100, o.ExpectedRegret)
 		}
 		return s.String()
 	}

@@ -163,6 +163,7 @@ func (a *asker) converse(ctx context.Context, at kept, file *answers.File, pack 
 				return economics.Reckon(boat, pack.Book, ground, economics.Settings{Futures: futures, Seed: a.reckon.settings.Seed})
 			})
 		},
+		Headline: func(r *economics.Reckoning) string { return words.Of(r, pack.Book).Answer() },
 		Save: func(f *answers.File) error {
 			var text bytes.Buffer
 			if err := f.Write(&text); err != nil {

@@ -176,7 +176,7 @@ func (t *Table) answers() layout.Table {
 	return out
 }
 
-// way names the way to cold food, and the answer where it is another.
+// way names the way to cold food.
 func (r *Row) way() string {
 	name := words.Name(r.Way)
 	close := ""
@@ -186,10 +186,10 @@ func (r *Row) way() string {
 	switch {
 	case !r.Works:
 		return name + " comes nearest; nothing does"
-	case r.Answer == r.Way:
-		return fmt.Sprintf("%s; best of all in %d of 100%s", name, r.Best, close)
+	case r.Answer == "":
+		return name + "; nothing to decide"
 	}
-	return fmt.Sprintf("%s; but %s best in %d of 100%s", name, words.Bare(r.Answer), r.Best, close)
+	return fmt.Sprintf("%s; best in %d of 100%s", name, r.Best, close)
 }
 
 func (t *Table) ways() layout.Table {

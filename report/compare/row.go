@@ -28,16 +28,17 @@ type Row struct {
 
 	Currency string
 	System   quantity.System
-	// Answer is the option found best, Best how many of 100 futures bear it
-	// out, Sure whether they carry it. Works is false when nothing works in
-	// enough futures; Answer then fails by least.
+	// Answer is the cold way found best, Best in how many of 100 futures, Sure
+	// whether it leads alone. Works is false when none does what is wanted in
+	// enough futures; Answer then comes nearest. It is empty where there is
+	// nothing to decide.
 	Answer economics.OptionID
 	Best   int
 	Sure   bool
 	Works  bool
-	// Way is how food is best kept cold: the answer, if it keeps food cold,
-	// else the cheapest way that works in nine of ten futures with the work, or
-	// the one that comes nearest to it.
+	// Way is how food is best kept cold: the answer, else the cheapest way that
+	// works in nine of ten futures with the work, or the one that comes nearest
+	// to it.
 	Way economics.OptionID
 	// Options are the four, in the order of economics.Options.
 	Options [4]Option
@@ -139,7 +140,7 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 	}
 	row = Row{
 		File: e.File, Name: e.Boat.Name, Currency: e.Boat.Currency, System: e.Boat.Units,
-		Answer: r.Verdict.Option, Best: r.Verdict.WayOf100, Sure: r.Verdict.SureOfStep && r.Verdict.SureOfWay, Works: r.Verdict.Works,
+		Answer: r.Answer.Way(), Best: r.Answer.WayOf100, Sure: len(r.Answer.Ways) == 1, Works: works(r.Answer.Case),
 		Box: boxOf(r),
 	}
 	var sets []economics.Facts
@@ -165,12 +166,21 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 	return row, nil
 }
 
+// works tells whether a way was found that does what is wanted.
+func works(c economics.Case) bool {
+	switch c {
+	case economics.NoRoomAtAll, economics.CoolOnly, economics.NoneReaches:
+		return false
+	}
+	return true
+}
+
 // enough is in how many of 100 futures a way must work to be called cold
 // enough: what the search for work aims at.
 const enough = 90
 
 func (r *Row) coldWay() economics.OptionID {
-	if r.Works && r.Answer != economics.DryStores {
+	if r.Works && r.Answer != "" {
 		return r.Answer
 	}
 	var best *Option
@@ -209,47 +219,23 @@ func share100(f economics.Facts, name string) int {
 func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics.Book) Option {
 	out := Option{ID: o.ID, Best: o.BestOf100}
 	out.AsTold = caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands)
-	out.Fitted = caseOf(&o.Fitted, o.WorkableOf100, o.FittedBands)
+	out.Fitted = caseOf(&o.Fitted, o.WorksOf100, o.FittedBands)
 	told := words.Of(r, book).Work(o.ID)
 	for _, item := range o.Fit.Items {
-		text := piece(item, r.Boat.Units)
-		if item.Piece == economics.HabitPiece { // how to start cold is another thing on each way
+		text := words.Piece(item, r.Boat.Units)
+		if item.Piece == economics.ColdStartPiece { // how to start cold is another thing on each way
 			if i := slices.IndexFunc(told, func(w words.Work) bool { return w.Piece == item.Piece }); i >= 0 {
 				text = told[i].What
 			}
 		}
 		out.Work = append(out.Work, text)
 	}
-	if len(out.Work) > 0 {
-		out.WorkCost = costOfWork(o.Fitted.Lines, book)
+	for _, c := range o.PieceCosts {
+		out.WorkCost.Low += c.Cost.Low
+		out.WorkCost.Typical += c.Cost.Typical
+		out.WorkCost.High += c.Cost.High
 	}
 	return out
-}
-
-// workLines are the price-book lines that work on box and boat is billed by,
-// apart from the unit and what always comes with one.
-var workLines = map[string]bool{
-	"seal": true, "drain_trap": true, "lid_foam": true, "foam": true, "cover": true,
-	"vent_duct": true, "panel": true, "battery_lead": true, "battery_lithium": true,
-}
-
-// costOfWork adds up what the work costs at first by typical prices, with the
-// range of the price book: all prices low, or all high.
-func costOfWork(lines []economics.CostLine, book economics.Book) quantity.Range {
-	var sum quantity.Range
-	for _, l := range lines {
-		if !workLines[l.ID] || l.First == 0 {
-			continue
-		}
-		low, high := 1.0, 1.0
-		if line, ok := book.Price(l.ID); ok && line.Price.Typical > 0 {
-			low, high = line.Price.Low/line.Price.Typical, line.Price.High/line.Price.Typical
-		}
-		sum.Low += l.First * low
-		sum.Typical += l.First
-		sum.High += l.First * high
-	}
-	return sum
 }
 
 func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
@@ -260,26 +246,4 @@ func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
 		Works: works, ColdDays: share100(o.Facts, "cold_share"),
 		First: band(o.First, bands.First), Yearly: band(o.Yearly, bands.Yearly),
 	}
-}
-
-// piece names a piece of work in few words.
-func piece(item economics.FitItem, sys quantity.System) string {
-	length := func() string { return quantity.FormatLength(quantity.Metre(item.Size/1000), sys) }
-	switch item.Piece {
-	case economics.SealPiece:
-		return "lid and drain made tight"
-	case economics.LidPiece:
-		return length() + " more foam in the lid"
-	case economics.FacesPiece:
-		return length() + " more foam on walls in reach"
-	case economics.CoverPiece:
-		return "a cover over the food"
-	case economics.VentPiece:
-		return "ducted air for the unit"
-	case economics.PanelPiece:
-		return quantity.FormatPower(quantity.Watt(item.Size)) + " more panel"
-	case economics.BatteryPiece:
-		return quantity.FormatCharge(quantity.AmpHour(item.Size)) + " more battery"
-	}
-	return string(item.Piece)
 }

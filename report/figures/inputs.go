@@ -44,6 +44,9 @@ type BoxInputs struct {
 	Drain       string                `json:"drain"`
 	Faces       map[string]FaceInputs `json:"faces"`
 	FittedUnit  string                `json:"fitted_unit"`
+	FoamThere   string                `json:"foam_there"`
+	Cover       string                `json:"cover"`
+	ChestFits   string                `json:"chest_fits"`
 	OffsetK     Number                `json:"cabin_offset_k"`
 }
 
@@ -71,6 +74,8 @@ type FoodInputs struct {
 	KgPerDay   Number `json:"kg_per_person_day"`
 	ColdShare  Number `json:"must_be_cold_share"`
 	Wanted     Number `json:"cold_days_wanted_share"`
+	Drinks     Number `json:"drinks_per_person_day"`
+	CoolEnough string `json:"cool_is_enough"`
 	DryPremium Number `json:"dry_premium_per_person_night"`
 	Medicine   string `json:"medicine"`
 	Vulnerable string `json:"vulnerable"`
@@ -83,6 +88,9 @@ type IceInputs struct {
 	UnitKg     Number `json:"unit_size_kg"`
 	Found      Number `json:"found_at_stops_share"`
 	FirstLoad  string `json:"first_load"`
+	HomeKg     Number `json:"home_freezer_kg"`
+	Runs       string `json:"ice_runs"`
+	FirstCarry Number `json:"first_carry_kg"` // null: what fits
 	TripCost   Number `json:"trip_cost"`
 	CarryKg    Number `json:"carry_limit_kg"`
 	CarryLoss  Number `json:"carry_loss_share"`
@@ -112,7 +120,8 @@ type MoneyInputs struct {
 	Years        Number `json:"years"`
 	WillSell     string `json:"will_sell"`
 	Discount     Number `json:"discount"`
-	ColdDayWorth Number `json:"cold_day_worth"` // null when not told
+	ColdDayWorth Number `json:"cold_day_worth"`    // null when not told
+	WorthTo      Number `json:"cold_day_worth_to"` // the upper end; null unless a range was told
 	FittedBy     string `json:"fitted_by"`
 }
 
@@ -158,16 +167,18 @@ func inputsOf(b *economics.Boat) Inputs {
 			ShoreShare: Number(c.ShorePowerShare), BeforeTrip: string(c.BeforeTrip), Crew: Number(c.Crew)},
 		Box:      boxInputs(b.Box),
 		Evidence: EvidenceInputs{len(b.Evidence.IceTests), len(b.Evidence.JugTests), len(b.Evidence.IceHistory), len(b.Evidence.Logs)},
-		Food: FoodInputs{Number(b.Food.Target), Number(b.Food.KgPerPersonDay), Number(b.Food.MustBeColdShare), Number(b.Food.ColdDaysWanted), Number(b.Food.DryPremium),
+		Food: FoodInputs{Number(b.Food.Target), Number(b.Food.KgPerPersonDay), Number(b.Food.MustBeColdShare), Number(b.Food.ColdDaysWanted), Number(b.Food.DrinksADay),
+			string(b.Food.CoolIsEnough), Number(b.Food.DryPremium),
 			string(b.Food.Medicine), string(b.Food.Vulnerable)},
 		Ice: IceInputs{Number(b.Ice.Price), string(b.Ice.Kind), Number(b.Ice.UnitSize), Number(b.Ice.FoundAtStops), string(b.Ice.FirstLoad),
+			Number(b.Ice.HomeFreezer), string(b.Ice.Runs), told(b.Ice.FirstCarry),
 			Number(b.Ice.TripCost), Number(b.Ice.CarryLimit), Number(b.Ice.CarryLoss), Number(b.Ice.ShareOfBox)},
 		Power: PowerInputs{Volts: Number(p.Volts), BatteryAh: Number(p.Battery), BatteryAgeY: Number(p.BatteryAge), Chemistry: string(p.Chemistry),
 			SolarWp: Number(p.SolarWp), Mounting: string(p.Mounting), Controller: string(p.Controller), OtherAh: Number(p.OtherLoads),
 			EngineHours: Number(p.EngineHoursPerDay), EngineAmps: Number(p.EngineAmps), MaxPanelWp: Number(p.MaxPanelWp),
 			CableRunM: Number(p.CableRun), CableMm2: told(p.CableSize)},
 		Money: MoneyInputs{told(m.Budget), Number(m.Years), string(m.WillSell), Number(m.Discount),
-			when(b.Known["money.cold_day_worth"] == quantity.Told, float64(m.ColdDayWorth)), string(m.FittedBy)},
+			when(b.Known["money.cold_day_worth"] == quantity.Told, float64(m.ColdDayWorth)), told(m.ColdDayWorthTo), string(m.FittedBy)},
 		Units: map[string]UnitInputs{"small": unitInputs(b.Small), "larger": unitInputs(b.Larger)},
 		Safety: SafetyInputs{string(s.FuelVapourSpace), string(s.COAlarm), string(s.Lithium), string(s.DrainTo), string(s.Children),
 			string(s.LatchOpensInside), string(s.DryIce), string(s.Fish), string(s.Eggs), string(s.WiringKnown), string(s.LeftUnattended)},
@@ -184,7 +195,8 @@ func inputsOf(b *economics.Boat) Inputs {
 
 func boxInputs(b economics.Box) BoxInputs {
 	out := BoxInputs{VolumeL: Number(b.Volume), OpensPerDay: Number(b.OpensPerDay), Lid: string(b.Lid), LidSeal: string(b.LidSeal),
-		Drain: string(b.Drain), Faces: map[string]FaceInputs{}, FittedUnit: string(b.FittedUnit), OffsetK: Number(b.CabinOffset)}
+		Drain: string(b.Drain), Faces: map[string]FaceInputs{}, FittedUnit: string(b.FittedUnit),
+		FoamThere: string(b.FoamThere), Cover: string(b.Cover), ChestFits: string(b.ChestFits), OffsetK: Number(b.CabinOffset)}
 	if d := b.Inside; !d.Zero() {
 		out.InsideMm = &[3]Number{millimetre(d.Length), millimetre(d.Width), millimetre(d.Height)}
 	}

@@ -17,7 +17,7 @@ func Of(in Input) (Sheet, error) {
 		Schema: Schema, Version: in.Version, RulesBook: in.Book.Identity, Boat: b.Name, Units: string(b.Units), Guidance: in.Guidance,
 		Inputs: inputsOf(b), Ground: groundOf(r), Box: boxOf(r), Months: monthsOf(r), UnitFigures: unitsOf(r),
 		Money:  Money{Number(b.Money.Discount), int(b.Money.Years), b.Currency},
-		Repair: Repair{when(r.HasRepair, r.RepairWorth)}, Futures: futuresOf(r), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
+		Repair: Repair{when(r.HasRepair, r.RepairWorth)}, Futures: futuresOf(r), Answer: answerOf(in), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
 	}
 	for i := range r.Options {
 		o, err := optionOf(in, &r.Options[i])
@@ -97,18 +97,19 @@ func monthsOf(r *economics.Reckoning) []Month {
 
 func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 	ice := in.Reckoning.Of(economics.IceOnly)
-	told, err := caseOf(in, &o.AsTold, &ice.AsTold)
+	told, err := caseOf(in, &o.AsTold, &ice.AsTold, o.AsToldWorksOf100)
 	if err != nil {
 		return Option{}, err
 	}
-	fitted, err := caseOf(in, &o.Fitted, &ice.Fitted)
+	fitted, err := caseOf(in, &o.Fitted, &ice.Fitted, o.WorksOf100)
 	if err != nil {
 		return Option{}, err
 	}
 	out := Option{
 		ID: string(o.ID), Name: words.Name(o.ID), AsTold: Told{told, bandsOf(o.AsToldBands)},
-		Fitted:    Fitted{Case: fitted, FitOut: []FitItem{}, Reached: o.Fit.Reached, Searched: o.Fit.SearchFutures, SearchWorks: Number(o.Fit.SearchWorks)},
-		ToldWorks: o.AsToldWorksOf100, ToldFutures: o.AsToldFutures, Workable: o.WorkableOf100, Cheapest: o.CheapestOf100, Best: o.BestOf100,
+		Fitted:    Fitted{Case: fitted, FitOut: []FitItem{}, Pieces: []Piece{}, Reached: o.Fit.Reached, Searched: o.Fit.SearchFutures, SearchWorks: Number(o.Fit.SearchWorks)},
+		ToldWorks: o.AsToldWorksOf100, ToldFutures: o.AsToldFutures, Workable: o.WorksOf100, Best: o.BestOf100,
+		Price: Price{Number(o.PriceOfCold.Low), Number(o.PriceOfCold.Typical), Number(o.PriceOfCold.High)},
 		Bands: bandsOf(o.FittedBands), Regret: Number(o.ExpectedRegret), Worst: fortnightOf(o),
 	}
 	work := words.Of(in.Reckoning, in.Book).Work(o.ID)
@@ -117,6 +118,13 @@ func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 			Piece: string(item.Piece), What: work[i].What, Size: Number(item.Size), Unit: pieceUnits[item.Piece],
 			WithoutWorks: item.WithoutWorksOf100, WithoutPresent: Number(item.WithoutPresent),
 		})
+		piece := Piece{ID: string(item.Piece), Size: Number(item.Size)}
+		for _, c := range o.PieceCosts {
+			if c.Piece == item.Piece {
+				piece.Low, piece.Typical, piece.High = Number(c.Cost.Low), Number(c.Cost.Typical), Number(c.Cost.High)
+			}
+		}
+		out.Fitted.Pieces = append(out.Fitted.Pieces, piece)
 	}
 	return out, nil
 }
@@ -127,18 +135,23 @@ func bandsOf(b economics.Bands) Bands {
 }
 
 var pieceUnits = map[economics.Piece]string{
-	economics.LidPiece: "mm", economics.FacesPiece: "mm", economics.PanelPiece: "W", economics.BatteryPiece: "Ah",
+	economics.LidPiece: "mm", economics.InsidePiece: "mm", economics.OutsidePiece: "mm", economics.MoreIcePiece: "share of the box", economics.PanelPiece: "W", economics.BatteryPiece: "Ah",
 }
 
-func caseOf(in Input, o, ice *economics.Outcome) (Case, error) {
+func caseOf(in Input, o, ice *economics.Outcome, works int) (Case, error) {
 	b := &in.Reckoning.Boat
 	out := Case{
-		Workable: o.Works(), Reasons: []string{}, ColdShare: fact(o, "cold_share"), ColdDays: Number(o.ColdDays),
-		First: Number(o.First), PerYear: Number(o.PerYear), Present: Number(o.Present), Yearly: Number(o.Yearly), PerCold: None,
+		Workable: o.Works(), Works: works, Reasons: []string{}, ColdShare: fact(o, "cold_share"), CoolShare: fact(o, "cool_share"),
+		IceBought: None, IceLost: None, Litres: fact(o, "room_for_food_l"), OverLimit: None, ColdDays: Number(o.ColdDays),
+		First: Number(o.First), PerYear: Number(o.PerYear), Present: Number(o.Present), Yearly: Number(o.Yearly),
 		CashFlows: []Number{}, CostLines: []CostLine{}, Season: seasonOf(o),
 	}
-	if x, ok := o.PerColdDay(); ok {
-		out.PerCold = Number(x)
+	if o.Facts["option"] == string(economics.IceOnly) {
+		kg, lost := o.IceBoughtKg()
+		out.IceBought, out.IceLost = Number(kg), when(kg > 0, lost)
+	}
+	if b.Known["money.budget"] == quantity.Told && b.Money.Budget > 0 {
+		out.OverLimit = Number(max(0, o.First-float64(b.Money.Budget)))
 	}
 	for _, c := range o.Failing {
 		text, err := rules.Fill(c.Reason, o.Facts, b.Units, b.Currency)
@@ -152,7 +165,7 @@ func caseOf(in Input, o, ice *economics.Outcome) (Case, error) {
 	}
 	for _, l := range o.Lines {
 		out.CostLines = append(out.CostLines, CostLine{l.ID, l.Label, Number(l.Count), l.Unit, Number(l.First), Number(l.Yearly),
-			when(l.Life > 0, l.Life), Number(l.Renew), Number(l.AtSale)})
+			when(l.Life > 0, l.Life), Number(l.Renew), Number(l.Resale)})
 	}
 	if o.Facts["option"] != string(economics.IceOnly) {
 		c := cost.Compare(ledger(ice.Lines), ledger(o.Lines), int(b.Money.Years), cost.Rate(b.Money.Discount))
@@ -172,7 +185,7 @@ func ledger(lines []economics.CostLine) []cost.Line {
 	var out []cost.Line
 	for _, l := range lines {
 		out = append(out, cost.Line{Name: l.Label, First: quantity.Money(l.First), Yearly: quantity.Money(l.Yearly),
-			Life: quantity.Year(l.Life), Renewal: quantity.Money(l.Renew), SeenAtSale: quantity.Money(l.AtSale)})
+			Life: quantity.Year(l.Life), Used: quantity.Year(l.Used), Renewal: quantity.Money(l.Renew), Resale: quantity.Fraction(l.Resale)})
 	}
 	return out
 }
@@ -207,7 +220,7 @@ func seasonOf(o *economics.Outcome) Season {
 func futuresOf(r *economics.Reckoning) Futures {
 	f := r.Futures
 	out := Futures{
-		Count: f.Count, Seed: f.Seed, NoneWorks: f.NoneWorksOf100, Refrigerate: f.RefrigerateOf100,
+		Count: f.Count, Seed: f.Seed,
 		Preferred: string(f.Preferred), Runner: string(f.Runner),
 		EVPI: Number(f.EVPI), EVPIError: Number(f.EVPIError), Inputs: []Uncertain{}, Paid: []Cumulative{},
 	}
@@ -233,20 +246,32 @@ func futuresOf(r *economics.Reckoning) Futures {
 	return out
 }
 
+func answerOf(in Input) Answer {
+	a := &in.Reckoning.Answer
+	out := Answer{Case: string(a.Case), Headline: words.Of(in.Reckoning, in.Book).Answer(), Way: name(a.Way() != "", a.Way()), WayOf100: a.WayOf100,
+		NoWorth: when(a.Way() != "", a.NoWorth), YesWorth: when(a.Way() != "", a.YesWorth), Told: None, Counts: []WorthCount{}, Grade: string(in.Reckoning.Boat.EvidenceGrade())}
+	if in.Reckoning.Boat.Known["money.cold_day_worth"] == quantity.Told && a.Way() != "" {
+		out.Told, out.Yes = Number(a.Worth.Low), &a.YesOf100[0]
+	}
+	for _, c := range a.Counts {
+		out.Counts = append(out.Counts, WorthCount{Number(c.Worth), c.Of100})
+	}
+	return out
+}
+
 func verdictOf(in Input) Verdict {
 	v := words.Of(in.Reckoning, in.Book)
-	d := in.Reckoning.Verdict
-	out := Verdict{
-		Refrigerate: d.Refrigerate, Option: string(d.Option), Works: d.Works, AsToldWorks: d.AsToldWorks,
-		StepOf100: d.StepOf100, WayOf100: d.WayOf100, SureOfStep: d.SureOfStep, SureOfWay: d.SureOfWay, ByWorth: d.ByWorth,
-		Runner: name(d.HasRunner, d.Runner), TurnWorth: when(d.TurnKnown, d.TurnWorth), TurnTo: name(d.TurnKnown, d.TurnTo),
-		Answer: v.Answer(), Reasons: v.Reasons(), Flips: []string{}, Sure: append([]string{}, v.Sure()...),
-	}
+	out := Verdict{Reasons: v.Reasons(), Flips: []string{}, Sure: []string{}}
 	for _, f := range v.Flips() {
 		out.Flips = append(out.Flips, f.Text)
 	}
-	e := v.Evidence()
-	out.Evidence = Evidence{e.Measured, e.Told, e.Assumed, string(e.Grade)}
+	for _, text := range append([]string{v.Medicine(), v.Grade(), v.Counts()}, v.Also()...) {
+		if text != "" {
+			out.Sure = append(out.Sure, text)
+		}
+	}
+	measured, told, assumed := in.Reckoning.Boat.EvidenceCounts()
+	out.Evidence = Evidence{measured, told, assumed, string(in.Reckoning.Boat.EvidenceGrade())}
 	return out
 }
 

@@ -18,10 +18,11 @@ func Plain(in Input) string {
 	doc := layout.Document{}
 	doc.Add(
 		layout.Heading{Level: 0, Text: fmt.Sprintf("%s, %s", r.Boat.Name, r.Ground.Name)},
-		layout.Para{Text: v.Answer()},
 	)
-	if text := v.Condition(); text != "" {
-		doc.Add(layout.Para{Text: text})
+	for _, text := range append([]string{v.Medicine(), v.Answer(), strings.TrimSpace(v.Grade() + " " + v.Counts())}, v.Also()...) {
+		if text != "" {
+			doc.Add(layout.Para{Text: text})
+		}
 	}
 	doc.Add(layout.List{Mark: layout.Number, Items: items(v.Reasons())},
 		layout.Heading{Level: 1, Text: "Side by side, as told → with the work needed"}, beside(v.ToldAndFitted()))

@@ -21,6 +21,7 @@ type Sheet struct {
 	Even        []BreakEven            `json:"break_even"`
 	Repair      Repair                 `json:"repair"`
 	Futures     Futures                `json:"futures"`
+	Answer      Answer                 `json:"answer"`
 	Verdict     Verdict                `json:"verdict"`
 	Caution     []Caution              `json:"cautions"`
 	Assumed     []economics.Assumption `json:"assumptions"`
@@ -119,25 +120,38 @@ type Option struct {
 	ToldWorks   int        `json:"as_told_works_of_100"`
 	ToldFutures int        `json:"as_told_futures"`
 	Workable    int        `json:"workable_of_100"`
-	Cheapest    int        `json:"cheapest_of_100"`
-	Best        int        `json:"best_of_100"`
+	Best        int        `json:"best_of_100"` // of the ways that were weighed; 0 for the others
+	Price       Price      `json:"price_of_cold"`
 	Bands                  // of the fitted case
-	Regret      Number     `json:"expected_regret"`
+	Regret      Number     `json:"expected_regret"` // a year, of the ways that were weighed
 	Worst       *Fortnight `json:"worst_fortnight"` // of the fitted case; null for dry stores and without nights
+}
+
+// Price is what a cold day costs with the fitted case, the 10th, 50th and 90th
+// percentile over the futures; null where no day is gained.
+type Price struct {
+	Low     Number `json:"low"`
+	Typical Number `json:"typical"`
+	High    Number `json:"high"`
 }
 
 // Case is an option at typical inputs.
 type Case struct {
 	Workable   bool        `json:"workable"`
+	Works      int         `json:"works_of_100"` // futures
 	Reasons    []string    `json:"reasons"`
-	ColdShare  Number      `json:"cold_share"`
+	ColdShare  Number      `json:"cold_share"` // of days aboard
+	CoolShare  Number      `json:"cool_share"`
+	IceBought  Number      `json:"ice_bought_kg"`  // a year; null but for ice
+	IceLost    Number      `json:"ice_lost_share"` // of it; null where none is bought
+	Litres     Number      `json:"litres"`         // room left for food
+	OverLimit  Number      `json:"over_limit"`     // by which the first cost exceeds the owner's limit; null where none was told
 	ColdDays   Number      `json:"cold_days_per_year"`
 	First      Number      `json:"first_cost"`
 	PerYear    Number      `json:"per_year"`
 	Present    Number      `json:"present_cost"`
 	Yearly     Number      `json:"yearly_equivalent"`
-	PerCold    Number      `json:"per_cold_day"` // null without cold days
-	CashFlows  []Number    `json:"cash_flows"`   // year 0 first, costs positive
+	CashFlows  []Number    `json:"cash_flows"` // year 0 first, costs positive
 	CostLines  []CostLine  `json:"cost_lines"`
 	Season     Season      `json:"season"`
 	Comparison *AgainstIce `json:"against_ice"` // null for ice itself
@@ -165,6 +179,7 @@ type Told struct {
 type Fitted struct {
 	Case
 	FitOut      []FitItem `json:"fit_out"`
+	Pieces      []Piece   `json:"pieces"`  // the same pieces, with what each costs at first
 	Reached     bool      `json:"reached"` // whether it works in nine of ten futures
 	Searched    int       `json:"search_futures"`
 	SearchWorks Number    `json:"search_works_share"`
@@ -202,7 +217,7 @@ type CostLine struct {
 	Yearly Number `json:"yearly"`
 	LifeY  Number `json:"life_years"` // null when it lasts
 	Renew  Number `json:"renewal"`
-	AtSale Number `json:"at_sale"`
+	Resale Number `json:"resale_share"` // of the price, seen again at the end
 }
 
 // AgainstIce sets an option as told beside ice as told, or as fitted beside ice
@@ -223,6 +238,15 @@ type FitItem struct {
 	Unit           string `json:"unit"` // mm, W, Ah; "" for the rest
 	WithoutWorks   int    `json:"without_works_of_100"`
 	WithoutPresent Number `json:"without_present_cost_more"`
+}
+
+// Piece is one piece of the work with what it costs at first.
+type Piece struct {
+	ID      string `json:"id"`
+	Size    Number `json:"size"` // in the unit of fit_out
+	Low     Number `json:"cost_low"`
+	Typical Number `json:"cost_typical"`
+	High    Number `json:"cost_high"`
 }
 
 // Money is the owner's terms.
@@ -246,16 +270,14 @@ type BreakEven struct {
 
 // Futures is what the uncertain inputs do to the decision.
 type Futures struct {
-	Count       int          `json:"count"`
-	Seed        uint64       `json:"seed"`
-	NoneWorks   int          `json:"none_works_of_100"`
-	Refrigerate int          `json:"refrigerate_of_100"`
-	Preferred   string       `json:"preferred"`           // of lowest mean cost; the verdict goes by counts
-	Runner      string       `json:"preferred_runner_up"` // of next lowest, on which the swings are measured
-	EVPI        Number       `json:"evpi"`
-	EVPIError   Number       `json:"evpi_standard_error"`
-	Inputs      []Uncertain  `json:"inputs"`
-	Paid        []Cumulative `json:"paid_by_year"`
+	Count     int          `json:"count"`
+	Seed      uint64       `json:"seed"`
+	Preferred string       `json:"preferred"`           // of lowest mean loss; the answer goes by counts
+	Runner    string       `json:"preferred_runner_up"` // of next lowest, on which the swings are measured
+	EVPI      Number       `json:"evpi"`                // this and the next: a year
+	EVPIError Number       `json:"evpi_standard_error"`
+	Inputs    []Uncertain  `json:"inputs"`
+	Paid      []Cumulative `json:"paid_by_year"`
 }
 
 // Uncertain is one uncertain input.
@@ -265,13 +287,13 @@ type Uncertain struct {
 	Unit         string  `json:"unit"`
 	Low          Number  `json:"low"` // 10th percentile
 	Typical      Number  `json:"typical"`
-	High         Number  `json:"high"` // 90th percentile
-	EVPPI        Number  `json:"evppi"`
+	High         Number  `json:"high"`        // 90th percentile
+	EVPPI        Number  `json:"evppi"`       // a year
 	SwitchAt     Number  `json:"switch_at"`   // null when the choice never turns on it
 	SwitchSide   string  `json:"switch_side"` // "above" or "below", "" when there is none
 	SwitchTo     *string `json:"switch_to"`   // the option that is most often best beyond it
 	ChanceBeyond Number  `json:"chance_beyond"`
-	SwingLow     Number  `json:"swing_low"`
+	SwingLow     Number  `json:"swing_low"` // this and the next: a year
 	SwingHigh    Number  `json:"swing_high"`
 	Taste        bool    `json:"taste"`
 }
@@ -284,25 +306,32 @@ type Cumulative struct {
 	High    []Number `json:"high"`
 }
 
-// Verdict is the answer.
+// Answer is what to do. Money is a day.
+type Answer struct {
+	Case     string       `json:"case"`
+	Headline string       `json:"headline"`
+	Way      *string      `json:"way"` // that leads, or comes nearest; null where there is nothing to decide
+	WayOf100 int          `json:"way_of_100"`
+	NoWorth  Number       `json:"no_worth"`   // of a cold day, up to which the answer is no
+	YesWorth Number       `json:"yes_worth"`  // from which it is yes
+	Told     Number       `json:"worth_told"` // the lower end, where a range was told; null where none was
+	Yes      *int         `json:"yes_of_100"` // futures in which the way is worth that; null where none was told
+	Counts   []WorthCount `json:"counts"`
+	Grade    string       `json:"evidence_grade"`
+}
+
+// WorthCount is in how many futures a cold day costs no more than a worth.
+type WorthCount struct {
+	Worth Number `json:"worth"`
+	Of100 int    `json:"of_100"`
+}
+
+// Verdict is what is said beside the answer.
 type Verdict struct {
-	Refrigerate bool     `json:"refrigerate"`
-	Option      string   `json:"option"`
-	Works       bool     `json:"works"`
-	AsToldWorks bool     `json:"as_told_works"`
-	StepOf100   int      `json:"step_of_100"`
-	WayOf100    int      `json:"way_of_100"`
-	SureOfStep  bool     `json:"sure_of_step"`
-	SureOfWay   bool     `json:"sure_of_way"`
-	Runner      *string  `json:"runner_up"`
-	ByWorth     bool     `json:"by_worth_of_cold_days"`
-	TurnWorth   Number   `json:"cold_day_worth_at_which_it_turns"`
-	TurnTo      *string  `json:"turns_to"`
-	Answer      string   `json:"answer"`
-	Reasons     []string `json:"reasons"`
-	Flips       []string `json:"flips"`
-	Sure        []string `json:"how_sure"`
-	Evidence    Evidence `json:"evidence"`
+	Reasons  []string `json:"reasons"`
+	Flips    []string `json:"flips"`
+	Sure     []string `json:"how_sure"`
+	Evidence Evidence `json:"evidence"`
 }
 
 // Evidence counts how the owner's figures are known.

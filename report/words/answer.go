@@ -2,240 +2,326 @@ package words
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 )
 
-// Answer is the main answer in one sentence: refrigerate or not, which way,
-// and whether the boat needs work for it.
+// Answer is the headline: what to do, and on what that turns, in one to three
+// short sentences of at most thirty words in all. It is never empty.
 func (v Voice) Answer() string {
-	d := v.r.Verdict
-	switch {
-	case v.Nights() == 0:
-		return fmt.Sprintf("With no nights aboard %s needs no refrigeration, and nothing else on these pages can pay for itself.", v.boat())
-	case !d.Works:
-		return fmt.Sprintf("None of the four ways works well enough for %s as reckoned; %s come%s nearest, in %s futures.",
-			v.boat(), In(d.Option), s(d.Option), of100(v.r.Of(d.Option).WorkableOf100))
-	case !d.SureOfStep:
-		return fmt.Sprintf("Whether %s should have refrigeration is too close to call: %s.", v.boat(), v.rivals())
-	case !d.SureOfWay:
-		return fmt.Sprintf("%s, but which way is too close to call for %s: %s.", v.step(), v.boat(), v.rivals())
+	a := &v.r.Answer
+	switch a.Case {
+	case economics.NoNights:
+		return "There is nothing to decide: no nights aboard were told, so no food aboard has to be kept cold."
+	case economics.NothingCold:
+		return "There is nothing to decide: by your account nothing aboard has to be cold."
+	case economics.Forbidden:
+		return v.forbidden()
+	case economics.NoRoomAtAll:
+		o := v.r.Of(a.Way())
+		short := number(o.Fitted.Facts, "food_to_keep_l") - number(o.Fitted.Facts, "room_for_food_l")
+		return fmt.Sprintf("No way leaves room enough: beside ice or a plate this box is %s short of what has to go in between two shops.", v.volume(short))
+	case economics.CoolOnly:
+		return fmt.Sprintf("No way keeps food cold as often as you want. %s keeps drinks, butter and the like cool%s.", The(a.Way()), v.coolPrice())
+	case economics.NoneReaches:
+		return v.nearest()
+	case economics.FewDays:
+		return v.fewDays()
+	case economics.WorthTold:
+		return v.worthTold()
+	case economics.PaysForItself:
+		return v.paysForItself()
+	case economics.NextToNothing:
+		return fmt.Sprintf("%s: a %s day costs next to nothing, %s.", Capital(v.do()), v.cold(), v.price(v.leader().PriceOfCold.Typical))
+	case economics.TooDear:
+		if a.NoWorth >= dearest {
+			return fmt.Sprintf("Live on food that keeps: no way gives a %s day for %s or less.", v.cold(), v.say(dearest))
+		}
+		return fmt.Sprintf("Live on food that keeps: no way is likely to give a %s day for less than %s.", v.cold(), v.say(a.NoWorth))
+	case economics.RatherNot:
+		text := fmt.Sprintf("Live on food that keeps, unless a %s day is worth %s or more to you: then %s.", v.cold(), v.say(a.YesWorth), v.do())
+		if a.NoWorth < a.YesWorth {
+			text += fmt.Sprintf(" From %s it is close.", v.say(a.NoWorth))
+		}
+		return text
 	}
-	lead := v.step()
-	if hedge := [3]string{"", "Probably ", "Perhaps "}[v.doubt()]; hedge != "" && d.Refrigerate {
-		lead = hedge + "refrigerate"
-	} else if hedge != "" {
-		lead = hedge + "not"
-	}
-	return fmt.Sprintf("%s: %s %s the %s way that works for %s, %s.", lead, In(d.Option), v.verb(d.Option), v.merit(), v.boat(), v.condition())
+	return v.byWorth()
 }
 
-// longName is the length of a boat's name, in letters, over which sentences
-// do without it.
-const longName = 24
+// dearest is the price of a day above which none is printed.
+const dearest = 50
 
-// boat names the boat inside a sentence.
-func (v Voice) boat() string {
-	switch name := v.r.Boat.Name; {
-	case utf8.RuneCountInString(name) > longName:
-		return "this boat"
-	case v.r.Boat.Known["boat.name"] == quantity.Assumed:
-		return "your boat"
+// leader is the option that leads the answer; only for cases with a way.
+func (v Voice) leader() *economics.OptionFigures {
+	if a := &v.r.Answer; a.Case == economics.CoolOnly && v.r.Cool != nil {
+		return v.r.Cool
+	}
+	return v.r.Of(v.r.Answer.Way())
+}
+
+// do says what to do about the ways that lead: "fit the small unit", "use ice
+// or fit either unit".
+func (v Voice) do() string {
+	ways := v.r.Answer.Ways
+	var out []string
+	units := 0
+	for _, id := range ways {
+		if unit(id) {
+			units++
+		}
+	}
+	for _, id := range economics.Options {
+		switch {
+		case !slices.Contains(ways, id):
+		case id == economics.IceOnly:
+			out = append(out, "use ice")
+		case units == 2 && id == economics.SmallUnit && !v.unitAboard():
+			return strings.Join(append(out, "fit either unit"), " or ")
+		case id == economics.SmallUnit && v.unitAboard():
+			out = append(out, "keep the unit aboard")
+		case id == economics.SmallUnit && v.r.Boat.Small.Form == economics.FreeStanding:
+			out = append(out, "buy the small unit")
+		default:
+			out = append(out, "fit "+In(id))
+		}
+	}
+	if len(out) == 3 {
+		return out[0] + ", " + out[1] + " or " + out[2]
+	}
+	return strings.Join(out, " or ")
+}
+
+// unitAboard tells whether the small unit is the one that already works aboard.
+func (v Voice) unitAboard() bool {
+	return v.r.Boat.Box.FittedUnit == economics.UnitWorks && v.r.Boat.Small.Form != economics.FreeStanding
+}
+
+// cold is the word for the days that decide: cold, or cool where that is enough.
+func (v Voice) cold() string {
+	if v.r.Answer.Case == economics.CoolOnly || v.r.Boat.CoolDecides() {
+		return "cool"
+	}
+	return "cold"
+}
+
+// say prints a sum of money that is already one that a person would say.
+func (v Voice) say(x float64) string { return v.Money(x) }
+
+// price prints what a day costs, to the nearest step that a person would say:
+// "about $4.50". What is less than the least step is "under" it.
+func (v Voice) price(x float64) string {
+	switch down, up := economics.SayDown(x), economics.SayUp(x); {
+	case math.IsInf(x, 0):
+		return "more than " + v.say(dearest)
+	case x > dearest:
+		return "over " + v.say(dearest)
+	case down == 0 && x < up/2:
+		return "under " + v.say(up)
+	case x-down < up-x:
+		return "about " + v.say(down)
 	default:
-		return name
+		return "about " + v.say(up)
 	}
 }
 
-func (v Voice) step() string {
-	if v.r.Verdict.Refrigerate {
-		return "Refrigerate"
+func (v Voice) byWorth() string {
+	a := &v.r.Answer
+	text := fmt.Sprintf("%s if a %s day is worth %s or more to you.", Capital(v.do()), v.cold(), v.say(a.YesWorth))
+	switch {
+	case a.NoWorth == 0:
+		return text + " For less it is close."
+	case a.NoWorth >= a.YesWorth:
+		return text + " Under that, live on food that keeps."
 	}
-	return "Do not refrigerate"
+	return text + fmt.Sprintf(" Under %s, live on food that keeps. Between, it is close.", v.say(a.NoWorth))
 }
 
-// merit is what the answer was chosen by.
-func (v Voice) merit() string {
-	if v.r.Verdict.ByWorth {
-		return "most worthwhile"
-	}
-	return "cheapest"
+// hedges word the confidence of a yes, with its count behind.
+var hedges = map[economics.Confidence]string{
+	economics.Sure: "it is worth it", economics.Likely: "likely worth it", economics.Leaning: "more likely than not worth it",
 }
 
-// rivals gives the two best options with their counts.
-func (v Voice) rivals() string {
-	d := v.r.Verdict
-	text := fmt.Sprintf("%s %s best in %s futures", In(d.Option), is(d.Option), of100(d.WayOf100))
-	if d.HasRunner {
-		text += fmt.Sprintf(", %s in %d", In(d.Runner), v.r.Of(d.Runner).BestOf100)
+func (v Voice) worthTold() string {
+	a := &v.r.Answer
+	costs := fmt.Sprintf("A %s day costs %s and you said %s.", v.cold(), v.price(v.leader().PriceOfCold.Typical), v.worth())
+	switch a.Confidence() {
+	case economics.Sure, economics.Likely, economics.Leaning:
+		return fmt.Sprintf("%s: %s (%s). %s", Capital(v.do()), hedges[a.Confidence()], v.yesOf100(), costs)
+	case economics.CloseCall:
+		return fmt.Sprintf("It is a close call whether to %s: worth it in %s futures. %s", v.do(), v.yesOf100(), costs)
+	case economics.LeaningNot:
+		return fmt.Sprintf("Rather live on food that keeps: to %s is worth it in %s futures. %s", v.do(), v.yesOf100(), costs)
+	}
+	return fmt.Sprintf("Live on food that keeps: to %s is worth it in only %s futures. %s", v.do(), v.yesOf100(), costs)
+}
+
+// ColdOrCool is the word for the days that decide.
+func (v Voice) ColdOrCool() string { return v.cold() }
+
+// worthIsTold tells whether the owner told what a day is worth.
+func (v Voice) worthIsTold() bool { return v.r.Boat.Known["money.cold_day_worth"] == quantity.Told }
+
+// worth prints what the owner told a day to be worth.
+func (v Voice) worth() string {
+	w := v.r.Answer.Worth
+	if w.High <= w.Low {
+		return v.Money(w.Low)
+	}
+	return v.Money(w.Low) + " to " + v.Money(w.High)
+}
+
+// yesOf100 counts the futures in which the way is worth what was told.
+func (v Voice) yesOf100() string {
+	yes := v.r.Answer.YesOf100
+	if yes[0] == yes[1] {
+		return of100(yes[0])
+	}
+	return fmt.Sprintf("%d to %d of 100", yes[0], yes[1])
+}
+
+func (v Voice) paysForItself() string {
+	a := &v.r.Answer
+	if a.PremiumTold {
+		return fmt.Sprintf("%s: it costs less than the dearer food it spares you (%s).", Capital(v.do()), of100(a.PremiumOf100))
+	}
+	crew := max(1, v.r.Boat.Cruising.Crew)
+	you := "you"
+	if crew > 1 {
+		you = "each of you"
+	}
+	return fmt.Sprintf("%s: it pays for itself if food that keeps costs %s %s a night more than fresh. The usual guess is %s.",
+		Capital(v.do()), you, v.say(economics.SayUp(a.YesWorth/crew)), v.Money(economics.UsualPremium))
+}
+
+func (v Voice) forbidden() string {
+	a := &v.r.Answer
+	text := fmt.Sprintf("Do not %s where it is planned: %s.", v.do(), v.whyForbidden())
+	switch told := v.worthIsTold(); {
+	case told && a.YesOf100[0] >= 60:
+		return text + fmt.Sprintf(" Elsewhere it would be worth it (%s).", v.yesOf100())
+	case told:
+		return text + fmt.Sprintf(" Elsewhere it would be worth it in only %s futures.", v.yesOf100())
+	case !math.IsInf(a.YesWorth, 1):
+		return text + fmt.Sprintf(" Elsewhere it would be worth it if a %s day is worth %s to you.", v.cold(), v.say(a.YesWorth))
 	}
 	return text
 }
 
-// doubt grades the answer, from 0, firm, to 2: firm only where both the count
-// of futures and the evidence carry it.
-func (v Voice) doubt() int {
-	step := 2
-	switch n := v.r.Verdict.WayOf100; {
-	case n >= 90:
-		step = 0
-	case n >= 66:
-		step = 1
-	}
-	if v.Evidence().Grade == Weak {
-		step = min(step+1, 2)
-	}
-	return step
-}
-
-// verb says how sure the answer is.
-func (v Voice) verb(id economics.OptionID) string {
-	if id == economics.DryStores {
-		return [3]string{"are", "are probably", "may be"}[v.doubt()]
-	}
-	return [3]string{"is", "is probably", "may be"}[v.doubt()]
-}
-
-// condition says what the boat needs first.
-func (v Voice) condition() string {
-	o := v.r.Of(v.r.Verdict.Option)
-	if len(o.Fit.Items) == 0 {
-		return "just as she is"
-	}
-	var pieces []string
-	for _, item := range o.Fit.Items {
-		pieces = append(pieces, v.short(item))
-	}
-	if len(pieces) > 3 {
-		pieces = append(pieces[:2:2], fmt.Sprintf("%s more on page two", Plural(float64(len(pieces)-2), "piece")))
-	}
-	if v.r.Verdict.AsToldWorks {
-		return "as she is, and cheaper still after some work (" + Join(pieces) + ")"
-	}
-	return "after some work (" + Join(pieces) + ")"
-}
-
-// Condition is what the answer rests on, in one or two sentences: money
-// alone, and the worth of a cold day at which it turns; or the worth told.
-func (v Voice) Condition() string {
-	d := v.r.Verdict
-	b := v.r.Boat
-	switch {
-	case v.Nights() == 0 || !d.Works:
-		return ""
-	case d.ByWorth:
-		return fmt.Sprintf("This counts a cold day as worth %s to you, as you told. %s", v.Money(float64(b.Money.ColdDayWorth)), v.byMoneyAlone())
-	}
-	text := "Money alone decides this: you have not said what a cold day is worth to you."
-	if turn := v.turn(); turn != "" {
-		text += " " + turn
-	}
-	return text
-}
-
-// byMoneyAlone says what the counts would be if a cold day were worth nothing.
-func (v Voice) byMoneyAlone() string {
-	best := &v.r.Options[0]
-	for i := range v.r.Options {
-		if o := &v.r.Options[i]; o.CheapestOf100 > best.CheapestOf100 {
-			best = o
+// whyForbidden gives the hazards of the leader in a few words.
+func (v Voice) whyForbidden() string {
+	o := v.leader()
+	var out []string
+	for _, c := range o.Fitted.Failing {
+		if c.Kind == economics.Hazard {
+			out = append(out, v.fewWords(c, o.Fitted.Facts))
 		}
 	}
-	return fmt.Sprintf("By money alone %s would be cheapest in %s futures.", In(best.ID), of100(best.CheapestOf100))
+	return Join(out)
 }
 
-// turn says at which worth of a cold day a money-only answer turns.
-func (v Voice) turn() string {
-	d := v.r.Verdict
-	if d.ByWorth || !d.TurnKnown {
-		return ""
+func (v Voice) nearest() string {
+	a := &v.r.Answer
+	o := v.leader()
+	text := fmt.Sprintf("No way keeps food %s as often as you want. %s comes nearest: ", v.cold(), The(o.ID))
+	if a.ReachOf100 > 0 && o.Fitted.Works() {
+		return text + fmt.Sprintf("it does so in %s futures.", few100(a.ReachOf100))
 	}
-	worth := "more than about " + v.Money(d.TurnWorth)
-	if d.TurnWorth < 1 {
-		worth = "as little as " + v.Money(1)
-	}
-	return fmt.Sprintf("If a day with cold food is worth %s to you, %s %s the better way.", worth, In(d.TurnTo), is(d.TurnTo))
-}
-
-// Sure says how often the answer holds, as counts of 100, a sentence each: first
-// how often it is best and is not, or that nothing works; next how often any
-// unit is best. Then come the word for the likelihood, and which way costs least
-// on average where that is not the answer; both may be missing. It is nil
-// without nights aboard.
-func (v Voice) Sure() []string {
-	d := v.r.Verdict
-	if v.Nights() == 0 {
-		return nil
-	}
-	with, none := v.r.Futures.RefrigerateOf100, v.r.Futures.NoneWorksOf100
-	out := []string{}
-	if !d.Works {
-		out = append(out, fmt.Sprintf("Nothing works in %s equally likely futures; something does in %d.", of100(none), 100-none))
-	} else {
-		out = append(out, fmt.Sprintf("%s %s best in %s equally likely futures, and not best in %d.",
-			The(d.Option), is(d.Option), of100(d.WayOf100), 100-d.WayOf100))
-	}
-	text := fmt.Sprintf("A unit is best in %d of 100, no unit in %d", with, 100-with-none)
-	if none > 0 {
-		text += fmt.Sprintf(", and nothing works in %d", none)
-	}
-	out = append(out, text+".")
-	if d.Works {
-		out = append(out, fmt.Sprintf("It is %s that %s %s best.", likely(d.WayOf100), In(d.Option), is(d.Option)))
-	}
-	switch lead := v.r.Futures.Preferred; {
-	case !d.Works || lead == d.Option || lead == "":
-	case v.r.Of(lead).WorkableOf100 < 60:
-		out = append(out, fmt.Sprintf("To try %s first costs least on average: where it fails, little money is lost before you turn to the next way.", In(lead)))
-	default:
-		out = append(out, fmt.Sprintf("Where %s %s not best, %s can cost far more: averaged over all futures %s cost%s least.",
-			In(d.Option), is(d.Option), it(d.Option), In(lead), s(lead)))
-	}
-	return out
-}
-
-func it(id economics.OptionID) string {
-	if id == economics.DryStores {
-		return "they"
-	}
-	return "it"
-}
-
-// likely gives the word for a count of 100 with the count: "likely (72 of 100)".
-func likely(n int) string {
-	for _, b := range Scale {
-		if n >= b.From {
-			return fmt.Sprintf("%s (%s)", b.Word, of100(n))
+	for _, c := range o.Fitted.Failing {
+		if c.Kind == economics.Need || c.Kind == economics.Room {
+			return text + v.fewWords(c, o.Fitted.Facts) + "."
 		}
 	}
-	return ""
+	return text + fmt.Sprintf("%s on %d days of 100; you want %d.", v.cold(), share100(number(o.Fitted.Facts, "kept_share")), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
 }
 
-// Band is one word of the scale of likelihood, for counts of 100 from From up
-// to To.
+// coolPrice gives the price of a cool day where only that can be had.
+func (v Voice) coolPrice() string {
+	o := v.leader()
+	if !v.priced(o) {
+		return ""
+	}
+	return fmt.Sprintf(", for %s a cool day", v.price(o.PriceOfCold.Typical))
+}
+
+// priced tells whether a price of a day is printed for an option: it gives at
+// least five days a year that the empty box does not, for at most fifty each.
+func (v Voice) priced(o *economics.OptionFigures) bool {
+	return o.ExtraDays.Typical >= 5 && o.PriceOfCold.Typical <= dearest
+}
+
+func (v Voice) fewDays() string {
+	o := v.leader()
+	days := math.Round(o.ExtraDays.Typical)
+	if bare := o.KeptDays.Typical - o.ExtraDays.Typical; bare > 2*o.ExtraDays.Typical && bare >= 1 {
+		return fmt.Sprintf("The box needs nothing: empty it is %s on %s of the year already, and %s adds %s for about %s a year.",
+			v.cold(), Plural(bare, "day"), In(o.ID), moreDays(days), v.Money(o.Fitted.Yearly))
+	}
+	return fmt.Sprintf("There are too few days for a price a day: %s costs about %s a year for %s.", In(o.ID), v.Money(o.Fitted.Yearly), v.days(days))
+}
+
+// days counts days of the kind that decides: "3 cold days".
+func (v Voice) days(n float64) string {
+	if n < 1 {
+		return "no " + v.cold() + " day"
+	}
+	return Plural(n, v.cold()+" day")
+}
+
+func moreDays(n float64) string {
+	if n < 1 {
+		return "none"
+	}
+	return fmt.Sprintf("%s more", whole(n))
+}
+
+// Counts is the second line: in how many of 100 futures a day costs no more
+// than the worths that the answer turns on. It is empty where nothing turns on
+// a worth.
+func (v Voice) Counts() string {
+	a := &v.r.Answer
+	switch a.Case {
+	case economics.NoNights, economics.NothingCold, economics.NoRoomAtAll, economics.CoolOnly, economics.NoneReaches, economics.FewDays:
+		return ""
+	}
+	var parts []string
+	for _, c := range a.Counts {
+		if c.Worth > dearest && c.Worth != a.Worth.Low && c.Worth != a.Worth.High {
+			continue
+		}
+		if len(parts) == 0 {
+			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s or less", of100(c.Of100), v.cold(), v.Money(c.Worth)))
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("in %d, %s or less", c.Of100, v.Money(c.Worth)))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return strings.Join(parts, "; ") + "."
+}
+
+// Band is one word of the answer, for counts of 100 futures from From up to To.
 type Band struct {
 	Word     string
 	From, To int
 }
 
-// Scale is the one scale of likelihood, the highest band first. Source: IPCC
-// Fourth Assessment Report, working group II, front matter (disjoint bands).
+// Scale is how the answer words its counts, the surest first. Engineering
+// judgement, from memory.
 var Scale = []Band{
-	{"virtually certain", 100, 100}, {"very likely", 90, 99}, {"likely", 66, 89}, {"about as likely as not", 33, 65},
-	{"unlikely", 10, 32}, {"very unlikely", 1, 9}, {"exceptionally unlikely", 0, 0},
+	{"worth it", 90, 100}, {"likely worth it", 75, 89}, {"more likely than not worth it", 60, 74},
+	{"a close call", 41, 59}, {"rather not", 26, 40}, {"not worth it", 0, 25},
 }
 
 // ScaleText prints the scale in one sentence.
 func ScaleText() string {
 	var parts []string
 	for _, b := range Scale {
-		if b.From == b.To {
-			parts = append(parts, fmt.Sprintf("%s %d", b.Word, b.From))
-			continue
-		}
 		parts = append(parts, fmt.Sprintf("%s %d to %d", b.Word, b.From, b.To))
 	}
-	return "Words for chances, in futures of 100: " + strings.Join(parts, "; ") + "."
+	return "Words of the answer, by futures of 100: " + strings.Join(parts, "; ") + "."
 }

@@ -8,7 +8,6 @@ import (
 	"strings"
 
 	"coldreckon/economics"
-	"coldreckon/economics/cost"
 	"coldreckon/economics/quantity"
 )
 
@@ -18,26 +17,31 @@ type Flip struct {
 	Beyond int // futures of 100 that lie beyond; -1 when it is not a chance
 }
 
-// Flips lists what would change the answer: the worth of a cold day, the
-// switching values of the figures with the chance of lying beyond them, the
-// likeliest first, and the nights at which a unit costs what ice costs.
+// leastBeyond is the chance of lying beyond a switching value under which it
+// is not worth a line.
+const leastBeyond = 0.05
+
+// Flips lists what would change the answer: the switching values of the figures
+// between ways, with the chance of lying beyond them, the likeliest first; the
+// figures that move the price of a day most; and the nights at which a unit
+// costs what ice costs. It is empty where there is no way to speak of.
 func (v Voice) Flips() []Flip {
 	var out []Flip
-	if v.Nights() == 0 || !v.r.Verdict.Works {
+	if v.Nights() == 0 || len(v.r.Futures.Weighed) == 0 {
 		return out
-	}
-	if text := v.turn(); text != "" {
-		out = append(out, Flip{text, -1})
 	}
 	var ins []economics.InputFigures
 	for _, in := range v.r.Futures.Inputs {
-		if in, ok := v.awayFromTheAnswer(in); ok {
+		if in, ok := v.awayFromTheAnswer(in); ok && in.ChanceBeyond >= leastBeyond {
 			ins = append(ins, in)
 		}
 	}
 	slices.SortStableFunc(ins, func(a, b economics.InputFigures) int { return cmp.Compare(b.ChanceBeyond, a.ChanceBeyond) })
 	for _, in := range ins {
 		out = append(out, Flip{v.flip(in), share100(in.ChanceBeyond)})
+	}
+	for _, in := range v.movers() {
+		out = append(out, Flip{v.movesTheDay(in), -1})
 	}
 	for _, b := range v.r.BreakEven {
 		if text := v.breakEven(b); text != "" && v.rival(b.Option) {
@@ -50,27 +54,47 @@ func (v Voice) Flips() []Flip {
 	return out
 }
 
+// movers lists the inputs that move the price of a day, the strongest first.
+func (v Voice) movers() []economics.InputFigures {
+	var out []economics.InputFigures
+	for _, in := range v.r.Futures.Inputs {
+		if v.movesPrice(in) {
+			out = append(out, in)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b economics.InputFigures) int {
+		return cmp.Compare(math.Abs(b.PriceHigh-b.PriceLow), math.Abs(a.PriceHigh-a.PriceLow))
+	})
+	return out
+}
+
+// movesTheDay says what an input does to the price of a day.
+func (v Voice) movesTheDay(in economics.InputFigures) string {
+	low, high := v.Ends(in)
+	return fmt.Sprintf("%s: at %s a %s day costs %s, at %s %s.", Capital(Figure(in.Input)), low, v.cold(), v.price(in.PriceLow), high, v.price(in.PriceHigh))
+}
+
 // rival tells whether a unit's break-even with ice can change the answer: one
 // of the two is the answer, and the other works now and then.
 func (v Voice) rival(unit economics.OptionID) bool {
 	other := economics.IceOnly
-	switch v.r.Verdict.Option {
+	switch v.r.Answer.Way() {
 	case economics.IceOnly:
 		other = unit
 	case unit:
 	default:
 		return false
 	}
-	return v.r.Of(other).WorkableOf100 >= 10
+	return v.r.Of(other).WorksOf100 >= 10
 }
 
 // awayFromTheAnswer gives an input's switching value as what would turn the
-// answer. Switching values are those of the mean cost, and the answer goes by
+// answer. Switching values are those of the mean loss, and the answer goes by
 // counts: where the mean prefers another option and the input turns it to the
 // answer, the other side of the value is what turns away from it, unless most
 // futures lie there already.
 func (v Voice) awayFromTheAnswer(in economics.InputFigures) (economics.InputFigures, bool) {
-	answer, preferred := v.r.Verdict.Option, v.r.Futures.Preferred
+	answer, preferred := v.r.Answer.Way(), v.r.Futures.Preferred
 	switch {
 	case !in.SwitchKnown:
 		return in, false
@@ -129,10 +153,11 @@ func (v Voice) beyond(in economics.InputFigures) string {
 		return fmt.Sprintf("everything else aboard takes %s %s", more, at)
 	case "battery":
 		return fmt.Sprintf("the battery holds %s %s", more, at)
-	case "dry_premium":
-		return fmt.Sprintf("food that keeps costs %s %s extra a person a day", more, at)
-	case "cold_day_worth":
-		return fmt.Sprintf("a cold day is worth %s %s to you", more, at)
+	case "drinks":
+		if !above {
+			more = "fewer than"
+		}
+		return fmt.Sprintf("each of you drinks %s %s cold", more, at)
 	}
 	return fmt.Sprintf("%s is %s %s", in.Label, more, at)
 }
@@ -157,6 +182,8 @@ func (v Voice) Value(in economics.Input, x float64) string {
 		return power(x)
 	case "Ah/day":
 		return quantity.FormatCharge(quantity.AmpHour(Round(x))) + " a day"
+	case "cans a person and day":
+		return Plural(math.Round(x), "can") + " a day"
 	case "Ah":
 		return quantity.FormatCharge(quantity.AmpHour(Round(x)))
 	}
@@ -197,20 +224,22 @@ func (v Voice) MovesMost() string {
 	return fmt.Sprintf("The choice moves most with %s and with %s.", ins[0].Label, ins[1].Label)
 }
 
-// Apart is how much more the first of two options costs than the second, as a
-// present cost at typical figures with the work done, in the owner's currency;
-// less what its further cold days are worth where that was told.
+// Apart is how much more the first of two options loses a year than the
+// second, at typical figures with the work done, in the owner's currency: what
+// it costs, less what its days are worth. Dry stores lose nothing.
 func (v Voice) Apart(lead, next economics.OptionID) float64 {
-	a, b := &v.r.Of(lead).Fitted, &v.r.Of(next).Fitted
-	apart := a.Present - b.Present
-	if m := v.r.Boat.Money; v.r.Verdict.ByWorth {
-		apart -= float64(m.ColdDayWorth) * (a.ColdDays - b.ColdDays) * cost.UPV(cost.Rate(m.Discount), m.Years)
+	loss := func(id economics.OptionID) float64 {
+		if id == economics.DryStores {
+			return 0
+		}
+		o := v.r.Of(id)
+		return o.Fitted.Yearly - v.r.Futures.Worth*o.ExtraDays.Typical
 	}
-	return apart
+	return loss(lead) - loss(next)
 }
 
-// BestTwo gives the options of least and next to least mean cost over all
-// futures, whose difference the swings are of; false when only one works.
+// BestTwo gives the options of least and next to least mean loss over all
+// futures, whose difference the swings are of; false when only one is weighed.
 func (v Voice) BestTwo() (lead, next economics.OptionID, ok bool) {
 	f := v.r.Futures
 	return f.Preferred, f.Runner, f.Preferred != f.Runner
@@ -228,5 +257,6 @@ var shortFigures = map[string]string{
 	"leak": "leak of the box", "use": "use of the box", "cabin": "warmth of the cabin", "nights": "nights aboard", "ice_price": "price of ice",
 	"ice_errand": "cost of fetching ice", "unit_price": "price of a unit", "fitting": "cost of fitting it", "unit_life": "life of a unit", "upkeep": "upkeep of a unit",
 	"unit_efficiency": "efficiency of a unit", "unit_capacity": "cooling power", "other_loads": "other loads aboard", "sun": "shade on the panel",
-	"battery": "battery left by age", "dry_premium": "dearer dry food", "spoilage": "food spoiled", "materials": "cost of the work", "cold_day_worth": "worth of a cold day",
+	"battery": "battery left by age", "spoilage": "food spoiled", "materials": "cost of the work",
+	"drinks": "cold drinks", "ice_film": "how well ice cools", "stowed_heat": "cold stored in the box", "sky": "sun of the ground",
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"coldreckon/economics"
 )
@@ -13,59 +14,100 @@ import (
 type Measure struct {
 	What  string  // in plain words
 	Short string  // the same, shorter
-	Worth float64 // what knowing it alone would save on average, present cost in the owner's currency
-	How   string  // the cheapest way to find out
-	Key   string  // the input's stable name
+	Worth float64 // what knowing it alone would save a year on average, in the owner's currency
+	// Moves are the prices of a day where the figure is low and where it is
+	// high; both 0 where they hardly differ.
+	Moves [2]float64
+	How   string // the cheapest way to find out
+	Key   string // the input's stable name
 }
 
-// leastWorth is the saving below which finding out is not worth an evening: a
-// two-hundredth of what the answer costs over the years, or its rival if that
-// is more. Engineering judgement, from memory.
+// leastWorth is the saving a year below which finding out is not worth an
+// evening: a fiftieth of what the leading way costs a year, and at least one.
+// Engineering judgement, from memory.
 func (v Voice) leastWorth() float64 {
-	d := v.r.Verdict
-	most := math.Abs(v.r.Of(d.Option).Fitted.Present)
-	if d.HasRunner {
-		most = max(most, math.Abs(v.r.Of(d.Runner).Fitted.Present))
-	}
-	return 0.005 * most
+	return max(1, 0.02*math.Abs(v.r.Of(v.r.Answer.Way()).Fitted.Yearly))
 }
 
-// MeasureFirst lists what is worth finding out first, the worthiest first.
+// leastMove is the move of the price of a day, between the lowest and the
+// highest fifth of a figure, under which it is not worth finding out: a fifth
+// of the price. Engineering judgement, from memory.
+const leastMove = 0.2
+
+// MeasureFirst lists what is worth finding out first: what the choice between
+// ways turns on, the worthiest first, then what moves the price of a day most.
 // Matters of taste are never among them.
 func (v Voice) MeasureFirst() []Measure {
 	var out []Measure
-	if v.Nights() == 0 || !v.r.Verdict.Works {
+	if v.r.Answer.Way() == "" || v.Nights() == 0 {
 		return out
 	}
 	for _, in := range v.r.Futures.Inputs {
-		if v.WorthKnowing(in) {
-			out = append(out, Measure{What: in.Label, Short: Figure(in.Input), Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name})
+		if v.WorthKnowing(in) || v.movesPrice(in) {
+			m := Measure{What: in.Label, Short: Figure(in.Input), Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name}
+			if v.movesPrice(in) {
+				m.Moves = [2]float64{in.PriceLow, in.PriceHigh}
+			}
+			out = append(out, m)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b Measure) int { return cmp.Compare(b.Worth, a.Worth) })
+	slices.SortStableFunc(out, func(a, b Measure) int {
+		return cmp.Or(cmp.Compare(v.notable(b.Worth), v.notable(a.Worth)), cmp.Compare(move(b.Moves), move(a.Moves)))
+	})
 	return out
 }
 
-// WorthKnowing tells whether finding an input out pays: a matter of taste never.
+// notable is a worth of knowing, 0 where it is not worth an evening.
+func (v Voice) notable(worth float64) float64 {
+	if worth <= v.leastWorth() {
+		return 0
+	}
+	return worth
+}
+
+func move(prices [2]float64) float64 { return math.Abs(prices[1] - prices[0]) }
+
+// WorthKnowing tells whether finding an input out pays by choosing the way
+// better: a matter of taste never.
 func (v Voice) WorthKnowing(in economics.InputFigures) bool {
-	return !in.Taste && in.EVPPI > v.leastWorth()
+	return !in.Taste && v.r.Answer.Way() != "" && in.EVPPI > v.leastWorth()
+}
+
+// movesPrice tells whether an input moves the price of a day enough to be
+// worth finding out.
+func (v Voice) movesPrice(in economics.InputFigures) bool {
+	if in.Taste || !v.priced(v.leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
+		return false
+	}
+	return math.Abs(in.PriceHigh-in.PriceLow) > leastMove*v.leader().PriceOfCold.Typical
 }
 
 // MeasureText says what finding out is worth, and how it is done.
 func (v Voice) MeasureText(m Measure) string {
-	return fmt.Sprintf("worth about %s to know. %s", v.Small(m.Worth), m.How)
+	var parts []string
+	if v.notable(m.Worth) > 0 {
+		parts = append(parts, fmt.Sprintf("worth about %s a year to know", v.Small(m.Worth)))
+	}
+	if m.Moves != [2]float64{} {
+		parts = append(parts, fmt.Sprintf("moves a %s day from %s to %s", v.cold(), v.price(m.Moves[0]), strings.TrimPrefix(v.price(m.Moves[1]), "about ")))
+	}
+	return strings.Join(parts, "; ") + ". " + m.How
 }
 
 // EVPI says what knowing everything would be worth.
 func (v Voice) EVPI() string {
 	f := v.r.Futures
-	if !v.r.Verdict.Works {
+	switch {
+	case v.Nights() == 0 || v.r.Answer.Way() == "":
+		return ""
+	case len(f.Weighed) == 0:
 		return "First clear what stands in the way: until then there is nothing to choose between."
-	}
-	if v.Nights() == 0 || f.EVPI <= v.leastWorth() {
+	case len(f.Weighed) == 1:
+		return "Only one way does what you want, so nothing that could be found out would change which."
+	case f.EVPI <= v.leastWorth():
 		return "Nothing that could be found out would change the choice enough to pay for itself."
 	}
-	return fmt.Sprintf("To know everything beforehand would save about %s (give or take %s). Finding out is worth no more than that.",
+	return fmt.Sprintf("To know everything beforehand would save about %s a year (give or take %s). Finding out is worth no more than that.",
 		v.Money(f.EVPI), v.Money(2*f.EVPIError))
 }
 
@@ -103,8 +145,14 @@ func (v Voice) how(name string) string {
 		return "Note the charge controller's daily yield for a week at anchor."
 	case "battery":
 		return "Run a known load from a full battery until its lowest voltage, and time it."
-	case "dry_premium":
-		return "Cook from the dry list for a week at home, and keep the receipts."
+	case "drinks":
+		return "Count the cans and bottles of one trip."
+	case "ice_film":
+		return "Lay a thermometer among the food for two trips with ice, and note how much ice is left when it gets too warm."
+	case "stowed_heat":
+		return "Weigh what always lives in the box."
+	case "sky":
+		return "Ask for the mean daily sun of a weather station near you, in kWh/m²."
 	case "spoilage":
 		return "Note what you throw away on the next two trips."
 	case "materials":

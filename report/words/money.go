@@ -6,14 +6,39 @@ import (
 	"coldreckon/economics"
 )
 
+// Rival gives the way that the answer is set beside: the next of those that
+// lead or were weighed, else the cold way of the least price, "" where the
+// answer names no way.
+func (v Voice) Rival() economics.OptionID {
+	a := &v.r.Answer
+	way := a.Way()
+	if way == "" {
+		return ""
+	}
+	if len(a.Ways) > 1 {
+		return a.Ways[1]
+	}
+	var best economics.OptionID
+	for _, id := range [3]economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
+		if id == way {
+			continue
+		}
+		if best == "" || v.r.Of(id).BestOf100 > v.r.Of(best).BestOf100 ||
+			v.r.Of(id).BestOf100 == v.r.Of(best).BestOf100 && v.r.Of(id).PriceOfCold.Typical < v.r.Of(best).PriceOfCold.Typical {
+			best = id
+		}
+	}
+	return best
+}
+
 // Overtakes says how the payments for the answer and its rival run over the
 // years: who is dearer at first, and from when no longer.
 func (v Voice) Overtakes() string {
-	d := v.r.Verdict
-	if !d.HasRunner {
+	way, rival := v.r.Answer.Way(), v.Rival()
+	if rival == "" {
 		return fmt.Sprintf("What is paid over %s.", v.years())
 	}
-	a, b := v.paid(d.Option), v.paid(d.Runner)
+	a, b := v.paid(way), v.paid(rival)
 	if len(a) == 0 || len(a) != len(b) {
 		return fmt.Sprintf("What is paid over %s.", v.years())
 	}
@@ -25,22 +50,15 @@ func (v Voice) Overtakes() string {
 	}
 	switch cheaper := a[last] <= b[last]; {
 	case cheaper && since == 0:
-		return fmt.Sprintf("By every year's end %s %s cost less than %s.", In(d.Option), has(d.Option), In(d.Runner))
+		return fmt.Sprintf("By every year's end %s has cost less than %s.", In(way), In(rival))
 	case cheaper && dearFirst:
-		return fmt.Sprintf("%s cost%s more at first than %s, and less in all from year %d on.", The(d.Option), s(d.Option), In(d.Runner), since)
+		return fmt.Sprintf("%s costs more at first than %s, and less in all from year %d on.", The(way), In(rival), since)
 	case cheaper:
-		return fmt.Sprintf("From year %d on %s %s cost less in all than %s.", since, In(d.Option), has(d.Option), In(d.Runner))
+		return fmt.Sprintf("From year %d on %s has cost less in all than %s.", since, In(way), In(rival))
 	case since == 0:
-		return fmt.Sprintf("By every year's end %s %s cost less than %s at typical figures.", In(d.Runner), has(d.Runner), In(d.Option))
+		return fmt.Sprintf("By every year's end %s has cost less than %s at typical figures.", In(rival), In(way))
 	}
-	return fmt.Sprintf("From year %d on %s %s cost less in all than %s at typical figures.", since, In(d.Runner), has(d.Runner), In(d.Option))
-}
-
-func has(id economics.OptionID) string {
-	if id == economics.DryStores {
-		return "have"
-	}
-	return "has"
+	return fmt.Sprintf("From year %d on %s has cost less in all than %s at typical figures.", since, In(rival), In(way))
 }
 
 // paid gives what an option has typically cost by each year's end.
@@ -54,16 +72,4 @@ func (v Voice) paid(id economics.OptionID) []float64 {
 		}
 	}
 	return out
-}
-
-// TurnsWhere says what the plane of nights and ice price shows.
-func (v Voice) TurnsWhere(winner economics.OptionID, turns bool) string {
-	if !turns {
-		return fmt.Sprintf("%s cost%s least at any number of nights and any price of ice shown here.", The(winner), s(winner))
-	}
-	return fmt.Sprintf("At %.0f nights a year and %s for ice, %s cost%s least.", v.Nights(), v.icePrice(), In(winner), s(winner))
-}
-
-func (v Voice) icePrice() string {
-	return v.Value(economics.Input{Unit: "money/kg"}, float64(v.r.Boat.Ice.Price))
 }

@@ -21,7 +21,8 @@ func (v Voice) Rows() []Row {
 	return v.rows([]rowOf{
 		{"As she is", v.asTold},
 		{"With the work", v.withWork},
-		{"Cold days", func(o *economics.OptionFigures) string { return v.cold(o, &o.Fitted) }},
+		{Capital(v.cold()) + " days", func(o *economics.OptionFigures) string { return v.keptDays(o, &o.Fitted) }},
+		{"A " + v.cold() + " day costs", v.dayCosts},
 		{"First cost", func(o *economics.OptionFigures) string {
 			return v.Tight(o.Fitted.First, o.FittedBands.First.Low, o.FittedBands.First.High)
 		}},
@@ -51,17 +52,26 @@ func (v Voice) ToldAndFitted() []Row {
 			return told + " → " + fitted
 		}
 	}
-	return v.rows([]rowOf{
-		{"Works, of 100 futures", func(o *economics.OptionFigures) string {
+	shares := func(name string) func(*economics.OptionFigures) string {
+		return both(func(o *economics.Outcome) string {
 			if v.Nights() == 0 {
 				return "–"
 			}
-			if len(o.Fit.Items) == 0 || o.AsToldWorksOf100 == o.WorkableOf100 {
+			return fmt.Sprint(share100(number(o.Facts, name)))
+		})
+	}
+	return v.rows([]rowOf{
+		{"Works, of 100 futures", func(o *economics.OptionFigures) string {
+			switch {
+			case v.Nights() == 0, o.ID == economics.DryStores:
+				return "–"
+			case len(o.Fit.Items) == 0 || o.AsToldWorksOf100 == o.WorksOf100:
 				return fmt.Sprint(o.AsToldWorksOf100)
 			}
-			return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorkableOf100)
+			return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorksOf100)
 		}},
-		{"Cold days, of 100 aboard", both(v.coldOf100)},
+		{"Cold days, of 100 aboard", shares("cold_share")},
+		{"Cool days, of 100 aboard", shares("cool_share")},
 		{"Food seldom over", both(v.warmest)},
 		{"First cost, as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.First, o.AsToldBands.First.Low, o.AsToldBands.First.High)
@@ -72,26 +82,33 @@ func (v Voice) ToldAndFitted() []Row {
 		{v.horizon() + ", as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.Present, o.AsToldBands.Present.Low, o.AsToldBands.Present.High)
 		}},
-		{"Per cold day", both(func(o *economics.Outcome) string {
-			if x, ok := o.PerColdDay(); ok {
-				return v.Money(x)
-			}
-			return "none cold"
-		})},
-		{"Best, of 100 futures", func(o *economics.OptionFigures) string {
-			if v.Nights() == 0 {
-				return "–"
-			}
-			return fmt.Sprint(o.BestOf100)
-		}},
 	})
 }
 
-func (v Voice) coldOf100(o *economics.Outcome) string {
-	if v.Nights() == 0 {
+// dayCosts gives what a day costs by an option, with its range.
+func (v Voice) dayCosts(o *economics.OptionFigures) string {
+	p := o.PriceOfCold
+	switch {
+	case v.Nights() == 0, o.ID == economics.DryStores:
 		return "–"
+	case math.IsInf(p.Typical, 0), p.Typical > dearest:
+		return "over " + v.say(dearest)
+	case !v.priced(o):
+		return fmt.Sprintf("%s a year for %s", v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
-	return fmt.Sprint(share100(number(o.Facts, "cold_share")))
+	low, high := v.Money(economics.SayDown(p.Low)), "over "+bare(v.say(dearest))
+	if p.High <= dearest {
+		high = bare(v.Money(economics.SayUp(p.High)))
+	}
+	return fmt.Sprintf("%s (%s–%s)", strings.TrimPrefix(v.price(p.Typical), "about "), bare(low), high)
+}
+
+// bare is an amount without its currency where that stands before it.
+func bare(amount string) string {
+	if i := strings.IndexAny(amount, "0123456789"); i > 0 {
+		return amount[i:]
+	}
+	return amount
 }
 
 type rowOf struct {
@@ -125,6 +142,8 @@ func (v Voice) asTold(o *economics.OptionFigures) string {
 	switch {
 	case v.Nights() == 0:
 		return "No nights to judge by"
+	case o.ID == economics.DryStores:
+		return "Keeps nothing cold"
 	case o.AsTold.Works():
 		return fmt.Sprintf("Works in %s", of100(o.AsToldWorksOf100))
 	}
@@ -133,10 +152,12 @@ func (v Voice) asTold(o *economics.OptionFigures) string {
 
 // withWork says whether an option works with the work found for it.
 func (v Voice) withWork(o *economics.OptionFigures) string {
-	switch works := o.WorkableOf100; {
+	switch works := o.WorksOf100; {
 	case v.Nights() == 0:
 		return "–"
-	case len(o.Fit.Items) == 0 && works >= 90:
+	case o.ID == economics.DryStores:
+		return "Keeps nothing cold"
+	case len(o.Fit.Items) == 0 && works >= 87:
 		return "None needed"
 	case o.Fitted.Works():
 		return fmt.Sprintf("Works in %s", of100(works))
@@ -148,44 +169,45 @@ func (v Voice) withWork(o *economics.OptionFigures) string {
 func (v Voice) why(o *economics.Outcome) string {
 	var out []string
 	for _, c := range o.Failing {
-		switch c.ID {
-		case "ice-too-warm", "unit-too-warm":
-			out = append(out, fmt.Sprintf("cold %d days of 100", share100(number(o.Facts, "cold_share"))))
-		case "ice-not-sold":
-			out = append(out, "no ice sold on the way")
-		case "ice-no-room":
-			out = append(out, "no room left for the food")
-		case "dry-medicine":
-			out = append(out, "medicine aboard needs cold")
-		case "unit-too-weak":
-			out = append(out, "the unit is too weak")
-		case "unit-no-battery":
-			out = append(out, "no battery")
-		case "unit-fuel-vapour":
-			out = append(out, "fuel vapour can reach it")
-		case "over-budget":
-			out = append(out, "above your "+v.Money(float64(v.r.Boat.Money.Budget)))
-		default:
-			out = append(out, v.fill(c.Reason, o.Facts))
-		}
+		out = append(out, v.fewWords(c, o.Facts))
 	}
 	return strings.Join(out, "; ")
 }
 
-func (v Voice) cold(o *economics.OptionFigures, of *economics.Outcome) string {
+// fewWords gives a criterion's reason in a few words where they are known.
+func (v Voice) fewWords(c economics.Criterion, f economics.Facts) string {
+	switch c.ID {
+	case "too-warm":
+		return fmt.Sprintf("%s %d days of 100", v.cold(), share100(number(f, "kept_share")))
+	case "no-room":
+		return fmt.Sprintf("%s short of room", v.volume(number(f, "food_to_keep_l")-number(f, "room_for_food_l")))
+	case "no-battery":
+		return "no battery"
+	case "fuel-vapour":
+		return "fuel vapour can reach it"
+	}
+	return strings.TrimSuffix(v.fill(c.Reason, f), ".")
+}
+
+// keptDays counts the days of 100 aboard that an option keeps as is wanted.
+func (v Voice) keptDays(o *economics.OptionFigures, of *economics.Outcome) string {
 	if v.Nights() == 0 {
 		return "–"
 	}
 	if o.ID == economics.DryStores {
 		return "None"
 	}
-	return of100(share100(number(of.Facts, "cold_share")))
+	return of100(share100(number(of.Facts, "kept_share")))
 }
 
-// ColdMeans says what the pages call cold: the cold-day exam in a sentence.
+// ColdMeans says what the pages call cold, or cool where that decides: the exam
+// of a day in a sentence.
 func (v Voice) ColdMeans() string {
-	limitC, _ := season.Limits(v.r.Boat.Food.Target, false)
-	return fmt.Sprintf("Cold means that the food is no warmer than %s, but for two hours of the day.", v.degrees(limitC))
+	limitC := 5.0
+	if v.r.Boat.CoolDecides() {
+		limitC, _ = season.Limits(v.r.Boat.Food.Target, true)
+	}
+	return fmt.Sprintf("%s means that the food is no warmer than %s, but for two hours of the day.", Capital(v.cold()), v.degrees(limitC))
 }
 
 // SeldomMeans says what the row of the warmest food leaves out.

@@ -13,18 +13,24 @@ import (
 
 // Reasons gives the three strongest reasons for the answer, each from figures.
 func (v Voice) Reasons() []string {
-	if v.Nights() == 0 {
+	switch v.r.Answer.Case {
+	case economics.NoNights:
 		return []string{
 			"No nights aboard were told, so there is no food to keep cold.",
 			fmt.Sprintf("A small unit would still cost about %s at first.", v.Money(v.r.Of(economics.SmallUnit).AsTold.First)),
 			"Tell how many nights you sleep aboard, month by month, and the answer may change.",
 		}
-	}
-	if !v.r.Verdict.Works {
+	case economics.NothingCold:
+		return []string{
+			"By your account no food aboard must be cold, and nobody wants a cold drink.",
+			fmt.Sprintf("A small unit would still cost about %s at first.", v.Money(v.r.Of(economics.SmallUnit).AsTold.First)),
+			"Tell of fresh meat, fish or milk, or of cold drinks, and the answer may change.",
+		}
+	case economics.NoRoomAtAll, economics.NoneReaches, economics.CoolOnly:
 		return v.failures()
 	}
 	var out []string
-	for _, reason := range []func() string{v.moneyReason, v.failReason, v.coldReason, v.nightsReason, v.workReason, v.heatReason, v.simpleReason} {
+	for _, reason := range []func() string{v.priceReason, v.whichReason, v.coldReason, v.workReason, v.daysReason, v.heatReason, v.simpleReason} {
 		if text := reason(); text != "" && len(out) < 3 {
 			out = append(out, text)
 		}
@@ -32,14 +38,17 @@ func (v Voice) Reasons() []string {
 	return out
 }
 
-// failures says why none of the ways works: the nearest first, each reason once.
+// failures says why none of the ways does: the nearest first, each reason once.
 func (v Voice) failures() []string {
 	var out []string
-	ids := append([]economics.OptionID{v.r.Verdict.Option}, economics.Options[:]...)
+	ids := append([]economics.OptionID{v.r.Answer.Way()}, economics.IceOnly, economics.SmallUnit, economics.LargerUnit)
 	for i, id := range ids {
 		o := v.r.Of(id)
-		if i > 0 && id == ids[0] || len(o.Fitted.Failing) == 0 {
+		if i > 0 && id == ids[0] {
 			continue
+		}
+		if o.Fitted.Works() && len(out) < 3 {
+			out = append(out, fmt.Sprintf("%s does in %s futures what you want, at its best.", The(id), few100(o.WorksOf100)))
 		}
 		for _, c := range o.Fitted.Failing {
 			text := v.fill(c.Reason, o.Fitted.Facts)
@@ -54,44 +63,65 @@ func (v Voice) failures() []string {
 	return out
 }
 
-// moneyReason sets the answer's cost beside its rival's.
-func (v Voice) moneyReason() string {
-	d := v.r.Verdict
-	o := v.r.Of(d.Option)
-	text := fmt.Sprintf("%s cost%s about %s over %s, in today's money.", The(d.Option), s(d.Option),
-		v.about(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High), v.years())
-	if d.HasRunner {
-		r := v.r.Of(d.Runner)
-		text += fmt.Sprintf(" %s cost%s %s.", The(d.Runner), s(d.Runner), v.about(r.Fitted.Present, r.FittedBands.Present.Low, r.FittedBands.Present.High))
-		if more, days := o.Fitted.Yearly-r.Fitted.Yearly, o.Fitted.ColdDays-r.Fitted.ColdDays; d.ByWorth && more > 0 && days >= 1 {
-			text += fmt.Sprintf(" Each further cold day costs about %s; you put its worth at %s.", v.Money(more/days), v.Money(float64(v.r.Boat.Money.ColdDayWorth)))
-		}
+// priceReason gives the price of a day, and the dearer food it is set against.
+func (v Voice) priceReason() string {
+	o := v.leader()
+	if !v.priced(o) {
+		return fmt.Sprintf("%s costs about %s a year, all in all, and gives %s that the empty box does not.", The(o.ID), v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
-	return text
+	text := fmt.Sprintf("%s gives a %s day for %s", The(o.ID), v.cold(), v.price(o.PriceOfCold.Typical))
+	if high := o.PriceOfCold.High; high <= dearest {
+		text += fmt.Sprintf(" (%s to %s in 80 of 100 futures)", v.say(economics.SayDown(o.PriceOfCold.Low)), v.say(economics.SayUp(high)))
+	}
+	return text + ". " + v.Premium()
 }
 
-// failReason says why an option that many would expect does not do.
-func (v Voice) failReason() string {
-	d := v.r.Verdict
-	for _, id := range []economics.OptionID{d.Runner, economics.IceOnly, economics.SmallUnit, economics.LargerUnit, economics.DryStores} {
-		if id == d.Option || id == "" {
-			continue
+// Premium says what the dearer food of going without comes to a day.
+func (v Voice) Premium() string {
+	crew := max(1, v.r.Boat.Cruising.Crew)
+	people := "one"
+	if crew > 1 {
+		people = whole(crew)
+		if n := int(crew); float64(n) == crew && n < len(counted) {
+			people = counted[n]
 		}
+	}
+	if v.r.Boat.Known["food.dry_premium"] == quantity.Told {
+		premium := crew * float64(v.r.Boat.Food.DryPremium)
+		if premium <= 0 {
+			return "Food that keeps costs you nothing more, you said."
+		}
+		return fmt.Sprintf("Food that keeps costs you %s a day more, you said, for %s.", v.Money(premium), people)
+	}
+	return fmt.Sprintf("Food that keeps is usually %s a day dearer than fresh for %s.", v.Money(crew*economics.UsualPremium), people)
+}
+
+var counted = [...]string{"none", "one", "two", "three", "four", "five", "six"}
+
+// whichReason says why it is this way and not another.
+func (v Voice) whichReason() string {
+	way := v.r.Answer.Way()
+	var out []string
+	for _, id := range [3]economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
 		o := v.r.Of(id)
-		if o.WorkableOf100 < 90 {
-			text := fmt.Sprintf("%s work%s in %s futures, even with the best work found", The(id), s(id), few100(o.WorkableOf100))
+		switch {
+		case slices.Contains(v.r.Answer.Ways, id):
+		case o.WorksOf100 < 75:
+			text := fmt.Sprintf("%s does it in %s futures", In(id), few100(o.WorksOf100))
 			if why := v.why(&o.Fitted); why != "" {
 				text += " (" + why + ")"
 			}
-			return text + "."
+			out = append(out, text)
+		case math.IsInf(o.PriceOfCold.Typical, 0) || o.PriceOfCold.Typical > dearest:
+			out = append(out, fmt.Sprintf("with %s a %s day costs over %s", In(id), v.cold(), v.say(dearest)))
+		case v.priced(o) && o.PriceOfCold.Typical > v.r.Of(way).PriceOfCold.Typical:
+			out = append(out, fmt.Sprintf("with %s a %s day costs %s", In(id), v.cold(), v.price(o.PriceOfCold.Typical)))
 		}
 	}
-	for _, id := range []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit} {
-		if o := v.r.Of(id); id != d.Option && !o.AsTold.Works() {
-			return fmt.Sprintf("As she is, %s will not do (%s).", In(id), v.why(&o.AsTold))
-		}
+	if len(out) == 0 {
+		return ""
 	}
-	return ""
+	return Capital(strings.Join(out, "; ")) + "."
 }
 
 // because gives the first reason an outcome fails, with a space before it.
@@ -112,49 +142,45 @@ func (v Voice) fill(text string, facts economics.Facts) string {
 
 // coldReason says how cold the answer keeps the food.
 func (v Voice) coldReason() string {
-	o := v.r.Of(v.r.Verdict.Option)
-	if o.ID == economics.DryStores {
-		return fmt.Sprintf("By your account %d parts in 100 of your food must be cold. Dry stores put food that keeps in its place.",
-			share100(float64(v.r.Boat.Food.MustBeColdShare)))
-	}
-	told, fitted := share100(number(o.AsTold.Facts, "cold_share")), share100(number(o.Fitted.Facts, "cold_share"))
+	o := v.leader()
+	told, fitted := share100(number(o.AsTold.Facts, "kept_share")), share100(number(o.Fitted.Facts, "kept_share"))
 	if len(o.Fit.Items) > 0 && fitted > told {
-		return fmt.Sprintf("With the work %s keeps the food cold on %s days aboard, up from %d as she is.", In(o.ID), of100(fitted), told)
+		return fmt.Sprintf("With the work %s keeps the food %s on %s days aboard, up from %d as she is.", In(o.ID), v.cold(), of100(fitted), told)
 	}
-	return fmt.Sprintf("%s keeps the food cold on %s days aboard; you want %d.", The(o.ID), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
+	return fmt.Sprintf("%s keeps the food %s on %s days aboard; you want %d.", The(o.ID), v.cold(), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
 }
 
-// nightsReason sets the nights aboard beside the break-even.
-func (v Voice) nightsReason() string {
-	for _, b := range v.r.BreakEven {
-		if b.Option == economics.SmallUnit || b.Option == v.r.Verdict.Option {
-			return v.breakEven(b)
-		}
-	}
-	return ""
+// daysReason says how many days the answer adds to those of the empty box.
+func (v Voice) daysReason() string {
+	o := v.leader()
+	return fmt.Sprintf("%s gives %s a year that the empty box does not.", The(o.ID), v.days(math.Round(o.ExtraDays.Typical)))
 }
 
 // MoreIce says whether more ice would help, where ice does not do with the
 // work; empty where it does.
 func (v Voice) MoreIce() string {
 	o := v.r.Of(economics.IceOnly)
-	if v.Nights() == 0 || o.WorkableOf100 >= 90 {
+	if v.Nights() == 0 || o.WorksOf100 >= 90 {
 		return ""
 	}
 	f := o.Fitted.Facts
-	text := fmt.Sprintf("Why not more ice? A full load is %s, in the %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), quantity.FormatShare(v.r.Boat.Ice.ShareOfBox))
-	if how := v.r.Boat.Known["ice.share_of_box"]; how != quantity.Told {
+	text := fmt.Sprintf("Why not more ice? A full load is %s, in the %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), shareWords(float64(v.iceShare())))
+	if how := v.r.Boat.Known["ice.share_of_box"]; how != quantity.Told && o.Fit.Out.IceShare == 0 {
 		text += " (assumed)"
 	}
 	text += "."
 	if h := number(f, "hours_off_longest"); h >= 1 {
 		text += fmt.Sprintf(" It is gone for up to %s at a stretch.", Plural(h, "hour"))
 	}
-	room, need := number(f, "room_for_food_l"), number(f, "food_to_keep_l")
-	if need < room/2 {
-		return text + fmt.Sprintf(" The food needs only %s of the %s left, so more ice would fit. Give it a larger share and reckon again to see what that does.", v.volume(need), v.volume(room))
+	return text + fmt.Sprintf(" The food needs %s of the %s left. Larger shares of the box, up to two thirds, were tried too.", v.volume(number(f, "food_to_keep_l")), v.volume(number(f, "room_for_food_l")))
+}
+
+// iceShare is the part of the box that the fitted case gives to ice.
+func (v Voice) iceShare() quantity.Fraction {
+	if share := v.r.Of(economics.IceOnly).Fit.Out.IceShare; share > 0 {
+		return share
 	}
-	return text + fmt.Sprintf(" The food needs %s of the %s left, so more ice would crowd it out.", v.volume(need), v.volume(room))
+	return v.r.Boat.Ice.ShareOfBox
 }
 
 // breakEven says at how many nights a unit costs what ice costs.
@@ -170,7 +196,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 
 // workReason names the piece of work that matters most.
 func (v Voice) workReason() string {
-	o := v.r.Of(v.r.Verdict.Option)
+	o := v.leader()
 	best := -1
 	for i, item := range o.Fit.Items {
 		if best < 0 || item.WithoutWorksOf100 < o.Fit.Items[best].WithoutWorksOf100 {
@@ -181,7 +207,7 @@ func (v Voice) workReason() string {
 		return ""
 	}
 	item := o.Fit.Items[best]
-	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", v.short(item), of100(item.WithoutWorksOf100), o.WorkableOf100)
+	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", v.short(item), of100(item.WithoutWorksOf100), o.WorksOf100)
 }
 
 // heatReason says what the box asks for in the hottest month aboard.
@@ -195,7 +221,7 @@ func (v Voice) heatReason() string {
 
 // simpleReason falls back on the first outlay.
 func (v Voice) simpleReason() string {
-	o := v.r.Of(v.r.Verdict.Option)
+	o := v.leader()
 	most := 0.0
 	for i := range v.r.Options {
 		most = math.Max(most, v.r.Options[i].Fitted.First)

@@ -11,10 +11,11 @@ import (
 // Unit gives the unit that matters more: the answer if it is one, else the
 // better of the two.
 func (v Voice) Unit() economics.OptionID {
-	if d := v.r.Verdict; unit(d.Option) {
-		return d.Option
+	if way := v.r.Answer.Way(); unit(way) {
+		return way
 	}
-	if v.r.Of(economics.LargerUnit).BestOf100 > v.r.Of(economics.SmallUnit).BestOf100 {
+	if small, larger := v.r.Of(economics.SmallUnit), v.r.Of(economics.LargerUnit); larger.BestOf100 > small.BestOf100 ||
+		larger.BestOf100 == small.BestOf100 && larger.WorksOf100 > small.WorksOf100 {
 		return economics.LargerUnit
 	}
 	return economics.SmallUnit
@@ -47,7 +48,7 @@ func (v Voice) PlateMeans(u economics.UnitFigures) string {
 // there is none.
 func (v Voice) Aboard() string {
 	switch {
-	case v.r.Boat.Box.FittedUnit == economics.UnitWorks && v.r.Boat.Small.Form != economics.FreeStanding:
+	case v.unitAboard():
 		return "The small unit here is the one aboard, kept as it is, with half its life behind it."
 	case v.r.HasRepair && v.r.RepairWorth < 1:
 		return "The old unit aboard is not worth repairing: a new small unit costs no more."

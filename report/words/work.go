@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"coldreckon/economics"
 	"coldreckon/economics/energy"
@@ -32,18 +31,29 @@ func (v Voice) Work(id economics.OptionID) []Work {
 }
 
 // short names a piece inside a sentence.
-func (v Voice) short(item economics.FitItem) string {
+func (v Voice) short(item economics.FitItem) string { return Piece(item, v.sys) }
+
+// Piece names a piece of work inside a sentence, with its size in the owner's
+// units.
+func Piece(item economics.FitItem, sys quantity.System) string {
+	length := quantity.FormatLength(quantity.Metre(item.Size/1000), sys)
 	switch item.Piece {
-	case economics.HabitPiece:
+	case economics.ColdStartPiece:
 		return "a cold start of each trip"
 	case economics.SealPiece:
 		return "a tight lid and drain"
 	case economics.LidPiece:
-		return v.length(item.Size) + " more foam in the lid"
-	case economics.FacesPiece:
-		return v.length(item.Size) + " more foam on the walls in reach"
+		return length + " more foam in the lid"
+	case economics.OutsidePiece:
+		return length + " more foam behind the walls"
+	case economics.InsidePiece:
+		return length + " more foam inside the walls"
 	case economics.CoverPiece:
 		return "a cover over the food"
+	case economics.MoreIcePiece:
+		return shareWords(item.Size) + " of the box for ice"
+	case economics.NoRunsPiece:
+		return "no runs for ice alone"
 	case economics.VentPiece:
 		return "ducted air for the unit"
 	case economics.PanelPiece:
@@ -54,11 +64,24 @@ func (v Voice) short(item economics.FitItem) string {
 	return string(item.Piece)
 }
 
+// shareWords says a share of the box: "half", "two thirds".
+func shareWords(share float64) string {
+	switch {
+	case math.Abs(share-1.0/3) < 0.01:
+		return "a third"
+	case math.Abs(share-1.0/2) < 0.01:
+		return "half"
+	case math.Abs(share-2.0/3) < 0.01:
+		return "two thirds"
+	}
+	return quantity.FormatShare(quantity.Fraction(share))
+}
+
 // piece describes a piece as it would stand on a shopping list.
 func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	b := v.r.Boat.Box
 	switch item.Piece {
-	case economics.HabitPiece:
+	case economics.ColdStartPiece:
 		if option == economics.IceOnly {
 			return "Start each trip with a cold box: put the first ice in the day before"
 		}
@@ -76,11 +99,24 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 		}
 		return Capital(Join(parts))
 	case economics.LidPiece:
-		return fmt.Sprintf("%s more foam in the lid, %s", v.length(item.Size), v.area(v.foamArea(economics.LidPiece)))
-	case economics.FacesPiece:
-		return fmt.Sprintf("%s more foam on the walls in reach (%s), %s", v.length(item.Size), Join(v.reachable()), v.area(v.foamArea(economics.FacesPiece)))
+		return fmt.Sprintf("%s more foam in the lid, %s", v.length(item.Size), v.area(v.foamArea([]heat.Side{v.lidSide()})))
+	case economics.OutsidePiece, economics.InsidePiece:
+		from, where := economics.FromInside, "inside"
+		if item.Piece == economics.OutsidePiece {
+			from, where = economics.FromOutside, "from outside"
+		}
+		sides := v.reachable(from)
+		var names []string
+		for _, side := range sides {
+			names = append(names, string(side))
+		}
+		return fmt.Sprintf("%s more foam, put in %s, on the walls in reach (%s), %s", v.length(item.Size), where, Join(names), v.area(v.foamArea(sides)))
 	case economics.CoverPiece:
 		return "Insulating cover to lay over the food"
+	case economics.MoreIcePiece:
+		return fmt.Sprintf("Give %s of the box to ice", shareWords(item.Size))
+	case economics.NoRunsPiece:
+		return "Buy ice only where food is bought: no runs for ice alone"
 	case economics.VentPiece:
 		return fmt.Sprintf("Duct and fan that bring the unit cool air, and a way out for the warm: %s clear each, or what its maker asks for", v.openArea())
 	case economics.PanelPiece:
@@ -133,67 +169,66 @@ func (v Voice) lidSide() heat.Side {
 	return heat.Top
 }
 
-func (v Voice) reachable() []string {
-	var out []string
+// reachable lists the faces, the lid's left out, where foam can be added from a side.
+func (v Voice) reachable(from economics.Reach) []heat.Side {
+	var out []heat.Side
 	for _, side := range heat.Sides {
-		if side != v.lidSide() && v.r.Boat.Box.Faces[side].Reach != economics.NotReached {
-			out = append(out, string(side))
+		if side != v.lidSide() && v.r.Boat.Box.Faces[side].Reach == from {
+			out = append(out, side)
 		}
 	}
 	return out
 }
 
-// foamArea is the inside area that a piece of foam work covers, m².
-func (v Voice) foamArea(p economics.Piece) float64 {
+// foamArea is the inside area of faces, m².
+func (v Voice) foamArea(sides []heat.Side) float64 {
 	inside := v.r.Boat.Box.Inside
 	if inside.Zero() {
 		inside = heat.CubeLike(v.r.Box.Volume)
 	}
-	if p == economics.LidPiece {
-		return float64(heat.FaceArea(inside, v.lidSide()))
-	}
 	var sum float64
-	for _, side := range v.reachable() {
-		sum += float64(heat.FaceArea(inside, heat.Side(side)))
+	for _, side := range sides {
+		sum += float64(heat.FaceArea(inside, side))
 	}
 	return sum
 }
 
-// pieceLines are the price-book lines that pay for a piece.
-var pieceLines = map[economics.Piece][]string{
-	economics.SealPiece:    {"seal", "drain_trap"},
-	economics.LidPiece:     {"lid_foam", "foam"},
-	economics.FacesPiece:   {"foam"},
-	economics.CoverPiece:   {"cover"},
-	economics.VentPiece:    {"vent_duct"},
-	economics.PanelPiece:   {"panel"},
-	economics.BatteryPiece: {"battery_lead", "battery_lithium"},
+// pieceCost prints what a piece costs at first, with the price book's range.
+func (v Voice) pieceCost(o *economics.OptionFigures, p economics.Piece) string {
+	for _, c := range o.PieceCosts {
+		if c.Piece == p && c.Cost.Typical != 0 {
+			return v.about(c.Cost.Typical, c.Cost.Low, c.Cost.High)
+		}
+	}
+	return ""
 }
 
-// pieceCost adds up a piece's lines of the option's cost table. Foam for lid
-// and walls is one line, shared by area.
-func (v Voice) pieceCost(o *economics.OptionFigures, p economics.Piece) string {
-	var typical, low, high float64
-	for _, line := range o.Fitted.Lines {
-		if !slices.Contains(pieceLines[p], line.ID) || line.First == 0 {
-			continue
-		}
-		share := 1.0
-		if line.ID == "foam" {
-			if total := number(o.Fitted.Facts, "foam_added_m2"); total > 0 {
-				share = min(1, v.foamArea(p)/total)
-			}
-		}
-		typical += share * line.First
-		if price, ok := v.book.Price(line.ID); ok && price.Price.Typical > 0 {
-			low += share * line.First * price.Price.Low / price.Price.Typical
-			high += share * line.First * price.Price.High / price.Price.Typical
-		}
-	}
-	if typical == 0 {
+// Litres says how much of the box the foam of a way takes; empty where it
+// takes none.
+func (v Voice) Litres(id economics.OptionID) string {
+	o := v.r.Of(id)
+	if o.Fit.LostShare < 0.005 {
 		return ""
 	}
-	return v.about(typical, low, high)
+	told := float64(v.r.Box.Volume)
+	return fmt.Sprintf("The foam takes %s of the box's %s.", v.volume(o.Fit.LostShare*told), v.volume(told))
+}
+
+// Tighter says what a fit-out that takes more of the box would save; empty
+// where there is none.
+func (v Voice) Tighter(id economics.OptionID) string {
+	o := v.r.Of(id)
+	t := o.Fit.Tight
+	if t == nil || t.SearchPresent >= o.Fit.SearchPresent {
+		return ""
+	}
+	var pieces []string
+	for _, item := range t.Items {
+		pieces = append(pieces, v.short(item))
+	}
+	told := float64(v.r.Box.Volume)
+	return fmt.Sprintf("Cheaper by about %s over %s, but tighter: %s. It leaves %s of the box, against %s.",
+		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(pieces), v.volume((1-t.LostShare)*told), v.volume((1-o.Fit.LostShare)*told))
 }
 
 // Cable gives the conductor and fuse for a unit: the least section that keeps
