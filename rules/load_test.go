@@ -99,9 +99,9 @@ func TestWindowsFiles(t *testing.T) {
 func TestAllFaultsAreGathered(t *testing.T) {
 	_, err := Read("x.yaml", []byte(`kind: criteria
 criteria:
-  - {id: a, fails: "fited", reason: "One."}
-  - {id: b, fails: "crew > ", reason: ""}
-  - {id: c, options: [ise], fails: "fitted", reason: "Three.", why: "?"}
+  - {id: a, fails: "fited", reason: "One.", kind: warmth}
+  - {id: b, fails: "crew > ", reason: "", kind: need}
+  - {id: c, options: [ise], fails: "fitted", reason: "Three.", why: "?", kind: room}
 `))
 	faults, ok := err.(Faults)
 	if !ok || len(faults) != 5 {

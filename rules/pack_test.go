@@ -320,7 +320,7 @@ func TestListingNamesEverything(t *testing.T) {
 			t.Errorf("caution %s is not listed", c.ID)
 		}
 	}
-	for _, want := range []string{"ice-too-warm", "cold_share < cold_days_wanted - 0.000001", "how many: 1, if seal_renewed", pack.Book.Identity, "in $"} {
+	for _, want := range []string{"too-warm", "kept_share < cold_days_wanted - 0.000001", "how many: 1, if seal_renewed", pack.Book.Identity, "in $"} {
 		if !strings.Contains(listing, want) {
 			t.Errorf("the listing lacks %q", want)
 		}

@@ -18,10 +18,10 @@ import (
 
 // keptFigures are the parts of the figures that are kept: what was worked out,
 // neither what went in nor what was said of it.
-var keptFigures = []string{"box", "months", "unit_figures", "options", "money", "break_even", "repair", "futures", "verdict"}
+var keptFigures = []string{"box", "months", "unit_figures", "options", "money", "break_even", "repair", "futures", "answer", "verdict"}
 
 // spelled are the texts among them that are answers.
-var spelled = []string{"id", "piece", "option", "preferred", "runner", "runner_up", "switch_to", "turn_to"}
+var spelled = []string{"id", "piece", "option", "preferred", "runner", "runner_up", "switch_to", "way", "case"}
 
 // TestFiguresOfTheSamples holds the samples' figures to those kept in
 // testdata/figures, to a thousandth: processors differ in the last digits, and

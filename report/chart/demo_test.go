@@ -126,17 +126,6 @@ func demoCharts() []demoChart {
 			Groups: []string{"cold enough", "too warm"},
 			Rows:   []HundredRow{{"Ice alone", []int{79, 21}}, {"Small unit", []int{97, 3}}, {"Larger unit", []int{100, 0}}},
 		}},
-		{"where the answer turns", 84, Boundary{
-			Head:   Head{"where the answer turns", "Below about 30 nights a year, or with ice under $1 a kilogram, stay with ice.", "", ""},
-			Across: Axis{Label: "Nights aboard a year", High: 120},
-			Up:     Axis{Label: "Price of ice, $ per kg", High: 4, Say: func(v float64) string { return "$" + Number(v, .1) }},
-			Lines: []Edge{
-				{"ice and the small unit cost the same", hyperbola(52, 10)},
-				{"the small and the larger unit cost the same", hyperbola(230, 40)},
-			},
-			Regions: []Place{{"ice is cheaper", 22, 1}, {"the small unit is cheaper", 60, 2}, {"the larger unit is cheaper", 110, 3.6}},
-			Boat:    Place{"Wandering Tern", 46, 2.2},
-		}},
 		{"what moves the answer", 70, Swing{
 			Head: Head{"what moves the answer", "The price of ice and the nights aboard decide; the rest does not turn the answer.", "$ a year by which ice is dearer than the small unit", ""},
 			Base: 140, Left: "ice is cheaper", Right: "the small unit is cheaper",
@@ -150,15 +139,6 @@ func demoCharts() []demoChart {
 			},
 		}},
 	}
-}
-
-// hyperbola gives k = nights x price, the shape of a line of equal cost.
-func hyperbola(k, from float64) []Place {
-	var out []Place
-	for n := from; n <= 120; n += 2 {
-		out = append(out, Place{"", n, k / n})
-	}
-	return out
 }
 
 func demo() *layout.Document {

@@ -12,8 +12,8 @@
 //
 // Every chart is a plain value with a Draw method: data in, lines out. Hundred
 // draws chances as counts, Stacked sums by their parts, Months and Strips a year
-// and a spell of hours, Years what adds up over time, Swing what moves a
-// difference, and Boundary where an answer turns.
+// and a spell of hours, Years what adds up over time, and Swing what moves a
+// difference.
 //
 // Each opens with a finding, one sentence by the caller that says what the chart
 // shows; a chart without a finding is refused. Shades of grey, dashes,

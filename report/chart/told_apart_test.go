@@ -10,35 +10,6 @@ import (
 	"coldreckon/report/sheet"
 )
 
-// A region a little wider than the longest word of its name has it on three
-// lines; one that is narrower goes without. No name lies on the line.
-func TestNamesOfRegionsKeepOffLines(t *testing.T) {
-	for _, c := range []struct {
-		at   float64 // of the upright line, of 100
-		said bool
-	}{{50, true}, {19, true}, {5, false}} {
-		b := Boundary{Head: Head{Name: "b", Finding: "f"}, Across: Axis{"Nights", 0, 100, nil}, Up: Axis{"Price", 0, 10, nil},
-			Lines:   []Edge{{"edge", []Place{{"", c.at, 0}, {"", c.at, 10}}}},
-			Regions: []Place{{"Dry stores cheapest", c.at / 2, 5}}, Boat: Place{"the boat", 95, 5}}
-		rec := mustDraw(t, b, sheet.Rect{W: 95, H: 60})
-		names := 0
-		for _, name := range rec.Ops {
-			if !strings.Contains(b.Regions[0].Label, name.Text) || name.Kind != sheet.TextOp {
-				continue
-			}
-			names++
-			for _, o := range rec.Ops {
-				if o.Kind == sheet.LineOp && o.Pen.Width == strokes(0).Width && len(clip(o.Points, name.Box)) > 0 {
-					t.Errorf("line at %v: %q lies on it", c.at, name.Text)
-				}
-			}
-		}
-		if (names > 0) != c.said {
-			t.Errorf("line at %v: %d lines of its name; want any: %v", c.at, names, c.said)
-		}
-	}
-}
-
 // A line's style is its own, whatever its place; without one, its place's.
 func TestStylesOfYears(t *testing.T) {
 	drawn := func(styles ...int) []sheet.Pen {

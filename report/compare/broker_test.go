@@ -63,13 +63,13 @@ func TestRowIsTheReckoning(t *testing.T) {
 		t.Fatal(err)
 	}
 	row := table(t).Rows[0]
-	if row.Answer != want.Verdict.Option || row.Best != want.Verdict.WayOf100 {
-		t.Errorf("answer %s in %d of 100, want %s in %d", row.Answer, row.Best, want.Verdict.Option, want.Verdict.WayOf100)
+	if row.Answer != want.Answer.Way() || row.Best != want.Answer.WayOf100 {
+		t.Errorf("answer %s in %d of 100, want %s in %d", row.Answer, row.Best, want.Answer.Way(), want.Answer.WayOf100)
 	}
 	for i := range want.Options {
 		o, got := want.Options[i], row.Options[i]
-		if got.ID != o.ID || got.AsTold.Works != o.AsToldWorksOf100 || got.Fitted.Works != o.WorkableOf100 || len(got.Work) != len(o.Fit.Items) {
-			t.Errorf("%s: works %d → %d with %d pieces, want %d → %d with %d", o.ID, got.AsTold.Works, got.Fitted.Works, len(got.Work), o.AsToldWorksOf100, o.WorkableOf100, len(o.Fit.Items))
+		if got.ID != o.ID || got.AsTold.Works != o.AsToldWorksOf100 || got.Fitted.Works != o.WorksOf100 || len(got.Work) != len(o.Fit.Items) {
+			t.Errorf("%s: works %d → %d with %d pieces, want %d → %d with %d", o.ID, got.AsTold.Works, got.Fitted.Works, len(got.Work), o.AsToldWorksOf100, o.WorksOf100, len(o.Fit.Items))
 		}
 		if y := got.Fitted.Yearly; y.Typical != o.Fitted.Yearly || y.Low != o.FittedBands.Yearly.Low || y.High != o.FittedBands.Yearly.High {
 			t.Errorf("%s: a year %v, want %g (%g to %g)", o.ID, y, o.Fitted.Yearly, o.FittedBands.Yearly.Low, o.FittedBands.Yearly.High)
@@ -89,18 +89,15 @@ func TestRowIsTheReckoning(t *testing.T) {
 	}
 }
 
-// The cost of work, on paper: a gasket of 10, 25 or 60 and a drain trap of 5,
-// 20 or 50, by the price book.
+// The cost of the work is the sum of its pieces.
 func TestCostOfWork(t *testing.T) {
-	p := rulePack(t)
-	lines := []economics.CostLine{{ID: "seal", First: 25}, {ID: "drain_trap", First: 20}, {ID: "unit", First: 900}, {ID: "ice", Yearly: 50}}
-	if got, want := costOfWork(lines, p.Book), (quantity.Range{Low: 15, Typical: 45, High: 110}); got != want {
+	var r economics.Reckoning
+	o := &r.Options[2]
+	o.ID = economics.SmallUnit
+	o.PieceCosts = []economics.PieceCost{{Piece: economics.SealPiece, Cost: quantity.Range{Low: 15, Typical: 45, High: 110}},
+		{Piece: economics.CoverPiece, Cost: quantity.Range{Low: 5, Typical: 10, High: 20}}}
+	if got, want := optionOf(&r, o, economics.Book{}).WorkCost, (quantity.Range{Low: 20, Typical: 55, High: 130}); got != want {
 		t.Errorf("work costs %v, want %v", got, want)
-	}
-	for id := range workLines {
-		if _, ok := p.Book.Price(id); !ok {
-			t.Errorf("the price book has no line %q", id)
-		}
 	}
 }
 
@@ -117,8 +114,8 @@ func TestColdWay(t *testing.T) {
 		want               economics.OptionID
 	}{
 		{"the answer keeps food cold", economics.LargerUnit, true, option("ice", 95, 100), option("small", 95, 200), option("larger", 95, 300), economics.LargerUnit},
-		{"dry stores: the cheapest that works", economics.DryStores, true, option("ice", 10, 100), option("small", 92, 200), option("larger", 100, 300), economics.SmallUnit},
-		{"dry stores: the nearest when none works", economics.DryStores, true, option("ice", 10, 100), option("small", 40, 200), option("larger", 80, 300), economics.LargerUnit},
+		{"nothing to decide: the cheapest that works", "", true, option("ice", 10, 100), option("small", 92, 200), option("larger", 100, 300), economics.SmallUnit},
+		{"nothing to decide: the nearest when none works", "", true, option("ice", 10, 100), option("small", 40, 200), option("larger", 80, 300), economics.LargerUnit},
 		{"nothing works", economics.IceOnly, false, option("ice", 5, 100), option("small", 0, 200), option("larger", 3, 300), economics.IceOnly},
 	} {
 		r := Row{Answer: c.answer, Works: c.works, Options: [4]Option{c.ice, option("dry", 100, 10), c.small, c.larger}}
@@ -364,7 +361,7 @@ func TestAColdStartIsToldByOption(t *testing.T) {
 		r := economics.Reckoning{Boat: b}
 		for i, option := range economics.Options {
 			r.Options[i].ID = option
-			r.Options[i].Fit.Items = []economics.FitItem{{Piece: economics.HabitPiece}}
+			r.Options[i].Fit.Items = []economics.FitItem{{Piece: economics.ColdStartPiece}}
 		}
 		return strings.Join(optionOf(&r, r.Of(id), p.Book).Work, "; ")
 	}

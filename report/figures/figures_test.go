@@ -114,15 +114,18 @@ func TestPromises(t *testing.T) {
 			if err != nil || !bytes.Equal(text, again) {
 				t.Error("two printings differ")
 			}
-			best := s.Futures.NoneWorks
+			best := 0
 			for _, o := range s.Options {
 				best += o.Best
 				for _, c := range []Case{o.AsTold.Case, o.Fitted.Case} {
 					checkMoney(t, o.ID, c, float64(s.Money.Discount), s.Money.Years)
 				}
 			}
-			if len(r.Months) > 0 && best != 100 {
-				t.Errorf("best of 100 over the options and none adds up to %d", best)
+			if len(r.Futures.Weighed) > 0 && best != 100 {
+				t.Errorf("best of 100 over the ways weighed adds up to %d", best)
+			}
+			if s.Answer.Case == "" || s.Answer.Headline == "" {
+				t.Errorf("no answer: %+v", s.Answer)
 			}
 			var heat float64
 			for _, p := range s.Box.Parts {

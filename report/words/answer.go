@@ -109,7 +109,12 @@ func (v Voice) cold() string {
 }
 
 // say prints a sum of money that is already one that a person would say.
-func (v Voice) say(x float64) string { return v.Money(x) }
+func (v Voice) say(x float64) string {
+	return quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency)
+}
+
+// leastSaid is the least price of a day that is said.
+const leastSaid = 0.25
 
 // price prints what a day costs, to the nearest step that a person would say:
 // "about $4.50". What is less than the least step is "under" it.
@@ -119,8 +124,8 @@ func (v Voice) price(x float64) string {
 		return "more than " + v.say(dearest)
 	case x > dearest:
 		return "over " + v.say(dearest)
-	case down == 0 && x < up/2:
-		return "under " + v.say(up)
+	case down == 0 && x < leastSaid/2:
+		return "under " + v.say(leastSaid)
 	case x-down < up-x:
 		return "about " + v.say(down)
 	default:
@@ -169,9 +174,9 @@ func (v Voice) worthIsTold() bool { return v.r.Boat.Known["money.cold_day_worth"
 func (v Voice) worth() string {
 	w := v.r.Answer.Worth
 	if w.High <= w.Low {
-		return v.Money(w.Low)
+		return v.say(w.Low)
 	}
-	return v.Money(w.Low) + " to " + v.Money(w.High)
+	return v.say(w.Low) + " to " + v.say(w.High)
 }
 
 // yesOf100 counts the futures in which the way is worth what was told.
@@ -194,7 +199,7 @@ func (v Voice) paysForItself() string {
 		you = "each of you"
 	}
 	return fmt.Sprintf("%s: it pays for itself if food that keeps costs %s %s a night more than fresh. The usual guess is %s.",
-		Capital(v.do()), you, v.say(economics.SayUp(a.YesWorth/crew)), v.Money(economics.UsualPremium))
+		Capital(v.do()), you, v.say(economics.SayUp(a.YesWorth/crew)), v.say(economics.UsualPremium))
 }
 
 func (v Voice) forbidden() string {
@@ -293,10 +298,10 @@ func (v Voice) Counts() string {
 			continue
 		}
 		if len(parts) == 0 {
-			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s or less", of100(c.Of100), v.cold(), v.Money(c.Worth)))
+			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s or less", of100(c.Of100), v.cold(), v.say(c.Worth)))
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("in %d, %s or less", c.Of100, v.Money(c.Worth)))
+		parts = append(parts, fmt.Sprintf("in %d, %s or less", c.Of100, v.say(c.Worth)))
 	}
 	if len(parts) == 0 {
 		return ""

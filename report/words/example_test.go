@@ -30,7 +30,7 @@ func ExampleVoice() {
 func ExampleScaleText() {
 	fmt.Println(words.ScaleText())
 	// Output:
-	// Words for chances, in futures of 100: virtually certain 100; very likely 90 to 99; likely 66 to 89; about as likely as not 33 to 65; unlikely 10 to 32; very unlikely 1 to 9; exceptionally unlikely 0.
+	// Words of the answer, by futures of 100: worth it 90 to 100; likely worth it 75 to 89; more likely than not worth it 60 to 74; a close call 41 to 59; rather not 26 to 40; not worth it 0 to 25.
 }
 
 func ExamplePlural() {

@@ -96,9 +96,9 @@ func (v Voice) dayCosts(o *economics.OptionFigures) string {
 	case !v.priced(o):
 		return fmt.Sprintf("%s a year for %s", v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
-	low, high := v.Money(economics.SayDown(p.Low)), "over "+bare(v.say(dearest))
+	low, high := v.say(economics.SayDown(p.Low)), "over "+bare(v.say(dearest))
 	if p.High <= dearest {
-		high = bare(v.Money(economics.SayUp(p.High)))
+		high = bare(v.say(economics.SayUp(p.High)))
 	}
 	return fmt.Sprintf("%s (%s–%s)", strings.TrimPrefix(v.price(p.Typical), "about "), bare(low), high)
 }

@@ -164,7 +164,7 @@ func (v Voice) MoreIce() string {
 		return ""
 	}
 	f := o.Fitted.Facts
-	text := fmt.Sprintf("Why not more ice? A full load is %s, in the %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), shareWords(float64(v.iceShare())))
+	text := fmt.Sprintf("Why not more ice? A full load is %s, in %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), shareWords(float64(v.iceShare())))
 	if how := v.r.Boat.Known["ice.share_of_box"]; how != quantity.Told && o.Fit.Out.IceShare == 0 {
 		text += " (assumed)"
 	}

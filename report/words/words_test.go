@@ -1,7 +1,6 @@
 package words
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -11,121 +10,220 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// made is a reckoning made by hand: dry stores against a small unit.
+// made is a reckoning made by hand: the small unit leads, ice and the larger
+// unit do as well.
 func made() *economics.Reckoning {
 	r := &economics.Reckoning{Months: []economics.MonthFigures{{Month: 7, Nights: 20, HeatGainW: 40, IceKgPerDay: 10, SolarWhPerDay: 300, HouseWhPerDay: 100, SmallWhPerDay: 250},
 		{Month: 8, Nights: 10, HeatGainW: 30, IceKgPerDay: 8, SolarWhPerDay: 500, HouseWhPerDay: 100, SmallWhPerDay: 250}}}
 	r.Boat.Name, r.Boat.Currency, r.Boat.Units, r.Boat.Money.Years = "Tern", "$", quantity.Metric, 10
+	r.Boat.Cruising.Crew, r.Boat.Food.Target = 2, 4
 	r.Boat.Known = map[string]quantity.How{"a": quantity.Told, "b": quantity.Told, "c": quantity.Measured}
 	for i, id := range economics.Options {
 		o := &r.Options[i]
-		o.ID, o.WorkableOf100, o.AsToldWorksOf100 = id, 100, 100
-		o.AsTold.Facts = economics.Facts{"option": string(id), "cold_share": 0.95}
+		o.ID, o.WorksOf100, o.AsToldWorksOf100 = id, 100, 100
+		o.AsTold.Facts = economics.Facts{"option": string(id), "kept_share": 0.95, "cold_share": 0.95, "cool_share": 1.0}
 		o.Fitted = o.AsTold
+		o.PriceOfCold = quantity.Range{Low: 3, Typical: 4.4, High: 9}
+		o.ExtraDays, o.KeptDays = quantity.Exactly(28), quantity.Exactly(28)
 	}
-	r.Verdict = economics.Verdict{Refrigerate: true, Option: economics.SmallUnit, Works: true, AsToldWorks: true, SureOfStep: true, SureOfWay: true,
-		WayOf100: 95, StepOf100: 96, Runner: economics.DryStores, HasRunner: true}
-	r.Of(economics.SmallUnit).BestOf100, r.Of(economics.DryStores).BestOf100, r.Of(economics.LargerUnit).BestOf100 = 95, 4, 1
-	r.Futures.RefrigerateOf100, r.Futures.Preferred, r.Futures.Runner = 96, economics.SmallUnit, economics.DryStores
+	dry := r.Of(economics.DryStores)
+	dry.PriceOfCold, dry.WorksOf100 = quantity.Exactly(math.Inf(1)), 0
+	r.Of(economics.IceOnly).PriceOfCold.Typical = 7.2
+	r.Of(economics.SmallUnit).BestOf100, r.Of(economics.IceOnly).BestOf100, r.Of(economics.LargerUnit).BestOf100 = 80, 15, 5
+	r.Answer = economics.Answer{Case: economics.ByWorth, Ways: []economics.OptionID{economics.SmallUnit}, WayOf100: 80, ReachOf100: 93,
+		NoWorth: 3, EvenWorth: 5, YesWorth: 5.5, Grade: economics.Fair,
+		Counts: []economics.WorthCount{{Worth: 3, Of100: 25}, {Worth: 5, Of100: 61}, {Worth: 5.5, Of100: 75}}}
+	r.Futures.Weighed = []economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit}
+	r.Futures.Preferred, r.Futures.Runner, r.Futures.Worth = economics.SmallUnit, economics.IceOnly, 4.4
 	return r
 }
 
-// The verb follows count and evidence. Source: the wording table of GRADE
-// (high "is", moderate "probably", low "may"), from memory; bands of chances
-// by IPCC, Fourth Assessment Report.
-func TestVerbFollowsCountAndEvidence(t *testing.T) {
-	for _, tt := range []struct {
-		count, told int
-		option      economics.OptionID
-		want        string
-	}{
-		{95, 10, economics.SmallUnit, "Refrigerate: the small unit is the cheapest way"},
-		{90, 10, economics.SmallUnit, "Refrigerate: the small unit is the cheapest way"},
-		{89, 10, economics.SmallUnit, "Probably refrigerate: the small unit is probably the cheapest way"},
-		{66, 10, economics.SmallUnit, "Probably refrigerate: the small unit is probably the cheapest way"},
-		{65, 10, economics.SmallUnit, "Perhaps refrigerate: the small unit may be the cheapest way"},
-		{95, 0, economics.SmallUnit, "Probably refrigerate: the small unit is probably the cheapest way"}, // weak evidence: one step down
-		{70, 0, economics.SmallUnit, "Perhaps refrigerate: the small unit may be the cheapest way"},
-		{95, 10, economics.DryStores, "Do not refrigerate: dry stores are the cheapest way"},
-		{70, 10, economics.DryStores, "Probably not: dry stores are probably the cheapest way"},
-	} {
-		r := made()
-		r.Verdict.WayOf100, r.Verdict.Option = tt.count, tt.option
-		r.Verdict.Refrigerate = tt.option == economics.SmallUnit
-		r.Boat.Known = map[string]quantity.How{}
-		for i := range tt.told {
-			r.Boat.Known[fmt.Sprint(i)] = quantity.Told
-		}
-		r.Boat.Assumptions = make([]economics.Assumption, 5)
-		if got := Of(r, economics.Book{}).Answer(); !strings.Contains(got, tt.want) {
-			t.Errorf("%d of 100, %d told: %q lacks %q", tt.count, tt.told, got, tt.want)
-		}
-	}
+// tell makes the worth of a cold day one that the owner told.
+func tell(r *economics.Reckoning, low, high float64, yesLow, yesHigh int) {
+	r.Boat.Known["money.cold_day_worth"] = quantity.Told
+	r.Answer.Case, r.Answer.Worth, r.Answer.YesOf100 = economics.WorthTold, quantity.Range{Low: low, Typical: (low + high) / 2, High: high}, [2]int{yesLow, yesHigh}
 }
 
-// Close races name no winner, and say whether the step or the way is open.
-func TestAnswerNamesNoWinnerWhereThereIsNone(t *testing.T) {
+// Every case has its headline: at most thirty words, and never more sure than
+// the count and the evidence are.
+func TestHeadlines(t *testing.T) {
+	ways := func(ids ...economics.OptionID) []economics.OptionID { return ids }
+	hazard := economics.Criterion{ID: "fuel-vapour", Kind: economics.Hazard}
 	for _, tt := range []struct {
 		name   string
 		change func(*economics.Reckoning)
 		want   string
 	}{
-		{"sure", func(*economics.Reckoning) {}, "Refrigerate: the small unit is the cheapest way that works for Tern, just as she is."},
-		{"without", func(r *economics.Reckoning) { r.Verdict.Refrigerate, r.Verdict.Option = false, economics.IceOnly }, "Do not refrigerate: ice alone is the cheapest way"},
-		{"step open", func(r *economics.Reckoning) { r.Verdict.SureOfStep, r.Verdict.WayOf100 = false, 50 }, "too close to call: the small unit is best in 50 of 100 futures, dry stores in 4."},
-		{"way open", func(r *economics.Reckoning) { r.Verdict.SureOfWay = false }, "Refrigerate, but which way is too close to call"},
-		{"nothing works", func(r *economics.Reckoning) { r.Verdict.Works = false }, "None of the four ways works"},
-		{"no nights", func(r *economics.Reckoning) { r.Months = nil }, "With no nights aboard"},
-		{"by worth", func(r *economics.Reckoning) { r.Verdict.ByWorth = true }, "the most worthwhile way"},
-		{"with work", func(r *economics.Reckoning) {
-			r.Of(economics.SmallUnit).Fit.Items = []economics.FitItem{{Piece: economics.LidPiece, Size: 50}}
-			r.Verdict.AsToldWorks = false
-		}, "after some work (50 mm more foam in the lid)."},
-		{"long name", func(r *economics.Reckoning) { r.Boat.Name = strings.Repeat("Very ", 10) }, "works for this boat"},
+		{"no nights", func(r *economics.Reckoning) { r.Months, r.Answer = nil, economics.Answer{Case: economics.NoNights} },
+			"There is nothing to decide: no nights aboard were told, so no food aboard has to be kept cold."},
+		{"nothing cold", func(r *economics.Reckoning) { r.Answer = economics.Answer{Case: economics.NothingCold} },
+			"There is nothing to decide: by your account nothing aboard has to be cold."},
+		{"by worth", func(*economics.Reckoning) {},
+			"Fit the small unit if a cold day is worth $5.50 or more to you. Under $3, live on food that keeps. Between, it is close."},
+		{"by worth, from nothing", func(r *economics.Reckoning) { r.Answer.NoWorth = 0 },
+			"Fit the small unit if a cold day is worth $5.50 or more to you. For less it is close."},
+		{"only one figure fits", func(r *economics.Reckoning) { r.Answer.NoWorth = 5.5 },
+			"Fit the small unit if a cold day is worth $5.50 or more to you. Under that, live on food that keeps."},
+		{"cool decides", func(r *economics.Reckoning) { r.Boat.Food.CoolIsEnough = quantity.Yes },
+			"Fit the small unit if a cool day is worth $5.50 or more to you. Under $3, live on food that keeps. Between, it is close."},
+		{"ice", func(r *economics.Reckoning) { r.Answer.Ways = ways(economics.IceOnly) },
+			"Use ice if a cold day is worth $5.50 or more to you. Under $3, live on food that keeps. Between, it is close."},
+		{"two lead", func(r *economics.Reckoning) { r.Answer.Ways = ways(economics.SmallUnit, economics.IceOnly) },
+			"Use ice or fit the small unit if a cold day is worth $5.50 or more to you. Under $3, live on food that keeps. Between, it is close."},
+		{"three lead", func(r *economics.Reckoning) {
+			r.Answer.Ways = ways(economics.SmallUnit, economics.IceOnly, economics.LargerUnit)
+		}, "Use ice or fit either unit if a cold day is worth $5.50 or more to you. Under $3, live on food that keeps. Between, it is close."},
+		{"unit aboard", func(r *economics.Reckoning) { r.Boat.Box.FittedUnit = economics.UnitWorks },
+			"Keep the unit aboard if a cold day is worth $5.50 or more to you. Under $3, live on food that keeps. Between, it is close."},
+		{"sure", func(r *economics.Reckoning) { tell(r, 10, 10, 94, 94) },
+			"Fit the small unit: it is worth it (94 of 100). A cold day costs about $4.50 and you said $10."},
+		{"sure of a typical boat", func(r *economics.Reckoning) { tell(r, 10, 10, 94, 94); r.Answer.Grade = economics.Weak },
+			"Fit the small unit: likely worth it (94 of 100). A cold day costs about $4.50 and you said $10."},
+		{"likely", func(r *economics.Reckoning) { tell(r, 6, 6, 81, 81) },
+			"Fit the small unit: likely worth it (81 of 100). A cold day costs about $4.50 and you said $6."},
+		{"leaning, over a range", func(r *economics.Reckoning) { tell(r, 5, 8, 61, 88) },
+			"Fit the small unit: more likely than not worth it (61 to 88 of 100). A cold day costs about $4.50 and you said $5 to $8."},
+		{"close", func(r *economics.Reckoning) { tell(r, 4.5, 4.5, 50, 50) },
+			"It is a close call whether to fit the small unit: worth it in 50 of 100 futures. A cold day costs about $4.50 and you said $4.50."},
+		{"leaning against", func(r *economics.Reckoning) { tell(r, 3.5, 3.5, 31, 31) },
+			"Rather live on food that keeps: to fit the small unit is worth it in 31 of 100 futures. A cold day costs about $4.50 and you said $3.50."},
+		{"no", func(r *economics.Reckoning) { tell(r, 2, 2, 4, 4) },
+			"Live on food that keeps: to fit the small unit is worth it in only 4 of 100 futures. A cold day costs about $4.50 and you said $2."},
+		{"rather not", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.Ways, r.Answer.NoWorth, r.Answer.YesWorth = economics.RatherNot, ways(economics.IceOnly), 18, 30
+		}, "Live on food that keeps, unless a cold day is worth $30 or more to you: then use ice. From $18 it is close."},
+		{"pays for itself", func(r *economics.Reckoning) { r.Answer.Case, r.Answer.YesWorth = economics.PaysForItself, 2.5 },
+			"Fit the small unit: it pays for itself if food that keeps costs each of you $1.25 a night more than fresh. The usual guess is $1.60."},
+		{"spares dearer food", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.PremiumTold, r.Answer.PremiumOf100 = economics.PaysForItself, true, 89
+		}, "Fit the small unit: it costs less than the dearer food it spares you (89 of 100)."},
+		{"next to nothing", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Of(economics.SmallUnit).PriceOfCold.Typical = economics.NextToNothing, 0.1
+		}, "Fit the small unit: a cold day costs next to nothing, under $0.25."},
+		{"too dear", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.NoWorth, r.Answer.YesWorth = economics.TooDear, 38, 85
+		},
+			"Live on food that keeps: no way is likely to give a cold day for less than $38."},
+		{"far too dear", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.NoWorth, r.Answer.YesWorth = economics.TooDear, 120, math.Inf(1)
+		}, "Live on food that keeps: no way gives a cold day for $50 or less."},
+		{"forbidden", func(r *economics.Reckoning) {
+			tell(r, 6, 6, 80, 80)
+			r.Answer.Case = economics.Forbidden
+			r.Of(economics.SmallUnit).Fitted.Failing = []economics.Criterion{hazard}
+		}, "Do not fit the small unit where it is planned: fuel vapour can reach it. Elsewhere it would be worth it (80 of 100)."},
+		{"forbidden, untold", func(r *economics.Reckoning) {
+			r.Answer.Case = economics.Forbidden
+			r.Of(economics.SmallUnit).Fitted.Failing = []economics.Criterion{hazard}
+		}, "Do not fit the small unit where it is planned: fuel vapour can reach it. Elsewhere it would be worth it if a cold day is worth $5.50 to you."},
+		{"no room", func(r *economics.Reckoning) {
+			r.Answer.Case = economics.NoRoomAtAll
+			r.Of(economics.SmallUnit).Fitted.Facts = economics.Facts{"food_to_keep_l": 52.0, "room_for_food_l": 40.0}
+		}, "No way leaves room enough: beside ice or a plate this box is 12 L short of what has to go in between two shops."},
+		{"cool only", func(r *economics.Reckoning) {
+			cool := *r.Of(economics.IceOnly)
+			r.Cool, r.Answer.Case, r.Answer.Ways = &cool, economics.CoolOnly, ways(economics.IceOnly)
+		}, "No way keeps food cold as often as you want. Ice alone keeps drinks, butter and the like cool, for about $7 a cool day."},
+		{"nearest, too warm", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.ReachOf100, r.Boat.Food.ColdDaysWanted = economics.NoneReaches, 20, 0.9
+			o := r.Of(economics.SmallUnit)
+			o.Fitted.Facts, o.Fitted.Failing = economics.Facts{"kept_share": 0.78}, []economics.Criterion{{ID: "too-warm", Kind: economics.Warmth}}
+		}, "No way keeps food cold as often as you want. The small unit comes nearest: cold on 78 days of 100; you want 90."},
+		{"nearest, by futures", func(r *economics.Reckoning) { r.Answer.Case, r.Answer.ReachOf100 = economics.NoneReaches, 70 },
+			"No way keeps food cold as often as you want. The small unit comes nearest: it does so in only 70 of 100 futures."},
+		{"few days", func(r *economics.Reckoning) {
+			r.Answer.Case = economics.FewDays
+			o := r.Of(economics.SmallUnit)
+			o.ExtraDays, o.KeptDays, o.Fitted.Yearly = quantity.Exactly(3.2), quantity.Exactly(4), 212
+		}, "There are too few days for a price a day: the small unit costs about $210 a year for 3 cold days."},
+		{"cold anyway", func(r *economics.Reckoning) {
+			r.Answer.Case = economics.FewDays
+			o := r.Of(economics.SmallUnit)
+			o.ExtraDays, o.KeptDays, o.Fitted.Yearly = quantity.Exactly(3.2), quantity.Exactly(28), 212
+		}, "The box needs nothing: empty it is cold on 25 days of the year already, and the small unit adds 3 more for about $210 a year."},
 	} {
 		r := made()
 		tt.change(r)
-		if got := Of(r, economics.Book{}).Answer(); !strings.Contains(got, tt.want) {
+		got := Of(r, economics.Book{}).Answer()
+		if got != tt.want {
+			t.Errorf("%s:\n%s\nwant\n%s", tt.name, got, tt.want)
+		}
+		if n := len(strings.Fields(got)); n > 30 {
+			t.Errorf("%s: %d words: %s", tt.name, n, got)
+		}
+	}
+}
+
+// The second line counts the futures in which a day costs no more than the
+// worths of the headline.
+func TestCounts(t *testing.T) {
+	r := made()
+	if got, want := Of(r, economics.Book{}).Counts(), "In 25 of 100 futures a cold day costs $3 or less; in 61, $5 or less; in 75, $5.50 or less."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	r.Answer.Case = economics.FewDays
+	if got := Of(r, economics.Book{}).Counts(); got != "" {
+		t.Errorf("nothing turns on a worth, but %q", got)
+	}
+}
+
+// What joins the headline: ways that share the lead, no work, an old unit, a
+// limit, medicine.
+func TestAlso(t *testing.T) {
+	limit := func(r *economics.Reckoning) {
+		r.Boat.Money.Budget, r.Answer.OverLimit = 1000, 400
+	}
+	for _, tt := range []struct {
+		name   string
+		change func(*economics.Reckoning)
+		want   string
+	}{
+		{"reach", func(*economics.Reckoning) {}, "The small unit keeps the food cold as often as you want in 93 of 100 futures."},
+		{"reaches less", func(r *economics.Reckoning) { r.Answer.ReachOf100 = 78 }, "in 78 of 100 futures, fewer than the 90 aimed at."},
+		{"as she is", func(r *economics.Reckoning) { r.Answer.AsShe = true }, "It needs no other work on box or boat."},
+		{"two lead", func(r *economics.Reckoning) {
+			r.Answer.Ways = []economics.OptionID{economics.SmallUnit, economics.IceOnly}
+			r.Of(economics.SmallUnit).BestOf100, r.Of(economics.IceOnly).BestOf100 = 48, 40
+		}, "Cost hardly tells them apart. Best is the small unit in 48 of 100 futures and ice alone in 40; a cold day costs about $4.50 to $7. Other things do. The small unit: hums"},
+		{"dead unit", func(r *economics.Reckoning) { r.HasRepair, r.RepairWorth = true, 452 }, "Repairing the old unit is worth up to about $450"},
+		{"limit, another within", func(r *economics.Reckoning) { limit(r); r.Answer.Within = economics.IceOnly },
+			"With its work the small unit costs $400 over your limit of $1,000 at first. Within it ice alone does as well, at about $7 a cold day."},
+		{"limit buys part", func(r *economics.Reckoning) {
+			limit(r)
+			r.Answer.LimitBuys = &economics.LimitBuys{Items: []economics.FitItem{{Piece: economics.LidPiece, Size: 50}}, First: 940, WorksOf100: 40, KeptShare: 0.71}
+		}, "The limit does buy it with 50 mm more foam in the lid, for $940: cold on 71 days of 100. Nothing of that is lost if the rest follows later."},
+		{"limit buys nothing", limit, "The limit buys nothing of it that runs."},
+		{"close", func(r *economics.Reckoning) { tell(r, 4.5, 4.5, 50, 50); r.Answer.WrongCost = 61 }, "The wrong choice costs about $61 a year, where it is wrong."},
+		{"no other", func(r *economics.Reckoning) { r.Answer.Case = economics.Forbidden }, "No other way does what you want."},
+		{"another", func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.Otherwise = economics.Forbidden, economics.IceOnly
+		},
+			"Without moving anything, ice alone is the best way, at about $7 a cold day."},
+	} {
+		r := made()
+		tt.change(r)
+		if got := strings.Join(Of(r, economics.Book{}).Also(), " "); !strings.Contains(got, tt.want) {
 			t.Errorf("%s: %q lacks %q", tt.name, got, tt.want)
 		}
 	}
 }
 
-// Ice tests and jug tests are measurements; ice that is remembered is told.
-func TestEvidenceGrades(t *testing.T) {
-	known := func(told, measured, remembered int) map[string]quantity.How {
-		m := map[string]quantity.How{}
-		for i := range told {
-			m[fmt.Sprint("t", i)] = quantity.Told
-		}
-		for i := range measured {
-			m[fmt.Sprint("m", i)] = quantity.Measured
-		}
-		for range remembered {
-			m["evidence.ice_history"] = quantity.Measured
-		}
-		return m
+func TestMedicine(t *testing.T) {
+	r := made()
+	if got := Of(r, economics.Book{}).Medicine(); got != "" {
+		t.Errorf("no medicine, but %q", got)
 	}
-	for _, tt := range []struct {
-		told, measured, remembered, assumed int
-		want                                Evidence
-	}{
-		{19, 1, 0, 10, Evidence{1, 19, 10, Strong}},
-		{19, 0, 1, 10, Evidence{0, 20, 10, Fair}},
-		{12, 1, 0, 10, Evidence{1, 12, 10, Fair}},
-		{9, 0, 0, 10, Evidence{0, 9, 10, Weak}},
-		{0, 0, 0, 0, Evidence{0, 0, 0, Weak}},
-	} {
-		r := made()
-		r.Boat.Known, r.Boat.Assumptions = known(tt.told, tt.measured, tt.remembered), make([]economics.Assumption, tt.assumed)
-		if got := Of(r, economics.Book{}).Evidence(); got != tt.want {
-			t.Errorf("%+v: %+v, want %+v", tt, got, tt.want)
-		}
+	r.Boat.Food.Medicine = quantity.Yes
+	if got, want := Of(r, economics.Book{}).Medicine(), "Medicine aboard: no way found here keeps it at 2 °C to 8 °C in every hour. Ask a pharmacist how to carry it."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	r.Answer.MedicineKept = []economics.OptionID{economics.LargerUnit}
+	if got, want := Of(r, economics.Book{}).Medicine(), "Medicine aboard rules out going without. It is kept at 2 °C to 8 °C by the larger unit, not by the small unit. Keep a thermometer beside it, and a second way to cool it."; got != want {
+		t.Errorf("got %q, want %q", got, want)
 	}
 }
 
-// The scale has a word for every count of 100 and no count has two. Source:
-// IPCC, Fourth Assessment Report, working group II, table of likelihood.
+// The words of the answer cover every count once.
 func TestScaleCoversEveryCountOnce(t *testing.T) {
 	for n := range 101 {
 		words := 0
@@ -138,10 +236,15 @@ func TestScaleCoversEveryCountOnce(t *testing.T) {
 			t.Errorf("%d of 100 has %d words", n, words)
 		}
 	}
-	for n, want := range map[int]string{100: "virtually certain", 99: "very likely", 90: "very likely", 89: "likely", 66: "likely", 65: "about as likely as not",
-		33: "about as likely as not", 32: "unlikely", 9: "very unlikely", 0: "exceptionally unlikely"} {
-		if got := likely(n); got != fmt.Sprintf("%s (%d of 100)", want, n) {
-			t.Errorf("%d of 100 is called %q", n, got)
+}
+
+// A price is said to the step that a person would use.
+func TestPriceOfADay(t *testing.T) {
+	v := Of(made(), economics.Book{})
+	for x, want := range map[float64]string{0: "under $0.25", 0.1: "under $0.25", 0.3: "about $0.25", 1.9: "about $2", 4.4: "about $4.50", 8.6: "about $9", 23: "about $24", 49: "about $50",
+		51: "over $50", math.Inf(1): "more than $50"} {
+		if got := v.price(x); got != want {
+			t.Errorf("%v: %q, want %q", x, got, want)
 		}
 	}
 }
@@ -177,7 +280,7 @@ func TestFlips(t *testing.T) {
 		return economics.InputFigures{Input: economics.Input{Name: name, Label: "label of " + name, Unit: unit, Typical: 1}, SwitchAt: at, SwitchAbove: above, SwitchTo: economics.DryStores, ChanceBeyond: chance, SwitchKnown: true}
 	}
 	r.Futures.Inputs = []economics.InputFigures{
-		in("ice_price", "money/kg", 1.1, false, 0.12), in("nights", "nights", 51.3, false, 0.35), in("leak", "W/K", 2, true, 0.05), in("sun", "", 0.8, false, 0.02),
+		in("ice_price", "money/kg", 1.1, false, 0.12), in("nights", "nights", 51.3, false, 0.35), in("leak", "W/K", 2, true, 0.06), in("sun", "", 0.8, false, 0.05), in("battery", "Ah", 80, false, 0.02),
 	}
 	var got []string
 	for _, f := range Of(r, economics.Book{}).Flips() {
@@ -186,28 +289,34 @@ func TestFlips(t *testing.T) {
 	want := []string{
 		"If you spend fewer than 51 nights aboard a year, dry stores are better. 35 of 100 futures lie there.",
 		"If ice costs less than $0.50/lb, dry stores are better. 12 of 100 futures lie there.",
-		"If the box leaks more than 3.8 Btu/h·°F, dry stores are better. 5 of 100 futures lie there.", // 2 W/K x 1.8956, NIST SP 811
-		"If label of sun is less than 80 % of what was reckoned, dry stores are better. 2 of 100 futures lie there.",
+		"If the box leaks more than 3.8 Btu/h·°F, dry stores are better. 6 of 100 futures lie there.", // 2 W/K x 1.8956, NIST SP 811
+		"If label of sun is less than 80 % of what was reckoned, dry stores are better. 5 of 100 futures lie there.",
 	}
 	if strings.Join(got, "\n") != strings.Join(want, "\n") {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
 }
 
-// What is worth knowing is sorted; taste and trifles are never in it.
+// What is worth knowing is sorted: what the choice turns on, then what moves the
+// price of a day; taste and trifles are never in it.
 func TestMeasureFirst(t *testing.T) {
 	r := made()
-	r.Of(economics.SmallUnit).Fitted.Present = 2000
-	in := func(name string, worth float64, taste bool) economics.InputFigures {
-		return economics.InputFigures{Input: economics.Input{Name: name, Label: name, Taste: taste}, EVPPI: worth}
+	r.Of(economics.SmallUnit).Fitted.Yearly = 200
+	in := func(name string, worth, low, high float64, taste bool) economics.InputFigures {
+		return economics.InputFigures{Input: economics.Input{Name: name, Label: name, Taste: taste}, EVPPI: worth, PriceLow: low, PriceHigh: high}
 	}
-	r.Futures.Inputs = []economics.InputFigures{in("nights", 50, false), in("cold_day_worth", 900, true), in("upkeep", 9, false), in("leak", 140, false)}
+	r.Futures.Inputs = []economics.InputFigures{in("nights", 50, 6, 3, false), in("cold_day_worth", 900, 1, 9, true), in("upkeep", 2, 4, 4.5, false),
+		in("leak", 140, 4, 5, false), in("ice_price", 0, 2, 7, false)}
+	v := Of(r, economics.Book{})
 	got := ""
-	for _, m := range Of(r, economics.Book{}).MeasureFirst() {
+	for _, m := range v.MeasureFirst() {
 		got += m.Key + " "
 	}
-	if got != "leak nights " {
-		t.Errorf("measure first %q, want leak, then nights", got)
+	if got != "leak nights ice_price " {
+		t.Errorf("measure first %q, want leak, then nights, then the price of ice", got)
+	}
+	if got, want := v.MeasureText(v.MeasureFirst()[1]), "worth about $50 a year to know; moves a cold day from about $6 to $3. Count the nights in your last three log books."; got != want {
+		t.Errorf("got %q, want %q", got, want)
 	}
 }
 
@@ -233,24 +342,23 @@ func TestOvertakes(t *testing.T) {
 	}
 	for _, tt := range []struct {
 		name       string
-		small, dry []quantity.Range
+		small, ice []quantity.Range
 		want       string
 	}{
-		{"dear at first", paid(10, 11, 12, 13), paid(0, 5, 10, 15), "The small unit costs more at first than dry stores, and less in all from year 3 on."},
-		{"never dearer", paid(0, 1, 2, 3), paid(1, 2, 3, 4), "By every year's end the small unit has cost less than dry stores."},
-		{"never cheaper", paid(9, 9, 9, 9), paid(1, 2, 3, 4), "By every year's end dry stores have cost less than the small unit at typical figures."},
-		{"overtaken", paid(0, 5, 10, 15), paid(10, 11, 12, 13), "From year 3 on dry stores have cost less in all than the small unit at typical figures."},
+		{"dear at first", paid(10, 11, 12, 13), paid(0, 5, 10, 15), "The small unit costs more at first than ice alone, and less in all from year 3 on."},
+		{"never dearer", paid(0, 1, 2, 3), paid(1, 2, 3, 4), "By every year's end the small unit has cost less than ice alone."},
+		{"never cheaper", paid(9, 9, 9, 9), paid(1, 2, 3, 4), "By every year's end ice alone has cost less than the small unit at typical figures."},
+		{"overtaken", paid(0, 5, 10, 15), paid(10, 11, 12, 13), "From year 3 on ice alone has cost less in all than the small unit at typical figures."},
 	} {
 		r := made()
-		r.Futures.Paid[1], r.Futures.Paid[2] = tt.dry, tt.small
+		r.Futures.Paid[0], r.Futures.Paid[2] = tt.ice, tt.small
 		if got := Of(r, economics.Book{}).Overtakes(); got != tt.want {
 			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
 		}
 	}
 }
 
-// Where ice does not do, the report says how much fits, how long it is gone
-// and whether the food leaves room for more.
+// Where ice does not do, the report says how much fits and how long it is gone.
 func TestMoreIce(t *testing.T) {
 	for _, tt := range []struct {
 		name  string
@@ -259,15 +367,13 @@ func TestMoreIce(t *testing.T) {
 		want  string
 	}{
 		{"it does", 90, 30, ""},
-		{"room to spare", 20, 30, "Why not more ice? A full load is 10 kg, in the 33 % of the box that ice is given (assumed). It is gone for up to 34 hours at a stretch. " +
-			"The food needs only 5 L of the 30 L left, so more ice would fit. Give it a larger share and reckon again to see what that does."},
-		{"no room", 20, 6, "Why not more ice? A full load is 10 kg, in the 33 % of the box that ice is given (assumed). It is gone for up to 34 hours at a stretch. " +
-			"The food needs 5 L of the 6 L left, so more ice would crowd it out."},
+		{"room to spare", 20, 30, "Why not more ice? A full load is 10 kg, in a third of the box that ice is given (assumed). It is gone for up to 34 hours at a stretch. " +
+			"The food needs 5 L of the 30 L left. Larger shares of the box, up to two thirds, were tried too."},
 	} {
 		r := made()
-		r.Boat.Ice.ShareOfBox = 0.33
+		r.Boat.Ice.ShareOfBox = 1.0 / 3
 		o := r.Of(economics.IceOnly)
-		o.WorkableOf100 = tt.works
+		o.WorksOf100 = tt.works
 		o.Fitted.Facts = economics.Facts{"option": "ice", "ice_capacity_kg": 10.0, "hours_off_longest": 34.0, "room_for_food_l": tt.room, "food_to_keep_l": 5.0}
 		if got := Of(r, economics.Book{}).MoreIce(); got != tt.want {
 			t.Errorf("%s: got %q, want %q", tt.name, got, tt.want)
@@ -317,18 +423,18 @@ func TestWhatAPieceBuys(t *testing.T) {
 	}
 }
 
-// Ice at 1,000 against a unit at 1,500 that gives 50 cold days more, each worth
-// 2: 1000 - 1500 + 100 x 8.5302 = 353. The factor is that of 10 years at 3 %,
-// as in the tables of NIST Handbook 135.
-func TestApartCountsToldWorth(t *testing.T) {
+// Ice at 100 a year for 20 days against a unit at 150 for 50, each day worth 2:
+// (100 - 40) - (150 - 100) = 10. Dry stores lose nothing.
+func TestApartCountsTheWorth(t *testing.T) {
 	r := made()
-	r.Boat.Money.Discount, r.Boat.Money.ColdDayWorth = 0.03, 2
-	ice, unit := &r.Of(economics.IceOnly).Fitted, &r.Of(economics.SmallUnit).Fitted
-	ice.Present, unit.Present, unit.ColdDays = 1000, 1500, 50
-	for byWorth, want := range map[bool]float64{false: -500, true: 353.02} {
-		r.Verdict.ByWorth = byWorth
-		if got := Of(r, economics.Book{}).Apart(economics.IceOnly, economics.SmallUnit); math.Abs(got-want) > 0.01 {
-			t.Errorf("worth told %v: %v apart, want %v", byWorth, got, want)
-		}
+	r.Futures.Worth = 2
+	ice, unit := r.Of(economics.IceOnly), r.Of(economics.SmallUnit)
+	ice.Fitted.Yearly, ice.ExtraDays, unit.Fitted.Yearly, unit.ExtraDays = 100, quantity.Exactly(20), 150, quantity.Exactly(50)
+	v := Of(r, economics.Book{})
+	if got := v.Apart(economics.IceOnly, economics.SmallUnit); got != 10 {
+		t.Errorf("ice and the unit are %v apart, want 10", got)
+	}
+	if got := v.Apart(economics.SmallUnit, economics.DryStores); got != 50 {
+		t.Errorf("the unit and dry stores are %v apart, want 50", got)
 	}
 }
