@@ -104,18 +104,6 @@ func TestNoSunIsSaid(t *testing.T) {
 	}
 }
 
-// The plane of nights and ice prices leaves the worth of a cold day out, and
-// says so where that worth decided.
-func TestPlaneIsByMoneyAlone(t *testing.T) {
-	for _, boat := range []func() economics.Boat{weekender, islander} {
-		in := inputOf(t, boat())
-		c, ok := must(in.author()).boundary()
-		if said := strings.Contains(c.Caption, "by money alone"); !ok || said != in.Reckoning.Verdict.ByWorth {
-			t.Errorf("%s: by worth is %v; %q", in.Reckoning.Boat.Name, in.Reckoning.Verdict.ByWorth, c.Caption)
-		}
-	}
-}
-
 // Payments on page four are not page one's figures: the caption says why, and why
 // a line falls.
 func TestPaymentsSayWhatTheyAre(t *testing.T) {
@@ -142,7 +130,7 @@ func TestOptionsKeepTheirLines(t *testing.T) {
 	in := inputOf(t, weekender())
 	lines := func(answer, rival economics.OptionID) map[string]string {
 		r := *in.Reckoning
-		r.Verdict.Option, r.Verdict.Runner, r.Verdict.HasRunner = answer, rival, true
+		r.Answer.Ways = []economics.OptionID{answer, rival}
 		in := in
 		in.Reckoning = &r
 		out := map[string]string{}
@@ -153,7 +141,7 @@ func TestOptionsKeepTheirLines(t *testing.T) {
 		}
 		return out
 	}
-	one, other := lines(economics.DryStores, economics.SmallUnit), lines(economics.LargerUnit, economics.IceOnly)
+	one, other := lines(economics.IceOnly, economics.SmallUnit), lines(economics.LargerUnit, economics.IceOnly)
 	if len(one) != 4 {
 		t.Errorf("%d lines; want 4", len(one))
 	}
@@ -164,14 +152,11 @@ func TestOptionsKeepTheirLines(t *testing.T) {
 	}
 }
 
-// The swing chart names the two options that it sets against each other, and an
-// option that is best more often but not among them.
+// The swing chart names the two options that it sets against each other.
 func TestSwingNamesItsTwo(t *testing.T) {
 	in := inputOf(t, weekender())
 	r := *in.Reckoning
-	r.Futures.Preferred, r.Futures.Runner = economics.SmallUnit, economics.LargerUnit
-	r.Verdict.Works, r.Verdict.Option, r.Verdict.Runner, r.Verdict.HasRunner = true, economics.SmallUnit, economics.DryStores, true
-	r.Of(economics.DryStores).BestOf100, r.Of(economics.LargerUnit).BestOf100 = 18, 1
+	r.Futures.Preferred, r.Futures.Runner, r.Futures.Worth = economics.SmallUnit, economics.LargerUnit, 4
 	in.Reckoning = &r
 	text := ""
 	for _, b := range must(in.author()).swing() {
@@ -184,8 +169,7 @@ func TestSwingNamesItsTwo(t *testing.T) {
 			}
 		}
 	}
-	holds(t, text, "Set against each other are the small unit and the larger unit: averaged over all futures they cost least.",
-		"dry stores would stand here, best in 18 of 100; where not best, they can cost far more.")
+	holds(t, text, "Set against each other are the small unit and the larger unit: averaged over all futures they lose least a year, a cold day counted as worth $4.")
 }
 
 // A few words that introduce a table or list stay with it, and the table of the

@@ -108,7 +108,7 @@ func TestFortyCautions(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	front := upFront(a.findings, in.Reckoning.Verdict.Option)
+	front := upFront(a.findings, in.Reckoning.Answer.Way())
 	if len(a.findings) != 40 || len(front) != mostUpFront {
 		t.Fatalf("%d cautions fired and %d stand up front; want 40 and %d", len(a.findings), len(front), mostUpFront)
 	}
