@@ -20,19 +20,19 @@ func ExampleFit() {
 	// Output: median 1.10, one in ten above 2.00, mean 1.26
 }
 
-// Ice, or a unit that costs 100 a year and saves ice of 50 to 170 a year: how
-// often which is best, and what it would be worth to know before deciding.
+// Ice of 50 to 170 a year, or a unit that costs 100 a year and saves it: which
+// of the two, and what it would be worth to know before deciding.
 func ExampleOutcomes_Judge() {
 	const futures = 1000
 	table := chance.NewOutcomes(futures, []quantity.Money{0, 800})
 	for f := range futures {
 		ice := quantity.Money(50 + 120*(float64(f)+0.5)/futures)
-		table.Set(f, 0, chance.Outcome{Loss: ice, Works: true})
-		table.Set(f, 1, chance.Outcome{Loss: 100, Works: true})
+		table.Set(f, 0, ice)
+		table.Set(f, 1, 100)
 	}
 	j := table.Judge()
-	fmt.Printf("best in %v of 100 futures; knowing is worth %.1f a year\n", j.BestOf100, j.EVPI)
-	// Output: best in [42 58] of 100 futures; knowing is worth 10.4 a year
+	fmt.Printf("option %d; knowing is worth %.1f a year\n", j.Preferred, j.EVPI)
+	// Output: option 1; knowing is worth 10.4 a year
 }
 
 // One in ten of the futures lies below the low mark of a range, however they
@@ -61,8 +61,8 @@ func ExampleJudgement_SwitchingValue() {
 	prices := make([]float64, futures)
 	for f := range futures {
 		prices[f] = price.Quantile(places.U(f, 0))
-		table.Set(f, 0, chance.Outcome{Loss: quantity.Money(kgAYear * prices[f]), Works: true})
-		table.Set(f, 1, chance.Outcome{Loss: 140, Works: true})
+		table.Set(f, 0, quantity.Money(kgAYear*prices[f]))
+		table.Set(f, 1, 140)
 	}
 	j := table.Judge()
 	s, _ := j.SwitchingValue(prices)

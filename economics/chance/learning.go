@@ -53,37 +53,54 @@ type Switch struct {
 	Beyond quantity.Fraction // share of futures on that side
 }
 
-// leastBeyond is the share of futures that must lie beyond a switching value.
-const leastBeyond = 0.05
+// leastBeyond is the share of futures that must lie beyond a switching value;
+// wavering the most, as a share of those beyond, that may lie on the wrong side
+// of it. Where the curve crosses zero its steps may carry it back a little; a
+// curve that goes back for more turns nowhere. Engineering judgement, from memory.
+const leastBeyond, wavering = 0.05, 0.2
 
 // SwitchingValue is the value of one input, given by future as for EVPPI, at
-// which another option becomes preferred, on the same curves. There is none
-// when fewer than one in twenty futures lie beyond, nor where the curve goes
-// back and forth, which is scatter and not a turn.
+// which another option becomes preferred, on the same curves: where fewest
+// futures lie on the wrong side. There is none when fewer than one in twenty
+// futures lie beyond, nor where the curve goes back and forth, which is scatter
+// and not a turn.
 func (j *Judgement) SwitchingValue(input []float64) (s Switch, ok bool) {
 	margin, order := j.margin(input)
-	n := len(order)
+	n, others := len(order), 0 // others: futures in which the other choice is preferred
+	for _, m := range margin {
+		if m < 0 {
+			others++
+		}
+	}
+	fewest, before := n+1, 0 // before: of those, the ones passed
 	for i := 1; i < n; i++ {
 		m, next := margin[order[i-1]], margin[order[i]]
+		if m < 0 {
+			before++
+		}
 		if (m < 0) == (next < 0) {
 			continue
 		}
-		if ok {
-			return Switch{}, false
-		}
-		beyond := n - i
+		beyond, wrong := n-i, before+(n-i)-(others-before)
 		if m < 0 {
-			beyond = i
+			beyond, wrong = i, (i-before)+(others-before)
 		}
+		if wrong >= fewest {
+			continue
+		}
+		fewest = wrong
 		x, xNext := input[order[i-1]], input[order[i]]
 		s = Switch{
 			At:     x + (xNext-x)*m/(m-next),
 			Above:  next < 0,
 			Beyond: quantity.Fraction(float64(beyond) / float64(n)),
 		}
-		ok = true
+		ok = s.Beyond >= leastBeyond && float64(wrong) <= wavering*float64(beyond)
 	}
-	return s, ok && s.Beyond >= leastBeyond
+	if !ok {
+		return Switch{}, false
+	}
+	return s, true
 }
 
 // margin gives for each future how much more the best rival is expected to

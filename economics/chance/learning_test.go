@@ -124,23 +124,39 @@ func TestNothingToLearn(t *testing.T) {
 	}
 }
 
-// Of two switching values the one nearer the median is given: the benefit
-// (z-0.3)² - 1.5 crosses zero at -0.92474 and 1.52474, with Φ(-0.92474) =
-// 0.17756 of futures below the first (by hand and a table).
-func TestNearestSwitch(t *testing.T) {
+// A benefit that crosses zero twice has no switching value: (z-0.3)² - 1.5, at
+// -0.92474 and 1.52474. One that crosses it once, beyond z = 1.5 or 1.75, in
+// 0.06681 or 0.04006 of futures (table of the normal distribution), has one where
+// that is one in twenty or more.
+//
+// Guards wavering and leastBeyond.
+func TestOnlyAClearSwitchIsGiven(t *testing.T) {
 	const n = 5000
-	input, benefit := make([]float64, n), make([]float64, n)
-	for i := range input {
-		input[i] = NormalQuantile((float64(i) + 0.5) / n)
-		benefit[i] = (input[i]-0.3)*(input[i]-0.3) - 1.5
+	for _, row := range []struct {
+		name    string
+		benefit func(z float64) float64
+		at      float64 // 0 for none
+		beyond  float64
+	}{
+		{"back and forth", func(z float64) float64 { return (z-0.3)*(z-0.3) - 1.5 }, 0, 0},
+		{"beyond one in fifteen", func(z float64) float64 { return 1.5 - z }, 1.5, 0.06681},
+		{"beyond one in twenty-five", func(z float64) float64 { return 1.75 - z }, 0, 0},
+	} {
+		input, benefit := make([]float64, n), make([]float64, n)
+		for i := range input {
+			input[i] = NormalQuantile((float64(i) + 0.5) / n)
+			benefit[i] = row.benefit(input[i])
+		}
+		j := benefitTable(benefit).Judge()
+		s, ok := j.SwitchingValue(input)
+		if ok != (row.at != 0) || ok && !s.Above {
+			t.Errorf("%s: switch %+v, %v", row.name, s, ok)
+		}
+		if ok {
+			near(t, row.name+", switching value", s.At, row.at, 0.002)
+			near(t, row.name+", chance beyond", float64(s.Beyond), row.beyond, 0.001)
+		}
 	}
-	j := benefitTable(benefit).Judge()
-	s, ok := j.SwitchingValue(input)
-	if !ok || s.Above {
-		t.Errorf("switch %+v, %v", s, ok)
-	}
-	near(t, "switching value", s.At, -0.92474, 0.002)
-	near(t, "chance beyond", float64(s.Beyond), 0.17756, 0.001)
 }
 
 // An input behind one hundredth of the variance is still told from scatter by

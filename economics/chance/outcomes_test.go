@@ -10,7 +10,7 @@ import (
 )
 
 // tableOf lays out losses[option][state], each state filling as many futures as
-// its weight says; every option works.
+// its weight says.
 func tableOf(weights []int, losses [][]float64) *Outcomes {
 	futures := 0
 	for _, weight := range weights {
@@ -21,7 +21,7 @@ func tableOf(weights []int, losses [][]float64) *Outcomes {
 	for state, weight := range weights {
 		for range weight {
 			for option := range losses {
-				o.Set(future, option, Outcome{Loss: quantity.Money(losses[option][state]), Works: true})
+				o.Set(future, option, quantity.Money(losses[option][state]))
 			}
 			future++
 		}
@@ -39,7 +39,7 @@ func negate(gains [][]float64) [][]float64 {
 	return gains
 }
 
-// Guards the regret in prefer: without the subtraction of the lowest loss, or
+// Guards the regret in Judge: without the subtraction of the lowest loss, or
 // with the highest, every row fails. An option's expected regret is its
 // expected loss less the expected loss under perfect information.
 func TestTextbookDecisionTables(t *testing.T) {
@@ -79,8 +79,7 @@ func TestTextbookDecisionTables(t *testing.T) {
 func benefitTable(benefit []float64) *Outcomes {
 	o := NewOutcomes(len(benefit), []quantity.Money{0, 1})
 	for future, b := range benefit {
-		o.Set(future, 0, Outcome{Works: true})
-		o.Set(future, 1, Outcome{Loss: quantity.Money(-b), Works: true})
+		o.Set(future, 1, quantity.Money(-b))
 	}
 	return o
 }
@@ -109,64 +108,6 @@ func TestNormalBenefit(t *testing.T) {
 	}
 }
 
-// Of two options the one whose benefit is normal with mean 100 and standard
-// deviation 300 is better in Φ(1/3) = 0.630559 of futures (table of the normal
-// distribution).
-func TestCountsOfANormalBenefit(t *testing.T) {
-	const n = 2000
-	benefit := make([]float64, n)
-	for i := range benefit {
-		benefit[i] = 100 + 300*NormalQuantile((float64(i)+0.5)/n)
-	}
-	j := benefitTable(benefit).Judge()
-	if j.BestOf100[1] != 63 || j.BestOf100[0] != 37 {
-		t.Errorf("best of 100: %v, want 37 and 63", j.BestOf100)
-	}
-}
-
-// An option that fails is charged what it wasted and the best that works.
-// Guards both parts of that charge and winner's skipping of what fails.
-func TestOptionsThatFail(t *testing.T) {
-	o := NewOutcomes(4, []quantity.Money{0, 900})
-	for future, ice := range []Outcome{
-		{Loss: 100, Works: true},
-		{Loss: 100, Works: false, Wasted: 30},
-		{Loss: 300, Works: true},
-		{Loss: 100, Works: false, Wasted: 30},
-	} {
-		o.Set(future, 0, ice)
-		o.Set(future, 1, Outcome{Loss: 200, Works: future != 3})
-	}
-	j := o.Judge()
-	// By hand. Ice: 100, 200+30, 300, its own 100; unit: 200, 200, 200, its own
-	// 200. The lowest: 100, 200, 200, 100.
-	near(t, "regret of ice", float64(j.ExpectedRegret[0]), (0+30+100+0)/4.0, 1e-12)
-	near(t, "regret of the unit", float64(j.ExpectedRegret[1]), (100+0+0+100)/4.0, 1e-12)
-	if !slices.Equal(j.BestOf100, []int{25, 50}) || j.NoneWorksOf100 != 25 || !slices.Equal(j.WorkableOf100, []int{50, 75}) {
-		t.Errorf("best %v, none works %d, workable %v", j.BestOf100, j.NoneWorksOf100, j.WorkableOf100)
-	}
-}
-
-// What works in no future is not preferred, however little it wastes; where
-// nothing ever works the cheapest is.
-func TestNeverWorking(t *testing.T) {
-	o := NewOutcomes(2, []quantity.Money{0, 900})
-	for future := range 2 {
-		o.Set(future, 0, Outcome{Loss: 1})
-		o.Set(future, 1, Outcome{Loss: 200, Works: true})
-	}
-	if j := o.Judge(); j.Preferred != 1 || j.EVPI != 0 || j.EVPPI([]float64{1, 2}) != 0 {
-		t.Errorf("preferred %d, EVPI %v", j.Preferred, j.EVPI)
-	}
-	for future := range 2 {
-		o.Set(future, 1, Outcome{Loss: 200})
-	}
-	j := o.Judge()
-	if j.Preferred != 0 || j.NoneWorksOf100 != 100 || !slices.Equal(j.BestOf100, []int{0, 0}) {
-		t.Errorf("nothing works: preferred %d, none %d of 100, best %v", j.Preferred, j.NoneWorksOf100, j.BestOf100)
-	}
-}
-
 func TestTiesGoToTheLowerFirstCost(t *testing.T) {
 	for _, row := range []struct {
 		firstCost []quantity.Money
@@ -179,12 +120,12 @@ func TestTiesGoToTheLowerFirstCost(t *testing.T) {
 		o := NewOutcomes(3, row.firstCost)
 		for future := range 3 {
 			for option := range 3 {
-				o.Set(future, option, Outcome{Loss: 50, Works: true})
+				o.Set(future, option, 50)
 			}
 		}
 		j := o.Judge()
-		if j.BestOf100[row.want] != 100 || j.Preferred != row.want {
-			t.Errorf("first costs %v: best %v, preferred %d", row.firstCost, j.BestOf100, j.Preferred)
+		if j.Preferred != row.want {
+			t.Errorf("first costs %v: preferred %d, want %d", row.firstCost, j.Preferred, row.want)
 		}
 	}
 }
@@ -193,10 +134,8 @@ func TestTiesGoToTheLowerFirstCost(t *testing.T) {
 func randomOutcomes(random *rand.Rand) (*Outcomes, [][]float64) {
 	futures, options := 1+random.IntN(400), 1+random.IntN(5)
 	firstCost := make([]quantity.Money, options)
-	works := make([]float64, options)
 	for option := range options {
 		firstCost[option] = quantity.Money(10*option + random.IntN(10))
-		works[option] = random.Float64()
 	}
 	random.Shuffle(options, func(a, b int) { firstCost[a], firstCost[b] = firstCost[b], firstCost[a] })
 	o := NewOutcomes(futures, firstCost)
@@ -206,11 +145,7 @@ func randomOutcomes(random *rand.Rand) (*Outcomes, [][]float64) {
 		inputs[1][future] = float64(random.IntN(3))
 		inputs[2][future] = 4
 		for option := range options {
-			o.Set(future, option, Outcome{
-				Loss:   quantity.Money(math.Round(20 * (random.NormFloat64() + inputs[0][future]*float64(option) + inputs[1][future]))),
-				Works:  random.Float64() < works[option],
-				Wasted: quantity.Money(random.IntN(30)),
-			})
+			o.Set(future, option, quantity.Money(math.Round(20*(random.NormFloat64()+inputs[0][future]*float64(option)+inputs[1][future]))))
 		}
 	}
 	return o, inputs
@@ -221,18 +156,10 @@ func TestJudgementHoldsTogether(t *testing.T) {
 	for range 600 {
 		o, inputs := randomOutcomes(random)
 		j := o.Judge()
-		total := j.NoneWorksOf100
-		for option, best := range j.BestOf100 {
-			total += best
-			if best < 0 || best > j.WorkableOf100[option] || j.WorkableOf100[option]+j.NoneWorksOf100 > 100 {
-				t.Fatalf("best %v, workable %v, none %d", j.BestOf100, j.WorkableOf100, j.NoneWorksOf100)
+		for option, regret := range j.ExpectedRegret {
+			if regret < 0 || regret < j.ExpectedRegret[j.Preferred] {
+				t.Fatalf("option %d preferred, regrets %v; option %d's is less", j.Preferred, j.ExpectedRegret, option)
 			}
-			if j.ExpectedRegret[option] < 0 {
-				t.Fatalf("regrets %v", j.ExpectedRegret)
-			}
-		}
-		if total != 100 {
-			t.Fatalf("best %v and none %d add up to %d", j.BestOf100, j.NoneWorksOf100, total)
 		}
 		if j.EVPI != j.ExpectedRegret[j.Preferred] || j.EVPIError < 0 {
 			t.Fatalf("EVPI %v ± %v, regrets %v", j.EVPI, j.EVPIError, j.ExpectedRegret)
@@ -243,7 +170,7 @@ func TestJudgementHoldsTogether(t *testing.T) {
 				t.Fatalf("input %d: EVPPI %v, EVPI %v", i, worth, j.EVPI)
 			}
 			s, ok := j.SwitchingValue(input)
-			if ok && !(s.At >= slices.Min(input) && s.At <= slices.Max(input) && s.Beyond >= 0.01 && s.Beyond < 1) {
+			if ok && !(s.At >= slices.Min(input) && s.At <= slices.Max(input) && s.Beyond >= leastBeyond && s.Beyond < 1) {
 				t.Fatalf("input %d: switch %+v", i, s)
 			}
 			if i == 2 && (worth != 0 || ok) {
@@ -270,12 +197,12 @@ func TestOrderOfOptionsDoesNotMatter(t *testing.T) {
 			moved.Set(i/options, place[i%options], cell)
 		}
 		a, b := o.Judge(), moved.Judge()
-		if place[a.Preferred] != b.Preferred || a.EVPI != b.EVPI || a.NoneWorksOf100 != b.NoneWorksOf100 {
+		if place[a.Preferred] != b.Preferred || a.EVPI != b.EVPI {
 			t.Fatalf("preferred %d and %d, EVPI %v and %v", place[a.Preferred], b.Preferred, a.EVPI, b.EVPI)
 		}
 		for option, to := range place {
-			if a.BestOf100[option] != b.BestOf100[to] || a.WorkableOf100[option] != b.WorkableOf100[to] || a.ExpectedRegret[option] != b.ExpectedRegret[to] {
-				t.Fatalf("option %d: best %v and %v", option, a.BestOf100, b.BestOf100)
+			if a.ExpectedRegret[option] != b.ExpectedRegret[to] {
+				t.Fatalf("option %d: regret %v and %v", option, a.ExpectedRegret[option], b.ExpectedRegret[to])
 			}
 		}
 		if a.EVPPI(inputs[0]) != b.EVPPI(inputs[0]) {
@@ -291,7 +218,7 @@ func BenchmarkJudge(b *testing.B) {
 	for future := range input {
 		input[future] = random.NormFloat64()
 		for option := range 4 {
-			o.Set(future, option, Outcome{Works: true, Loss: quantity.Money(float64(option)*input[future] + random.NormFloat64())})
+			o.Set(future, option, quantity.Money(float64(option)*input[future]+random.NormFloat64()))
 		}
 	}
 	b.Run("table", func(b *testing.B) {
@@ -305,28 +232,4 @@ func BenchmarkJudge(b *testing.B) {
 			j.EVPPI(input)
 		}
 	})
-}
-
-// An option that fails in most futures, at little cost, is charged what the
-// surest option costs, not the best of each future, which its owner could not
-// know: hand arithmetic over four futures.
-//
-// Guards "next = surest" in Judge: charging the best instead gives the failing
-// option a regret of (0 + 5 + 5 + 5)/4.
-func TestFailingIsNotForeknowledge(t *testing.T) {
-	o := NewOutcomes(4, []quantity.Money{0, 0, 0})
-	a, b := []quantity.Money{40, 100, 40, 100}, []quantity.Money{60, 60, 100, 100}
-	for k := range 4 {
-		o.Set(k, 0, Outcome{Loss: a[k], Works: true})
-		o.Set(k, 1, Outcome{Loss: b[k], Works: k != 3})
-		o.Set(k, 2, Outcome{Loss: 10, Works: k == 0, Wasted: 5})
-	}
-	j := o.Judge()
-	// Best by future: C 10, B 60, A 40, A 100. Regrets of C: 0, 105-60, 45-40, 105-100.
-	if got, want := float64(j.ExpectedRegret[2]), (0.0+45+5+5)/4; got != want {
-		t.Errorf("expected regret of what fails: %v, want %v", got, want)
-	}
-	if got, want := float64(j.ExpectedRegret[0]), (30.0+40+0+0)/4; got != want {
-		t.Errorf("expected regret of the surest: %v, want %v", got, want)
-	}
 }

@@ -67,7 +67,7 @@ func TestPayback(t *testing.T) {
 		{"within the first year", Line{Yearly: 100}, Line{First: 50}, 5, 0, 0.5, 0.5, hand},
 		{"with a renewal", Line{Yearly: 40}, Line{First: 100, Life: 2, Renewal: 31}, 10, 0, 4.05, 4.05, "by hand: owed 60, 51, 11, 2 at the ends of years 1 to 4, then 2 of 40"},
 		{"to the cent, by the end", Line{Yearly: 0.1}, Line{First: 0.7}, 7, 0, 7, 7, "by hand; in binary 0.7 less seven times 0.1 leaves a little"},
-		{"by the sale", Line{Yearly: 10}, Line{First: 100, SeenAtSale: 80}, 5, 0, 5, 5, hand},
+		{"by the sale", Line{Yearly: 10}, Line{First: 100, Resale: 0.8}, 5, 0, 5, 5, hand},
 		{"costs no more at first", Line{First: 10, Yearly: 2}, Line{First: 10}, 5, 0.05, 0, 0, "nothing to pay back"},
 		{"never saves", Line{}, Line{First: 10, Yearly: 1}, 5, 0.05, 0, 0, hand},
 	} {
@@ -95,7 +95,7 @@ func randomLines(random *rand.Rand) []Line {
 			Life:    quantity.Year(random.Float64() * 12),
 			Renewal: quantity.Money(random.Float64() * 500),
 		}
-		lines[i].SeenAtSale = lines[i].First * quantity.Money(random.Float64()*0.4)
+		lines[i].Resale = quantity.Fraction(random.Float64() * 0.4)
 	}
 	return lines
 }

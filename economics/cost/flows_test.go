@@ -94,11 +94,11 @@ func TestYearlyEquivalent(t *testing.T) {
 		tolerance float64
 		source    string
 	}{
-		{"M1", Line{First: 20000, Yearly: 8500, SeenAtSale: 5000}, 3, 0.15, 15820, 0.5, "textbook problem, two machines at 15 %, as worked at wizedu.com/questions/1097152"},
-		{"M2", Line{First: 15000, Yearly: 7000, SeenAtSale: 3000}, 2, 0.15, 14831.2, 0.5, "as above, printed with rounded factors"},
-		{"A", Line{First: 15000, Yearly: 1500, SeenAtSale: 3000}, 2, 0.10, 8714.4, 0.5, "textbook problem, machine A at 10 %, as worked at techwhiff.com/72677, printed with rounded factors"},
-		{"A", Line{First: 7000, Yearly: 2000, SeenAtSale: 3000}, 5, 0.08, 3241.83, 0.005, "inputs and choice of A: textbook problem at justaaa.com/240549; figures worked by hand"},
-		{"B", Line{First: 9000, Yearly: 2400, SeenAtSale: 1600}, 10, 0.08, 3630.82, 0.005, "inputs and choice of A: textbook problem at justaaa.com/240549; figures worked by hand"},
+		{"M1", Line{First: 20000, Yearly: 8500, Resale: 5000.0 / 20000}, 3, 0.15, 15820, 0.5, "textbook problem, two machines at 15 %, as worked at wizedu.com/questions/1097152"},
+		{"M2", Line{First: 15000, Yearly: 7000, Resale: 3000.0 / 15000}, 2, 0.15, 14831.2, 0.5, "as above, printed with rounded factors"},
+		{"A", Line{First: 15000, Yearly: 1500, Resale: 3000.0 / 15000}, 2, 0.10, 8714.4, 0.5, "textbook problem, machine A at 10 %, as worked at techwhiff.com/72677, printed with rounded factors"},
+		{"A", Line{First: 7000, Yearly: 2000, Resale: 3000.0 / 7000}, 5, 0.08, 3241.83, 0.005, "inputs and choice of A: textbook problem at justaaa.com/240549; figures worked by hand"},
+		{"B", Line{First: 9000, Yearly: 2400, Resale: 1600.0 / 9000}, 10, 0.08, 3630.82, 0.005, "inputs and choice of A: textbook problem at justaaa.com/240549; figures worked by hand"},
 	} {
 		flows := Schedule([]Line{row.line}, row.years, nil)
 		near(t, row.name+" ("+row.source+")", float64(flows.YearlyEquivalent(row.d)), row.want, row.tolerance)
@@ -129,7 +129,7 @@ func TestInflationLeavesPresentCostAlone(t *testing.T) {
 }
 
 func TestReckoningAllocatesNothing(t *testing.T) {
-	lines := []Line{{First: 900, Renewal: 900, Life: 3.7, SeenAtSale: 90}, {Yearly: 60}}
+	lines := []Line{{First: 900, Renewal: 900, Life: 3.7, Resale: 0.1}, {Yearly: 60}}
 	buffer := make(Flows, 0, 21)
 	if n := testing.AllocsPerRun(100, func() {
 		Schedule(lines, 20, buffer).YearlyEquivalent(0.03)

@@ -26,7 +26,8 @@ type Line struct {
 //   - nothing is renewed in the last year, for its owner has no more use of it
 //   - what is left in the last year: of a thing bought first, Resale of its
 //     price; of a renewal, its unused years as a straight line, or Resale of it,
-//     whichever is more, so that one year more never costs a whole renewal
+//     whichever is more, so that one year more never costs a whole renewal;
+//     of what is worn out by then, nothing
 //
 // NIST Handbook 135 and ASTM E917, from memory; they credit unused years of
 // first costs, too, which a boat's buyer hardly pays for.
@@ -67,6 +68,9 @@ func (l *Line) residual(years int) quantity.Money {
 	renewals := 0.0
 	if l.Life > 0 && years > 0 {
 		renewals = l.wornOut(years - 1)
+	}
+	if l.Life > 0 && l.wornOut(years) > renewals {
+		return 0
 	}
 	if renewals == 0 {
 		return quantity.Money(l.Resale) * l.First
