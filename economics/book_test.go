@@ -36,11 +36,10 @@ func testBook() Book {
 		line("dry_premium", "person-night", 1.60, Yearly, []OptionID{DryStores}, times{by: []string{"person_nights_per_year"}}),
 		line("spoilage", "kg on a warm day", 0.80, Yearly, boxed, times{by: []string{"perishables_aboard_kg", "warm_days_per_year"}}),
 	}, Criteria: []Criterion{
-		{ID: "too-warm", Options: boxed, Fails: below{"cold_share", "cold_days_wanted"}},
-		{ID: "no-room", Options: []OptionID{IceOnly}, Fails: below{"room_for_food_l", "food_to_keep_l"}},
-		{ID: "too-weak", Options: units, Fails: over{"run_share_hottest", 1}},
-		{ID: "medicine", Options: []OptionID{DryStores}, Fails: says{"medicine", "yes"}},
-		{ID: "over-budget", Options: Options[:], Fails: overBudget{}},
+		{ID: "too-warm", Kind: Warmth, Options: Options[:], Fails: below{"kept_share", "cold_days_wanted"}},
+		{ID: "no-room", Kind: Room, Options: boxed, Fails: below{"room_for_food_l", "food_to_keep_l"}},
+		{ID: "no-battery", Kind: Need, Options: units, Fails: none{"battery_kwh"}},
+		{ID: "fuel-vapour", Kind: Hazard, Options: units, Fails: says{"fuel_vapour_space", "yes"}},
 	}}
 	for i := range book.Prices {
 		if book.Prices[i].ID == "battery" {
@@ -91,27 +90,18 @@ func (c below) Holds(f Facts) (bool, error) {
 	return less < more-1e-6, err
 }
 
-// over holds where a fact is more than a limit.
-type over struct {
-	fact  string
-	limit float64
-}
+// none holds where there is nothing of a fact.
+type none struct{ fact string }
 
-func (c over) Holds(f Facts) (bool, error) {
+func (c none) Holds(f Facts) (bool, error) {
 	n, err := number(f, c.fact)
-	return n > c.limit, err
+	return n <= 0, err
 }
 
 // says holds where a fact is a word.
 type says struct{ fact, word string }
 
 func (c says) Holds(f Facts) (bool, error) { return f[c.fact] == c.word, nil }
-
-type overBudget struct{}
-
-func (overBudget) Holds(f Facts) (bool, error) {
-	return f["budget_given"] == true && f["first_cost"].(float64) > f["budget"].(float64), nil
-}
 
 func number(f Facts, name string) (float64, error) {
 	n, ok := f[name].(float64)

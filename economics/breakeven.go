@@ -3,8 +3,8 @@ package economics
 import "coldreckon/economics/cost"
 
 // BreakEven is the nights a year at which a unit's yearly equivalent equals
-// that of ice, both as told. It scales everything billed by the night and
-// keeps the season's pattern.
+// that of ice, both with the work found for them. It scales everything billed by
+// the night and keeps the season's pattern.
 type BreakEven struct {
 	Option OptionID // the unit: SmallUnit or LargerUnit
 	Nights float64  // 0 to 365

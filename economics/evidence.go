@@ -96,7 +96,7 @@ func (p *proposal) lasts(h heat.IceHistory) func(quantity.WattPerKelvin) float64
 		s.Box.HeatKJPerK = float64(heat.BareKJPerK(quantity.Litre(p.volumeL)))
 	}
 	return func(ua quantity.WattPerKelvin) float64 {
-		s.Box.Leak = p.walls.Scale(float64(ua / p.walls.Total()))
+		s.Box.Leak = p.leak().Scale(float64(ua / p.leak().Total()))
 		return s.IceLasts(h.Month-1, ice, float64(h.Ice), heat.GoneShare, h.Hours)
 	}
 }

@@ -22,8 +22,8 @@ func ExampleReckon() {
 		return
 	}
 	fmt.Printf("the box leaks %.1f W/K\n", r.Box.Leak)
-	fmt.Printf("refrigerate: %v, by %s\n", r.Verdict.Refrigerate, r.Verdict.Option)
+	fmt.Printf("%s, yes from $%v a cold day, no under $%v\n", r.Answer.Way(), r.Answer.YesWorth, r.Answer.NoWorth)
 	// Output:
 	// the box leaks 1.9 W/K
-	// refrigerate: false, by dry
+	//
 }

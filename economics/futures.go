@@ -90,8 +90,9 @@ func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
 		return Trial{}, err
 	}
 	y := &o.year
+	medicine := y.medicineKept && !o.Fails(Room) && !o.Fails(Need)
 	return Trial{Works: o.Works(), First: o.First, PerYear: o.PerYear, Present: o.Present, Yearly: o.Yearly,
-		ColdShare: y.coldShare, CoolShare: y.coolShare, KeptShare: y.keptShare, KeptDays: o.KeptDays, MedicineKept: y.medicineKept}, nil
+		ColdShare: y.coldShare, CoolShare: y.coolShare, KeptShare: y.keptShare, KeptDays: o.KeptDays, MedicineKept: medicine}, nil
 }
 
 // bareDays gives the days a year that the box as told keeps with nothing in it.

@@ -25,7 +25,7 @@ func TestFuturesAreIndependent(t *testing.T) {
 		t.Fatal(err)
 	}
 	const count, seed = 12, 5
-	futures := draw(inputs(&b, &book, &box), count, seed)
+	futures := draw(inputs(&b, &book, &w, &box), true, count, seed)
 	var ps []*proposal
 	for _, id := range Options {
 		p, err := newProposal(&b, &book, &w, 1, id, FitOut{})
@@ -51,13 +51,15 @@ func TestFuturesAreIndependent(t *testing.T) {
 	var air air
 	var idle idle
 	for k := count - 1; k >= 0; k-- {
-		air.breathe(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, 1)
+		air.breathe(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
 		idle.empty()
+		bare := ps[0].bareDays(&futures[k], &air)
 		for i := len(ps) - 1; i >= 0; i-- {
 			trial, err := ps[i].desk().trial(&futures[k], &air, &idle)
 			if err != nil {
 				t.Fatal(err)
 			}
+			trial.price(bare)
 			if trial != all[i][k] {
 				t.Errorf("%s in future %d, from the last to the first: %+v; before %+v", ps[i].option, k, trial, all[i][k])
 			}
@@ -88,7 +90,6 @@ func TestFuturesBillWhatTheyMove(t *testing.T) {
 		{"units", func(f *Future) { f.Unit = 1.25 }, map[string]bool{lineUnit: true}, false},
 		{"fitting", func(f *Future) { f.Fitting = 1.25 }, map[string]bool{lineFitting: true}, false},
 		{"upkeep", func(f *Future) { f.Upkeep = 1.25 }, map[string]bool{lineUpkeep: true}, false},
-		{"premium", func(f *Future) { f.Premium = 1.25 }, map[string]bool{"dry_premium": true}, false},
 		{"spoilage", func(f *Future) { f.Spoilage = 1.25 }, map[string]bool{"spoilage": true}, false},
 		{"materials", func(f *Future) { f.Materials = 1.25 }, map[string]bool{"cable_fuse": true, "engine_kwh": true, "battery_wear": true}, false},
 	} {
@@ -143,9 +144,9 @@ func TestDrawIsStratified(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	ins := inputs(&b, &book, &box)
-	futures := draw(ins, 1000, 3)
-	if !reflect.DeepEqual(futures, draw(ins, 1000, 3)) {
+	ins := inputs(&b, &book, &w, &box)
+	futures := draw(ins, true, 1000, 3)
+	if !reflect.DeepEqual(futures, draw(ins, true, 1000, 3)) {
 		t.Error("the same seed gives other futures")
 	}
 	for _, in := range ins {

@@ -20,7 +20,7 @@ func cruiser() Boat {
 	b.Cruising.Nights = [12]float64{5: 30, 6: 31, 7: 31, 8: 30}
 	b.Cruising.TripNights = 14
 	b.Cruising.ShopEveryDays = 2
-	b.Ice.FoundAtStops, b.Ice.CarryLoss = 1, 0
+	b.Ice.FoundAtStops, b.Ice.CarryLoss, b.Ice.HomeFreezer, b.Food.DrinksADay = 1, 0, 10, 3
 	return b
 }
 
@@ -45,13 +45,13 @@ func keptAboard(t *testing.T, b Boat, leak, use float64, seed uint64, temperatur
 		t.Fatal(err)
 	}
 	truth := Typical
-	truth.Use = use
+	truth.Use, truth.Drinks = use, use
 	var air air
 	air.breathe(&b, &w, &truth, stream{seed, 1}, 1)
 	s := p.setup(&truth)
 	var trace season.Trace
 	var tally season.Tally
-	plan := s.IcePlan(p.icing())
+	plan := s.IcePlan(p.icing(&Typical))
 	s.Ice(&air.years[0], &plan, &tally, &trace)
 
 	var rows []heat.LogRow
@@ -63,7 +63,7 @@ func keptAboard(t *testing.T, b Boat, leak, use float64, seed uint64, temperatur
 			row.Box, row.Cabin, row.BoxRead, row.CabinRead = quantity.Celsius(h.FoodC), quantity.Celsius(h.CabinC), true, true
 			rows = append(rows, row)
 		}
-		if h.Hour%(24*p.shopEvery()) == 0 {
+		if h.Hour%(24*b.shopEvery()) == 0 {
 			was := 0.0
 			if h.Hour > 0 {
 				was = trace.Hours[i-1].IceKg
@@ -329,7 +329,7 @@ func TestALogNarrowsLeakAndUse(t *testing.T) {
 	if got, want := setup.Goods.PerishableKgPerDay, 2*1.5*0.4*use.Typical; math.Abs(got-want) > 1e-9 {
 		t.Errorf("%.3f kg of goods a day, want %.3f", got, want)
 	}
-	for _, in := range inputs(&b, &Book{}, &after) {
+	for _, in := range inputs(&b, &Book{}, &w, &after) {
 		if in.Name == "use" && (in.Typical != use.Typical || math.Abs(in.Typical*in.Factor.High-use.High) > 1e-9 || math.Abs(in.Typical*in.Factor.Low-use.Low) > 1e-9) {
 			t.Errorf("futures draw the use from %v times %.3f", in.Factor, in.Typical)
 		}

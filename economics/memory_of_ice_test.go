@@ -27,7 +27,7 @@ func TestRememberedIce(t *testing.T) {
 			for _, leak := range []float64{0.6, 1, 1.7} {
 				was := math.Inf(1)
 				for _, kg := range []quantity.Kilogram{8, 40} {
-					ua := quantity.WattPerKelvin(leak) * p.walls.Total()
+					ua := quantity.WattPerKelvin(leak) * p.leak().Total()
 					h := heat.IceHistory{Ice: kg, Month: 7, InUse: inUse, Hours: 28 * 24}
 					h.Hours = p.lasts(h)(ua)
 					e, err := h.Estimate(p.lasts(h))

@@ -7,8 +7,9 @@ import (
 )
 
 // The 2,000 futures of a boat lived on all year, and the search for work, stay
-// under 64 MiB of heap. The air of one such year takes 8,760 x 40 bytes, so that
-// holding it for every future would take 700 MB.
+// under 320 MiB of heap. The air of one such year takes 8,760 x 40 bytes: that of
+// the search's 400 futures, which it meets again and again, is held and takes 140
+// MB; holding it for every future would take 700 MB more.
 func TestFuturesFitInMemory(t *testing.T) {
 	if testing.Short() {
 		t.Skip("reckons a whole year aboard 2,000 times")
@@ -24,7 +25,7 @@ func TestFuturesFitInMemory(t *testing.T) {
 		_, err := Reckon(boat, testBook(), ground, DefaultSettings)
 		done <- err
 	}()
-	const limit = 64 << 20
+	const limit = 320 << 20
 	var most uint64
 	for {
 		select {
@@ -33,7 +34,7 @@ func TestFuturesFitInMemory(t *testing.T) {
 				t.Fatal(err)
 			}
 			if most > limit {
-				t.Errorf("%d MiB of heap, want at most 64", most>>20)
+				t.Errorf("%d MiB of heap, want at most 320", most>>20)
 			}
 			t.Logf("%d MiB", most>>20)
 			return

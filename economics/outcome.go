@@ -152,6 +152,7 @@ func (m *idle) of(p *proposal, s *season.Setup, a *air) *season.Tally {
 func dryYear(y aYear) aYear {
 	y.coldDays, y.coldShare, y.coolDays, y.coolShare, y.keptShare = 0, 0, 0, 0, 0
 	y.warmDays, y.hoursOver5, y.longestOff = 0, 0, 0
+	y.medicineKept = false
 	return y
 }
 

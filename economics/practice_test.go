@@ -35,7 +35,7 @@ func oldBox(volume quantity.Litre) economics.Boat {
 // foam and a bare lid empties its ice in about a day in summer.
 func TestOldBoxEmptiesItsIceInAboutADay(t *testing.T) {
 	for _, volume := range []quantity.Litre{110, 125, 140} {
-		r := reckon(t, oldBox(volume), few)
+		r := told(t, oldBox(volume))
 		july := r.Months[0]
 		days := r.Box.IceKg / july.IceKgPerDay
 		t.Logf("%v L: %.2f W/K, %.0f W in July, %.1f kg of ice last %.2f days", volume, float64(r.Box.Leak), july.HeatGainW, r.Box.IceKg, days)
@@ -52,9 +52,9 @@ func TestOldBoxEmptiesItsIceInAboutADay(t *testing.T) {
 // gain. Inputs taken: the old box, 125 L, with an inch more under its lid.
 func TestInchOfFoamOnABareLidIsAPlainGain(t *testing.T) {
 	b := oldBox(125)
-	before := reckon(t, b, few).Months[0].IceKgPerDay
+	before := told(t, b).Months[0].IceKgPerDay
 	b.Box.Faces[heat.Top] = economics.Face{Foam: 0.0254, Material: heat.XPS, State: heat.Dry, Neighbour: heat.Cabin}
-	after := reckon(t, b, few).Months[0].IceKgPerDay
+	after := told(t, b).Months[0].IceKgPerDay
 	t.Logf("%.1f kg of ice a day, %.1f with an inch under the lid", before, after)
 	if saved := 1 - after/before; saved < 0.10 || saved > 0.5 {
 		t.Errorf("an inch of foam saves %.0f %% of the ice; a plain gain is a tenth or more", 100*saved)
@@ -69,7 +69,7 @@ func TestStoringPlateRunsNearMinusTen(t *testing.T) {
 		b := economics.Dunlin()
 		b.Cruising.Ground = ground
 		b.Larger.Plate = energy.Eutectic
-		u := reckon(t, b, few).Units[1]
+		u := told(t, b).Units[1]
 		t.Logf("%s: plate %.1f °C, runs %.0f %% of the time", ground, u.PlateC, 100*u.RunShare)
 		if u.PlateC < -14 || u.PlateC > -8 {
 			t.Errorf("%s: the plate runs at %.1f °C; practice says near -10", ground, u.PlateC)
@@ -98,7 +98,7 @@ func TestMakersAverageCurrentNeedsAThickDryBox(t *testing.T) {
 		b.Small.CooledBy = energy.Fan
 		return b
 	}
-	amps := func(b economics.Boat) float64 { return reckon(t, b, few).Units[0].AhPerDay / 24 }
+	amps := func(b economics.Boat) float64 { return told(t, b).Units[0].AhPerDay / 24 }
 	small, large := amps(thick(100)), amps(thick(200))
 	wet := thick(100)
 	for side, f := range wet.Box.Faces {

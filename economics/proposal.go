@@ -50,7 +50,7 @@ type proposal struct {
 	leakScale float64 // measured over drawn
 	foamM2    float64
 	swap      float64         // part of the free air that one opening exchanges
-	use       float64         // of food and openings: what logs have shown over what the answers say
+	use       float64         // of food, drinks and openings: what logs have shown over what the answers say
 	rating    *energy.Meaning // what the maker's words mean; nil when not told
 }
 
@@ -169,7 +169,7 @@ func (p *proposal) setup(f *Future) season.Setup {
 	b := p.boat
 	use := p.use * f.Use
 	goods := season.Goods{
-		PerishableKgPerDay: b.perishableKgPerDay() * use, DrinksKgPerDay: b.drinksKgPerDay() * f.Drinks,
+		PerishableKgPerDay: b.perishableKgPerDay() * use, DrinksKgPerDay: b.drinksKgPerDay() * p.use * f.Drinks,
 		ShopEveryDays: b.shopEvery(), StowedC: stowedC,
 	}
 	stowed := heat.StowedKJPerK(quantity.Litre(p.volumeL), quantity.Litre(p.toldL), f.Stow)

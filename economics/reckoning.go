@@ -56,7 +56,7 @@ type MonthFigures struct {
 	Month                         int     // 1 to 12
 	Nights                        int     // aboard
 	CabinC, SeaC                  float64 // means
-	LeakW, OpeningsW, GoodsW      float64 // heat through the walls, by lid openings, from food brought aboard
+	LeakW, OpeningsW, GoodsW      float64 // heat through the walls, by lid openings, from food and drink brought aboard
 	HeatGainW                     float64 // the three together
 	IceKgPerDay                   float64 // melted by it
 	SunKWhM2Day                   float64 // on level ground
@@ -275,7 +275,7 @@ func monthFigures(ice, small, larger *proposal) []MonthFigures {
 		s, l := smallBox.Duty(m, smallUnit, float64(cold)), largerBox.Duty(m, largerUnit, float64(cold))
 		out = append(out, MonthFigures{
 			Month: m + 1, Nights: nights, CabinC: mean.CabinC, SeaC: mean.SeaC,
-			LeakW: mean.LeakW, OpeningsW: mean.OpeningsW, GoodsW: mean.GoodsW, HeatGainW: mean.GainW(),
+			LeakW: mean.LeakW, OpeningsW: mean.OpeningsW, GoodsW: mean.GoodsW + mean.DrinksW, HeatGainW: mean.GainW(),
 			IceKgPerDay:   float64(heat.MeltKgPerDay(quantity.Watt(mean.GainW()), heat.DrainCelsius)),
 			SunKWhM2Day:   float64(ice.world.ground.Months[m].Sun),
 			SolarWhPerDay: box.SunWh(m),

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"os"
+	"reflect"
 	"strconv"
 	"testing"
 
@@ -23,18 +24,24 @@ func narrow(seed uint64) Boat {
 	b.Cruising.BeforeTrip = []BeforeTrip{Warm, Precooled, Running}[rng.IntN(3)]
 	b.Box.Volume = quantity.Litre(between(60, 150))
 	b.Box.LidSeal = []heat.Seal{heat.GoodSeal, heat.PoorSeal, heat.NoSeal}[rng.IntN(3)]
-	foam := quantity.Metre(between(0.02, 0.06))
+	foam, lid, reach := quantity.Metre(between(0.02, 0.06)), rng.IntN(3) == 0, []Reach{FromInside, FromOutside}[rng.IntN(2)]
 	for i, side := range heat.Sides {
 		f := b.Box.Faces[side]
 		f.Foam, f.Reach = foam, NotReached
-		if i > 0 && rng.IntN(2) == 0 {
-			f.Reach = []Reach{FromInside, FromOutside}[rng.IntN(2)]
+		if (i > 0 || lid) && rng.IntN(2) == 0 {
+			f.Reach = reach
 		}
 		b.Box.Faces[side] = f
 	}
 	b.Power.Battery = quantity.AmpHour(between(60, 200))
 	b.Power.SolarWp = quantity.Watt(between(0, 120))
-	b.Power.MaxPanelWp = b.Power.SolarWp + 50*quantity.Watt(rng.IntN(3))
+	b.Power.MaxPanelWp = b.Power.SolarWp + 50*quantity.Watt(rng.IntN(2))
+	if rng.IntN(2) == 0 {
+		b.Box.LidSeal, b.Box.Drain = heat.GoodSeal, heat.TrappedDrain
+	}
+	if rng.IntN(2) == 0 {
+		b.Box.Cover = quantity.Yes
+	}
 	b.Power.EngineHoursPerDay = between(0, 1)
 	b.Small.RatedCooling = quantity.Watt(between(35, 60))
 	b.Small.CooledBy = "fan"
@@ -61,7 +68,8 @@ func newSearch(t *testing.T, b *Boat, book *Book, option OptionID, futures int) 
 
 // everyFitOut looks at every fit-out there is, work on the box that others beat
 // included, and gives the least mean present cost of those that reach, by how
-// much of the box they leave.
+// much of the box they leave; where none does, in how many futures one that
+// leaves much of the box works at most. It takes nothing for granted but that what has failed too often has failed.
 func everyFitOut(t *testing.T, b *Boat, book *Book, option OptionID, futures int) (roomy, any float64, most, looked int) {
 	t.Helper()
 	s := newSearch(t, b, book, option, futures)
@@ -69,48 +77,65 @@ func everyFitOut(t *testing.T, b *Boat, book *Book, option OptionID, futures int
 	if option == SmallUnit {
 		unit = &b.Small
 	}
-	g := s.goalOf()
-	roomy, any = math.Inf(1), math.Inf(1)
+	var all []int
 	for _, box := range boxWorks(b, unit) {
 		for _, other := range otherWorks(b, option, unit) {
-			c := s.find(box.with(other))
-			if c < 0 {
-				continue
+			if c := s.find(box.with(other)); c >= 0 {
+				all = append(all, c)
 			}
-			looked++
-			l := s.whole(c)
-			most = max(most, l.works())
-			if l.fails > g.fails {
-				continue
-			}
+		}
+	}
+	roomy, any = math.Inf(1), math.Inf(1)
+	g := s.goalOf()
+	for _, c := range all {
+		l := s.look(c)
+		for from := 0; from < futures && l.fails <= g.fails; from += 4 {
+			s.see(l, s.hard[from:min(futures, from+4)])
+		}
+		if l.fails > g.fails {
+			continue
+		}
+		p, err := newProposal(b, book, s.world, s.leakScale, option, s.cells[c].fit)
+		if err != nil {
+			t.Fatal(err)
+		}
+		any = min(any, s.priced(c).cost)
+		if 1-p.volumeL/p.toldL <= roomyShare {
+			roomy = min(roomy, s.priced(c).cost)
+		}
+	}
+	if math.IsInf(any, 1) {
+		for _, c := range all {
 			p, err := newProposal(b, book, s.world, s.leakScale, option, s.cells[c].fit)
 			if err != nil {
 				t.Fatal(err)
 			}
-			any = min(any, l.cost)
 			if 1-p.volumeL/p.toldL <= roomyShare {
-				roomy = min(roomy, l.cost)
+				most = max(most, s.whole(c).works())
 			}
 		}
 	}
 	if s.failed != nil {
 		t.Fatal(s.failed)
 	}
-	return roomy, any, most, looked
+	return roomy, any, most, len(all)
+}
+
+// searchBoats is how many boats the search is tried on: few, or as many as
+// COLDRECKON_SEARCH_BOATS says.
+func searchBoats() int {
+	if n, err := strconv.Atoi(os.Getenv("COLDRECKON_SEARCH_BOATS")); err == nil {
+		return n
+	}
+	return 12
 }
 
 // The search against every fit-out there is, on boats with a few pieces of
 // work in a few sizes each: it reaches whenever one of them does, within 1 % of
-// the cheapest.
+// the cheapest. A limit on what may be spent changes nothing.
 func TestSearchAgainstEveryFitOut(t *testing.T) {
-	boats, futures := 30, 40
-	if testing.Short() {
-		boats = 8
-	}
-	if n, err := strconv.Atoi(os.Getenv("COLDRECKON_SEARCH_BOATS")); err == nil {
-		boats = n
-	}
-	book := testBook()
+	const futures = 40
+	boats, book := searchBoats(), testBook()
 	var reachable, exact, evaluated, most int
 	for seed := range uint64(boats) {
 		option := SmallUnit
@@ -125,9 +150,22 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		evaluated += s.full
+		for _, l := range s.looks {
+			if l.count == futures {
+				evaluated++
+			}
+		}
+		limited := b
+		limited.Money.Budget, limited.Known = quantity.Money(500+100*(seed%20)), map[string]quantity.How{"money.budget": quantity.Told}
+		within, _, err := findFit(newSearch(t, &limited, &book, option, futures))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if within.Out != fit.Out || within.LeastPresent != fit.LeastPresent || within.Reached != fit.Reached {
+			t.Errorf("boat %d, %s: with a limit %+v at %.2f, without %+v at %.2f", 60+seed, option, within.Out, within.LeastPresent, fit.Out, fit.LeastPresent)
+		}
 		if fit.Reached != !math.IsInf(any, 1) {
-			t.Errorf("boat %d, %s: reached %v; the cheapest of %d fit-outs that reach costs %.0f", seed, option, fit.Reached, looked, any)
+			t.Errorf("boat %d, %s: reached %v; the cheapest of %d fit-outs that reach costs %.0f", 60+seed, option, fit.Reached, looked, any)
 			continue
 		}
 		least := roomy
@@ -135,8 +173,9 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 			least = any
 		}
 		if !fit.Reached {
-			if got := int(math.Round(fit.SearchWorks * float64(futures))); float64(got) < float64(works)-nearShare*float64(futures)-1e-9 {
-				t.Errorf("boat %d, %s: the nearest works in %d of %d, another in %d", seed, option, got, futures, works)
+			// Which comes nearest is judged in a quarter of the futures, here ten.
+			if got := int(math.Round(fit.SearchWorks * futures)); float64(got) < float64(works)-(nearShare+0.1)*futures-1e-9 {
+				t.Errorf("boat %d, %s: the nearest works in %d of %d, another in %d", 60+seed, option, got, futures, works)
 			}
 			continue
 		}
@@ -145,14 +184,47 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 			exact++
 		}
 		if fit.LeastPresent > 1.01*least {
-			t.Errorf("boat %d, %s: the search found %.0f (%+v); the least of %d fit-outs is %.0f", seed, option, fit.LeastPresent, fit.Out, looked, least)
+			t.Errorf("boat %d, %s: the search found %.0f (%+v); the least of %d fit-outs is %.0f", 60+seed, option, fit.LeastPresent, fit.Out, looked, least)
 		}
 		if fit.SearchPresent > max(fit.LeastPresent+slackMoney, (1+slackShare)*fit.LeastPresent)+1e-6 {
-			t.Errorf("boat %d, %s: with less work it costs %.0f, the cheapest %.0f", seed, option, fit.SearchPresent, fit.LeastPresent)
+			t.Errorf("boat %d, %s: with less work it costs %.0f, the cheapest %.0f", 60+seed, option, fit.SearchPresent, fit.LeastPresent)
 		}
 	}
 	t.Logf("exact on %d of %d boats that can be made to work, among up to %d fit-outs; %.1f looked at through all futures", exact, reachable, most, float64(evaluated)/float64(boats))
 	if reachable < boats/4 || most < 100 {
 		t.Errorf("%d boats reach, at most %d fit-outs: too little to search", reachable, most)
+	}
+}
+
+// Neither the seed nor the number of futures changes the work that is proposed.
+func TestSettingsChangeNoWork(t *testing.T) {
+	settings := []Settings{{Futures: 20, Seed: 1}, {Futures: 60, Seed: 2}}
+	boats := max(1, searchBoats()/50)
+	if boats > 1 {
+		for seed := uint64(1); seed <= 5; seed++ {
+			settings = append(settings, Settings{Futures: []int{200, 1000, 2000, 3000, 5000}[seed-1], Seed: seed})
+		}
+	}
+	for seed := range uint64(boats) {
+		b := narrow(20 + seed)
+		ground, err := b.Ground()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var first *Reckoning
+		for _, set := range settings {
+			r, err := Reckon(b, testBook(), ground, set)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if first == nil {
+				first = r
+			}
+			for i := range r.Options {
+				if got, want := &r.Options[i].Fit, &first.Options[i].Fit; !reflect.DeepEqual(got, want) {
+					t.Errorf("boat %d, %s, %+v: %+v; with %+v %+v", 20+seed, r.Options[i].ID, set, *got, settings[0], *want)
+				}
+			}
+		}
 	}
 }

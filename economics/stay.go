@@ -119,7 +119,7 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 	out := stay{IceStay: s, read: cabins+boxes > 0}
 	freezerKJ := 0.0
 	if first && b.Ice.FirstLoad == FromHome {
-		freezerKJ = float64(heat.FreezerBonusKJ(min(s.Ice, homeFreezerKg), heat.FreezerCelsius))
+		freezerKJ = float64(heat.FreezerBonusKJ(min(s.Ice, b.Ice.HomeFreezer), heat.FreezerCelsius))
 	}
 	if first && b.Cruising.BeforeTrip == Warm {
 		out.pullDownKJ = r.heatKJPerK * max(0, r.cabinAt(s.From)+warmer-food)

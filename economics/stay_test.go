@@ -30,6 +30,7 @@ func almost(t *testing.T, name string, got, want, tolerance float64) {
 // when its line in spellReader.read is left out.
 func TestAStayByHand(t *testing.T) {
 	b := dunlin()
+	b.Food.DrinksADay, b.Ice.HomeFreezer = 3, 10
 	for side, f := range b.Box.Faces {
 		f.Neighbour = heat.Cabin
 		b.Box.Faces[side] = f
