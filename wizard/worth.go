@@ -2,7 +2,6 @@ package wizard
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 	"strings"
