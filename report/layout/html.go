@@ -57,6 +57,7 @@ const leastContents = 4
 type htmlWriter struct {
 	out      strings.Builder
 	contents []string // headings of the two upper levels, numbered from 1
+	level    int      // of the last heading, 0 before the first
 	pictures int
 	err      error
 }
@@ -102,7 +103,9 @@ func (w *htmlWriter) block(b Block) {
 			w.contents = append(w.contents, b.Text)
 			id = fmt.Sprintf(" id=\"h%d\"", len(w.contents))
 		}
-		w.put("<h%d%s>%s</h%d>\n", b.Level+1, id, inline(b.Text), b.Level+1)
+		// A form's own heads may stand under a title alone: no level is skipped.
+		w.level = min(b.Level+1, w.level+1)
+		w.put("<h%d%s>%s</h%d>\n", w.level, id, inline(b.Text), w.level)
 	case Para:
 		class := ""
 		if b.Style != Body {
