@@ -46,6 +46,7 @@ func TestConversations(t *testing.T) {
 		return func(b *economics.Boat, r *economics.Reckoning) {
 			if b.Known[key] == quantity.Told && !alike(*b) {
 				r.Of(economics.SmallUnit).ExpectedRegret, r.Of(economics.IceOnly).ExpectedRegret = 800, 0
+				r.Futures.Preferred = economics.IceOnly
 			}
 		}
 	}
