@@ -46,7 +46,7 @@ var house = map[string]room{
 	"report/chart":   {inside: "report/sheet report/layout"},
 	"report/forms":   {inside: "report/sheet report/layout"},
 	"report/words":   {inside: "economics economics/* rules"},
-	"report/figures": {inside: "economics economics/* rules report/words report/layout"},
+	"report/figures": {inside: "economics economics/* rules report/words report/layout wizard/questions"},
 	"report/boxtest": {inside: "economics/quantity economics/heat report/sheet report/layout report/forms"},
 	"report/compare": {inside: "economics economics/* rules report/*"},
 	"report/handout": {inside: "economics economics/* rules report/*"},

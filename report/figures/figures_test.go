@@ -187,7 +187,8 @@ func TestEdgesAndCornersGetTheirOwnShare(t *testing.T) {
 				month = m
 			}
 		}
-		want := float64(p.UA) * float64(month.CabinC-s.Inputs.Food.TargetC)
+		target, _ := s.Inputs.Input("food.target_c")
+		want := float64(p.UA) * (float64(month.CabinC) - target)
 		if math.Abs(float64(p.HeatW)-want) > 1e-6 {
 			t.Errorf("edges and corners let in %v W, want %v W", p.HeatW, want)
 		}

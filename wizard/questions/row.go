@@ -14,6 +14,7 @@ type Row struct {
 	Key   string // dotted: "box.volume"
 	Group Group
 	Label string // names the figure in lists: "Ice box, inside volume"
+	Data  string // its path as data, where that is not the key and the kind's unit
 	Ask   string // the question, in the words of a friend
 	Help  string // begins with a typical value; then where to find one's own
 

@@ -152,7 +152,7 @@ func cruisingRows() []Row {
 			Default: always(economics.Warm, "most boats are shut down between trips"),
 		},
 		{
-			Key: "cruising.crew", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"}, Essential: true,
+			Key: "cruising.crew", Data: "cruising.crew_people", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"}, Essential: true,
 			Ask:     "How many of you?",
 			Help:    "Typical: 2. Count a child as half; take the usual crew, not the fullest weekend.",
 			Limits:  Limits{0.5, 1, 6, 16},

@@ -17,7 +17,7 @@ func foodRows() []Row {
 			Default: always(quantity.Celsius(4), "at or below 4.4 °C (40 °F), advice of FDA and USDA FSIS"),
 		},
 		{
-			Key: "food.food_per_person_day", Group: OfFood, Label: "Food a person and day, drinks apart", Kind: Mass, Detail: true,
+			Key: "food.food_per_person_day", Data: "food.kg_per_person_day", Group: OfFood, Label: "Food a person and day, drinks apart", Kind: Mass, Detail: true,
 			Ask:     "How much food does a person eat in a day, drinks apart?",
 			Help:    "Typical: 1.2 kg (2.6 lb). Weigh the shopping of one trip once.",
 			Limits:  Limits{0.1, 0.4, 3, 10},
@@ -35,7 +35,7 @@ func foodRows() []Row {
 			Default: always(quantity.Fraction(0.3), judgement),
 		},
 		{
-			Key: "food.drinks_a_day", Group: OfFood, Label: "Cold drinks a person and day", Kind: Number, None: "none",
+			Key: "food.drinks_a_day", Data: "food.drinks_per_person_day", Group: OfFood, Label: "Cold drinks a person and day", Kind: Number, None: "none",
 			Words:   []string{"cans", "can", "a day", "per day", "cans a day", "drinks", "drinks a day", "each"},
 			Ask:     "How many cold drinks a day does each of you want?",
 			Help:    "Typical: 3 cans of 12 oz (0.35 L). A bottle of water from the box counts as two.",
@@ -73,7 +73,7 @@ func foodRows() []Row {
 			Default: always(quantity.Unknown, "not answered, so the caution is kept"),
 		},
 		{
-			Key: "food.dry_premium", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money, Essential: true,
+			Key: "food.dry_premium", Data: "food.dry_premium_per_person_night", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money, Essential: true,
 			Ask:  "How would you eat without cold: staples, usual tins, or pouch meals?",
 			Help: "Typical: usual tins, $1.60 a person and night more than fresh food; staples $0.30, pouch meals $6. A sum of your own does, too.",
 			Options: []Option{{"0.3", "staples", "plain staples|rice and beans|beans"}, {"1.6", "usual tins", "tins|cans|the usual tins|canned food|tinned food"},
@@ -155,7 +155,7 @@ func iceRows() []Row {
 			When: func(b economics.Boat) bool { return b.Ice.FirstLoad == economics.FromHome },
 		},
 		{
-			Key: "ice.runs", Group: OfIce, Label: "Trips for ice alone", Kind: YesNoUnknown,
+			Key: "ice.runs", Data: "ice.ice_runs", Group: OfIce, Label: "Trips for ice alone", Kind: YesNoUnknown,
 			Ask:     "Would you fetch ice on days when you do not shop for food?",
 			Help:    "Typical: no at anchor, yes where ice is a short walk away.",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.Runs) },

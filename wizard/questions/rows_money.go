@@ -32,7 +32,7 @@ func moneyRows() []Row {
 			Default: always(quantity.Unknown, "not answered, so nothing is expected back"),
 		},
 		{
-			Key: "money.discount", Group: OfMoney, Label: "Yearly interest, above inflation", Kind: Share, Detail: true,
+			Key: "money.discount", Data: "money.discount", Group: OfMoney, Label: "Yearly interest, above inflation", Kind: Share, Detail: true,
 			Ask:     "What could your money earn elsewhere, above inflation?",
 			Help:    "Typical: 3 %. A boat loan costs 4 to 7 %.",
 			Limits:  Limits{0, 0, 0.1, 0.3},
@@ -144,7 +144,7 @@ func unitRows(name string) []Row {
 		},
 		{
 			// Twice the box has 1.6 times the walls: engineering judgement, from memory.
-			Key: key("rated_amps"), Group: group, Label: "Mean current of " + noun + ", as its maker states", Kind: Current, Detail: true, None: "not told",
+			Key: key("rated_amps"), Data: key("rated_a"), Group: group, Label: "Mean current of " + noun + ", as its maker states", Kind: Current, Detail: true, None: "not told",
 			Ask:     "What average current does the maker of " + noun + " state?",
 			Help:    "Typical: " + map[bool]string{false: "0.55 A at 12 V for a box of 110 L (3.9 cu ft)", true: "0.9 A at 12 V for a box of 230 L (8 cu ft)"}[larger] + ", reached only with thick dry walls in a cool room.",
 			Limits:  Limits{0.05, 0.2, 6, 60},
@@ -191,7 +191,7 @@ func unitRows(name string) []Row {
 			},
 		},
 		{
-			Key: key("upkeep"), Group: group, Label: "Upkeep of " + noun + " a year", Kind: Money, Detail: true,
+			Key: key("upkeep"), Data: key("upkeep_per_year"), Group: group, Label: "Upkeep of " + noun + " a year", Kind: Money, Detail: true,
 			Ask:    "What does the upkeep of " + noun + " cost in a year?",
 			Help:   "Typical: 2 in 100 of its price; more with sea-water cooling.",
 			Limits: Limits{0, 0, 500, 10000},

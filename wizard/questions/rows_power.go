@@ -43,7 +43,7 @@ func powerRows() []Row {
 			Default: always(energy.Lead, "usual on older boats"),
 		},
 		{
-			Key: "power.solar", Group: OfPower, Label: "Solar panel", Kind: Power, Essential: true, None: "none",
+			Key: "power.solar", Data: "power.solar_wp", Group: OfPower, Label: "Solar panel", Kind: Power, Essential: true, None: "none",
 			Ask:     "How many watts of solar panel?",
 			Help:    "Typical: none, 50 W or 100 W; the figure is on the panel's back. Add them up.",
 			Limits:  Limits{1, 5, 1200, 5000},
@@ -67,7 +67,7 @@ func powerRows() []Row {
 			Default: always(energy.Plain, "usual with small panels; the poorer of the two"),
 		},
 		{
-			Key: "power.other_loads", Group: OfPower, Label: "Other use of electricity a day", Kind: Charge,
+			Key: "power.other_loads", Data: "power.other_loads_ah_per_day", Group: OfPower, Label: "Other use of electricity a day", Kind: Charge,
 			Ask:    "How many ampere-hours a day does everything else use?",
 			Help:   "Typical: 15 Ah at 12 V for lights, pump, radio and phones; 40 Ah with an autopilot and instruments all day.",
 			Limits: Limits{0, 2, 150, 600},
@@ -85,7 +85,7 @@ func powerRows() []Row {
 			Default: always(0.5, "in and out of an anchorage; "+judgement),
 		},
 		{
-			Key: "power.engine_amps", Group: OfPower, Label: "Charging current of the engine", Kind: Current, Detail: true, None: "none",
+			Key: "power.engine_amps", Data: "power.engine_a", Group: OfPower, Label: "Charging current of the engine", Kind: Current, Detail: true, None: "none",
 			Ask:     "How many amps does the engine charge with?",
 			Help:    "Typical: 30 A into one battery, whatever the alternator's label says; an outboard gives 5 A.",
 			Limits:  Limits{0.5, 3, 120, 400},
@@ -93,7 +93,7 @@ func powerRows() []Row {
 			Default: always(quantity.Ampere(30), judgement),
 		},
 		{
-			Key: "power.max_panel", Group: OfPower, Label: "Most panel she could carry", Kind: Power, None: "none",
+			Key: "power.max_panel", Data: "power.max_panel_wp", Group: OfPower, Label: "Most panel she could carry", Kind: Power, None: "none",
 			Ask:    "How many watts of panel could the boat carry at most, with what she has?",
 			Help:   "Typical: 200 W on 8 to 10 m; about 200 W to a square metre of unshaded place.",
 			Limits: Limits{1, 20, 1500, 6000},
