@@ -125,7 +125,7 @@ func (r *reader) exchange(top record, book *economics.Book, replaced map[string]
 		book.Prices[i].Price = line.Price.Scale(rate)
 	}
 	if rate == 0 && len(left) > 0 {
-		r.fault(top.fields["currency"], "", "currency", fmt.Sprintf("%s with %d prices still in %s, such as %s", currency, len(left), book.Currency, left[0]),
+		r.fault(top.fields["currency"], "", "currency", fmt.Sprintf("%s with the other prices still in %s, such as %s", currency, book.Currency, left[0]),
 			"per_dollar: as well, how much of it one "+book.Currency+" buys")
 	}
 	book.Currency = currency

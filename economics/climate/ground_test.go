@@ -3,7 +3,10 @@ package climate
 import (
 	"fmt"
 	"math"
+	"os"
 	"reflect"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -13,8 +16,8 @@ func TestEmbeddedTables(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(grounds) != 77 {
-		t.Errorf("got %d grounds, want 77", len(grounds))
+	if rows := linesOf(t, "data/grounds.csv") - 1; len(grounds) != rows {
+		t.Errorf("got %d grounds, want the %d of data/grounds.csv", len(grounds), rows)
 	}
 	read, humid := 0, 0
 	for _, g := range grounds {
@@ -30,12 +33,37 @@ func TestEmbeddedTables(t *testing.T) {
 			}
 		}
 	}
-	if read != 3180 {
-		t.Errorf("got %d cells read, want the 3180 that data/SOURCES.md states", read)
+	sources, err := os.ReadFile("data/SOURCES.md")
+	if err != nil {
+		t.Fatal(err)
 	}
-	if humid != 73*12 {
-		t.Errorf("got %d months with humidity read, want %d", humid, 73*12)
+	stated := regexp.MustCompile(`Of ([\d,]+) cells ([\d,]+) were read`).FindStringSubmatch(string(sources))
+	if stated == nil {
+		t.Fatal("data/SOURCES.md does not state how many cells were read")
 	}
+	number := func(text string) int {
+		n, err := strconv.Atoi(strings.ReplaceAll(text, ",", ""))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return n
+	}
+	if read != number(stated[2]) || 60*len(grounds) != number(stated[1]) {
+		t.Errorf("got %d of %d cells read, data/SOURCES.md states %s of %s", read, 60*len(grounds), stated[2], stated[1])
+	}
+	if rows := linesOf(t, "data/marine.csv") - 1; humid != rows {
+		t.Errorf("got %d months with humidity read, want the %d of data/marine.csv", humid, rows)
+	}
+}
+
+// linesOf counts the lines of a table.
+func linesOf(t *testing.T, name string) int {
+	t.Helper()
+	text, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return strings.Count(strings.TrimSpace(string(text)), "\n") + 1
 }
 
 // checkGround holds for every ground, embedded, estimated or changed.
@@ -75,8 +103,8 @@ func TestFind(t *testing.T) {
 		{"chesapeke-bay", "did you mean chesapeake-bay?"},
 		{"Virgin Islands", "did you mean virgin-islands?"},
 		{"florida", "did you mean florida-east-coast or florida-keys or florida-west-coast?"},
-		{"xyzzy", "one of the 77 names in the list of grounds"},
-		{"", "one of the 77 names in the list of grounds"},
+		{"xyzzy", fmt.Sprintf("one of the %d names in the list of grounds", len(Grounds()))},
+		{"", fmt.Sprintf("one of the %d names in the list of grounds", len(Grounds()))},
 	} {
 		_, err := Find(row.id)
 		if err == nil || !strings.Contains(err.Error(), row.hint) || !strings.Contains(err.Error(), fmt.Sprintf("%q", row.id)) {
