@@ -98,6 +98,13 @@ func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
 // bareDays gives the days a year that the box as told keeps with nothing in it.
 func (p *proposal) bareDays(f *Future, a *air) float64 {
 	s := p.setup(f)
+	mayBeCold := s.LimitC >= stowedC
+	for year := range a.years {
+		mayBeCold = mayBeCold || !a.years[year].NeverUnder(s.LimitC)
+	}
+	if !mayBeCold {
+		return 0
+	}
 	none := p.icing(f)
 	none.RoomKg = 0
 	plan := s.IcePlan(none)

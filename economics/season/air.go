@@ -1,6 +1,8 @@
 package season
 
 import (
+	"math"
+
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
@@ -12,7 +14,14 @@ type Air struct {
 	hours []hourAir
 	trips []int     // index of each trip's first hour
 	stops []float64 // see Weather.Stops
+	// lowestC is the coldest that cabin or sea become, °C.
+	lowestC float64
 }
+
+// NeverUnder tells whether cabin and sea stay above a temperature, °C, all
+// season: an empty box then never keeps food under it, unless that is stowed
+// colder.
+func (a *Air) NeverUnder(c float64) bool { return a.lowestC > c }
 
 // hourAir is the world in one hour.
 type hourAir struct {
@@ -34,6 +43,7 @@ func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.
 		air.hours = make([]hourAir, n)
 	}
 	air.hours, air.trips = air.hours[:n], air.trips[:0]
+	air.lowestC = math.Inf(1)
 	air.stops = append(air.stops[:0], w.Stops...)
 	panel.Wp = 1
 	at := 0
@@ -45,6 +55,7 @@ func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.
 			h, hour := (k+noon)%24, &air.hours[at]
 			outdoorC := m.OutdoorC[h] + w.AirK[day]
 			m.cabin(hour, h, outdoorC+float64(offset), engineHours)
+			air.lowestC = min(air.lowestC, hour.cabinC, m.SeaC)
 			hour.wPerWp = 0
 			if share := m.SunShare[h]; share > 0 {
 				hour.wPerWp = float64(panel.PowerW(w.SunKWh[day]*1000*share, quantity.Celsius(outdoorC)))

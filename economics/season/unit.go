@@ -42,21 +42,29 @@ type Refrigerator struct {
 // search in which more of a piece can hurt finds nothing for sure.
 func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 	t.begin(s)
-	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, r, t, trace) })
+	run := unitRun{Refrigerator: r, ready: r.Cycle.Ready()}
+	// Most hours find the box at its target. A trace wants more of the unit than
+	// a table tells.
+	run.tabled = trace == nil && r.StoreKJ == 0 && run.ready.Holding(quantity.Celsius(s.AimC()), &run.holding)
+	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, &run, t, trace) })
 }
 
-func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
-	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r, t)
+// unitRun is a unit ready for a season's hours.
+type unitRun struct {
+	Refrigerator
+	ready   energy.Ready
+	holding energy.Holding
+	tabled  bool // whether holding may be read
+}
+
+func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
+	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r.Refrigerator, t)
 	aimC, stowedC := s.AimC(), s.Goods.StowedC
 	heatKJPerK := s.Box.HeatKJPerK
 	wattPerK := heatKJPerK / 3.6 // for an hour
 	kelvinPerW := 3.6 / heatKJPerK
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
-	ready, walls := r.Cycle.Ready(), s.walls()
-	var holding energy.Holding
-	// Most hours find the box at its target. A trace wants more of the unit than
-	// a table tells.
-	tabled := trace == nil && r.StoreKJ == 0 && tr.nights > 1 && ready.Holding(quantity.Celsius(aimC), &holding)
+	walls := s.walls()
 	for day := range tr.nights {
 		d := tr.day(day)
 		if day == 0 {
@@ -75,15 +83,15 @@ func (s *Setup) unitTrip(tr *tripRun, r Refrigerator, t *Tally, trace *Trace) {
 			var work energy.Work
 			var capacityW, perCOP, perCapacity float64
 			read := false
-			if off := boxC - aimC; tabled && off < holdsK && off > -holdsK {
+			if off := boxC - aimC; r.tabled && off < holdsK && off > -holdsK {
 				coolantC := a.cabinC
 				if r.SeaCooled {
 					coolantC = d.seaC
 				}
-				capacityW, perCOP, perCapacity, read = holding.At(coolantC)
+				capacityW, perCOP, perCapacity, read = r.holding.At(coolantC)
 			}
 			if !read {
-				work = r.work(&ready, boxC, a.cabinC, d.seaC)
+				work = r.work(&r.ready, boxC, a.cabinC, d.seaC)
 				capacityW = float64(work.CapacityW)
 				perCOP, perCapacity = 1/work.COP, 1/capacityW
 			}
