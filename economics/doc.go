@@ -22,12 +22,12 @@
 // Counting in how many futures each option works, and in how many it is best,
 // gives the verdict and what would be worth finding out.
 //
-//	in          boat.go, world.go, book.go, facts.go, granted.go
+//	in          boat.go, world.go, book.go, granted.go
 //	the box     box.go, evidence.go; what a log teaches of it: learn.go, stay.go
-//	proposals   proposal.go, fitout.go, cooling.go, steady.go, unitfigures.go;
-//	            the cheapest work that suffices: fitsearch.go
-//	one future  future.go, outcome.go, money.go, factvalues.go, fortnight.go
-//	all futures inputs.go, futures.go, judge.go, verdict.go, breakeven.go, plane.go
+//	proposals   proposal.go, fitout.go, pieces.go, cooling.go, steady.go, unitfigures.go;
+//	            the cheapest work that suffices: fit.go, search.go
+//	one future  future.go, outcome.go, money.go, fortnight.go; for rules: facts.go, factrows.go
+//	all futures inputs.go, futures.go, study.go, losses.go, answer.go, breakeven.go
 //	out         reckoning.go
 //
 // Units are in the types or the names; where neither tells:

@@ -160,20 +160,24 @@ func dryYear(y aYear) aYear {
 // other: what no year changes is laid out once, and the paper is used again.
 type desk struct {
 	p      *proposal
+	about  *subject
 	facts  Facts
 	lines  []CostLine
 	ledger []cost.Line
 	flows  cost.Flows
 }
 
-func (p *proposal) desk() *desk { return &desk{p: p, facts: p.standing()} }
+func (p *proposal) desk() *desk {
+	about := &subject{p, p.steady()}
+	return &desk{p: p, about: about, facts: about.standing()}
+}
 
 // outcome bills and examines a year of a future. The outcome's facts, lines and
 // flows lie on the desk; the next outcome overwrites them.
 func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
 	p := d.p
-	p.lived(d.facts, &y)
-	delete(d.facts, "first_cost") // the last year's: no price line may ask for it
+	d.about.lived(d.facts, &y)
+	delete(d.facts, firstCostFact) // the last year's: no price line may ask for it
 	lines, err := p.costLines(d.lines[:0], f, &y, d.facts)
 	if err != nil {
 		return Outcome{}, err
@@ -181,7 +185,7 @@ func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
 	d.lines = lines
 	o := Outcome{Facts: d.facts, Lines: lines, year: y, First: firstCost(lines), PerYear: perYear(lines),
 		ColdDays: y.coldDays * f.Nights, CoolDays: y.coolDays * f.Nights}
-	d.facts["first_cost"] = o.First
+	d.facts[firstCostFact] = o.First
 	years, rate := int(p.boat.Money.Years), cost.Rate(p.boat.Money.Discount)
 	d.ledger = ledger(lines, d.ledger[:0])
 	d.flows = cost.Schedule(d.ledger, years, d.flows)

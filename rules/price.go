@@ -125,7 +125,7 @@ func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
 		q.when = when
 		reads = slices.Clone(when.facts)
 		for _, fact := range howMany.facts {
-			if !slices.Contains(reads, fact) {
+			if !slices.ContainsFunc(reads, func(f economics.Fact) bool { return f.Name == fact.Name }) {
 				reads = append(reads, fact)
 			}
 		}
