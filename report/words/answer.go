@@ -297,11 +297,15 @@ func (v Voice) Counts() string {
 		if c.Worth > dearest && c.Worth != a.Worth.Low && c.Worth != a.Worth.High {
 			continue
 		}
+		sum := v.say(c.Worth) + " or less"
+		if c.Worth == 0 {
+			sum = "nothing"
+		}
 		if len(parts) == 0 {
-			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s or less", of100(c.Of100), v.cold(), v.say(c.Worth)))
+			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s", of100(c.Of100), v.cold(), sum))
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("in %d, %s or less", c.Of100, v.say(c.Worth)))
+		parts = append(parts, fmt.Sprintf("in %d, %s", c.Of100, sum))
 	}
 	if len(parts) == 0 {
 		return ""
