@@ -26,6 +26,12 @@ type Boat struct {
 	Larger   Unit
 	Safety   Safety
 
+	// Quotations are the offers of units that the owner has; the best of each
+	// class is reckoned with in place of Small and of Larger.
+	Quotations []Quotation
+	// Offered holds the quotations that stand for a unit; Reckon fills it.
+	Offered map[OptionID]Offer
+
 	// Known maps an answers key (see package questions) to how its value is
 	// known. A key that is absent is Assumed.
 	Known map[string]quantity.How

@@ -40,6 +40,9 @@ func (b Boat) SeesShore() bool { return b.Cruising.ShorePowerShare > 0 }
 // refrigerator prepares the unit of a future.
 func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	r := season.Refrigerator{Cycle: p.compressor(f).Cycle(), SeaCooled: p.unit.CooledBy == energy.Seawater}
+	if p.quoted != nil && !p.quoted.PlateSize.Zero() && !p.freeStanding() {
+		r.Cycle.Plate = energy.FlatPlate(p.quoted.PlateSize.Length, p.quoted.PlateSize.Width)
+	}
 	switch {
 	case p.boat.Cruising.BeforeTrip == Precooled, p.fit.ColdStart && p.boat.SeesShore():
 		r.Start = season.StartOnShore

@@ -25,7 +25,8 @@
 //	in          boat.go, world.go, book.go, granted.go
 //	the box     box.go, evidence.go; what a log teaches of it: learn.go, stay.go
 //	proposals   proposal.go, fitout.go, pieces.go, cooling.go, steady.go, unitfigures.go;
-//	            the cheapest work that suffices: fit.go, search.go
+//	            the cheapest work that suffices: fit.go, search.go;
+//	            offers of units: quotation.go, quotations.go
 //	one future  future.go, outcome.go, money.go, fortnight.go; for rules: facts.go, factrows.go
 //	all futures inputs.go, futures.go, study.go, losses.go, answer.go, breakeven.go
 //	out         reckoning.go

@@ -45,7 +45,7 @@ const keptUsed = 0.5
 // keepsFitted tells whether the small unit is the one that is fitted and works:
 // nothing is bought until it wears out. A free-standing chest is another thing.
 func (p *proposal) keepsFitted() bool {
-	return p.option == SmallUnit && p.boat.Box.FittedUnit == UnitWorks && !p.freeStanding()
+	return p.option == SmallUnit && p.boat.Box.FittedUnit == UnitWorks && !p.freeStanding() && p.quoted == nil
 }
 
 // factor gives the part of a future that moves a price-book line.
@@ -74,6 +74,11 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 	if p.unit != nil {
 		price := float64(p.unit.Price) * f.Unit
 		fitting := float64(p.unit.Fitting) * f.Fitting
+		renew, used := price, 0.0
+		if p.quoted != nil {
+			price, fitting, renew = p.quotedPrices(f, fitting)
+			used = max(0, min(float64(p.quoted.Age), float64(p.unit.Life)*f.Life-leastLeft))
+		}
 		if p.freeStanding() || p.keepsFitted() {
 			fitting = 0 // there is none, or it was paid long ago
 		}
@@ -83,7 +88,7 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 				Life: life, Used: keptUsed * life, Renew: price, Resale: seen})
 		} else {
 			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit", First: price, Unit: "each", Count: 1,
-				Life: life, Renew: price, Resale: seen})
+				Life: life, Used: used, Renew: renew, Resale: seen})
 			if !p.freeStanding() {
 				lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Resale: seen, Unit: "each", Count: 1})
 			}
@@ -111,6 +116,21 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 		lines = append(lines, p.bookLine(line, count, f, y))
 	}
 	return lines, nil
+}
+
+// quotedPrices gives what a quoted unit costs, its fitting, and the unit that
+// follows it: a second-hand one is followed by a new one of the usual price. A
+// quoted sum stands in every future.
+func (p *proposal) quotedPrices(f *Future, usualFitting float64) (price, fitting, renew float64) {
+	price, fitting = float64(p.quoted.Price), usualFitting
+	if p.quoted.FittingQuoted {
+		fitting = float64(p.unit.Fitting)
+	}
+	renew = price
+	if p.quoted.Age > 0 {
+		renew = float64(p.quoted.UsualPrice) * f.Unit
+	}
+	return price, fitting, renew
 }
 
 // bookLine bills so many units of a price-book line.

@@ -42,7 +42,8 @@ type proposal struct {
 	fit    FitOut
 	fitted bool // whether this is the fitted case, for the facts
 
-	unit *Unit // nil for ice and dry stores
+	unit   *Unit  // nil for ice and dry stores
+	quoted *Offer // the offer that the unit is; nil when it is none
 	// walls by what turns out to be behind the liner, see FoamCase.
 	walls     [foamCases]heat.Conductance
 	volumeL   float64 // of the cold space
@@ -64,7 +65,7 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 		p.unit = &b.Larger
 	}
 	if p.unit != nil {
-		p.rating = p.readRating()
+		p.rating, p.quoted = p.readRating(), p.offer()
 	}
 	p.toldL = float64(b.Box.shape().Volume())
 	lid := b.Box.Lid

@@ -37,6 +37,8 @@ type Reckoning struct {
 	HasRepair   bool
 	Futures     FuturesFigures
 	Settings    Settings
+	// Quotations are the owner's offers in the order told, each with its work.
+	Quotations []QuotationFigures
 }
 
 // BoxFigures is the box as it stands.
@@ -144,11 +146,19 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		return nil, err
 	}
 	st := newStudy(&r.Boat, &book, &w, &r.Box, set)
+	offers, err := st.weighQuotations(&r.Boat)
+	if err != nil {
+		return nil, err
+	}
+	r.Quotations = offers.figures
+	r.Boat = offers.stand(r.Boat, &book)
 	var cases [4]*studied
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
 	for i, id := range Options {
-		if cases[i], err = st.study(&r.Boat, id); err != nil {
-			return nil, err
+		if cases[i] = offers.best[id]; cases[i] == nil {
+			if cases[i], err = st.study(&r.Boat, id); err != nil {
+				return nil, err
+			}
 		}
 		told[i], fitted[i] = cases[i].told, cases[i].fitted
 	}

@@ -95,6 +95,7 @@ func (r *Reckoning) weighVariants(s *study) (err error) {
 	}
 	if b := r.Boat; b.Box.ChestFits == quantity.Yes && b.Small.Form == BuiltIn {
 		b.Small = b.chestOf(s.book)
+		b = b.withoutOffer(SmallUnit)
 		if r.Chest, err = s.variant(b, SmallUnit); err != nil {
 			return err
 		}
@@ -143,7 +144,7 @@ const usualChest quantity.Litre = 45
 // weighRepair compares a new small unit with the one aboard brought back to
 // life, which has part of its life behind it.
 func (r *Reckoning) weighRepair(s *study) error {
-	b := r.Boat
+	b := r.Boat.withoutOffer(SmallUnit)
 	b.Box.FittedUnit = UnitWorks
 	p, err := newProposal(&b, s.book, s.world, s.scale, SmallUnit, FitOut{})
 	if err != nil {

@@ -97,7 +97,8 @@ func (v Voice) do() string {
 
 // unitAboard tells whether the small unit is the one that already works aboard.
 func (v Voice) unitAboard() bool {
-	return v.r.Boat.Box.FittedUnit == economics.UnitWorks && v.r.Boat.Small.Form != economics.FreeStanding
+	_, offered := v.r.Boat.Offered[economics.SmallUnit]
+	return v.r.Boat.Box.FittedUnit == economics.UnitWorks && v.r.Boat.Small.Form != economics.FreeStanding && !offered
 }
 
 // cold is the word for the days that decide: cold, or cool where that is enough.

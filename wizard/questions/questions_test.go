@@ -40,7 +40,7 @@ func leaves(b economics.Boat) map[string]string {
 	b.Known, b.Assumptions = nil, nil
 	t := reflect.ValueOf(b)
 	for i := range t.NumField() {
-		if name := t.Type().Field(i).Name; name != "Known" && name != "Assumptions" {
+		if name := t.Type().Field(i).Name; name != "Known" && name != "Assumptions" && name != "Offered" {
 			walk(name, t.Field(i))
 		}
 	}
@@ -77,6 +77,8 @@ func another(v any) any {
 		return []heat.JugTest{{Hours: 1}}
 	case []heat.IceHistory:
 		return []heat.IceHistory{{Hours: 1}}
+	case []economics.Quotation:
+		return []economics.Quotation{{Name: "x"}}
 	case []heat.Learnt:
 		return []heat.Learnt{{Rows: 1}}
 	}

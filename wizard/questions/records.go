@@ -45,8 +45,12 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 			records, places = append(records, pairs), append(places, in)
 		}
 	}
-	if len(records) > maxRecords {
-		return nil, []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("%d records", len(records)), Expected: fmt.Sprintf("at most %d", maxRecords)}}
+	most := maxRecords
+	if r.Key == quotationsKey {
+		most = economics.MostQuotations
+	}
+	if len(records) > most {
+		return nil, []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("%d records", len(records)), Expected: fmt.Sprintf("at most %d", most)}}
 	}
 	list := reflect.MakeSlice(reflect.TypeOf(r.zeroValue()), 0, len(records))
 	for i, pairs := range records {
@@ -55,6 +59,9 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 		if len(wrong) == 0 {
 			list = reflect.Append(list, reflect.ValueOf(record))
 		}
+	}
+	if offers, ok := list.Interface().([]economics.Quotation); ok && len(faults) == 0 {
+		faults = namedTwice(offers, places)
 	}
 	if len(faults) > 0 {
 		return nil, faults
@@ -139,6 +146,10 @@ func sensible(record any, place Input) []Fault {
 		case t.BoxAirRead && t.BoxAir >= t.Out:
 			return fault("box air no cooler than the air outside", "box_air below outside")
 		}
+	case economics.Quotation:
+		if found, expected := quotationFaults(t); found != "" {
+			return fault("quotation "+shorten(t.Name)+": "+found, expected)
+		}
 	case heat.Learnt:
 		_, wrongFrom := time.Parse(time.DateOnly, t.From)
 		_, wrongTo := time.Parse(time.DateOnly, t.To)
@@ -187,6 +198,9 @@ func (r Row) pairsOf(b *economics.Boat) [][]Pair {
 			needed := slices.Contains(required, f.Key) || f.Kind == YesNo
 			if jug, ok := record.(heat.JugTest); ok && f.Key == "box_air" {
 				needed = jug.BoxAirRead
+			}
+			if offer, ok := record.(economics.Quotation); ok && f.Key == "fitting" {
+				needed = offer.FittingQuoted
 			}
 			if needed || !zero(v) {
 				pairs = append(pairs, Pair{Word(f.Key), Word(f.print(v, o))})

@@ -88,6 +88,7 @@ var recordSpelling = map[string]string{
 	"evidence.ice_tests":   "melted: 4 kg; hours: 24; outside: 24 C; inside: 2 C",
 	"evidence.jug_tests":   "water: 10 kg; hours: 12; start: 4 C; end: 9 C; outside: 24 C; box_air: 10 C",
 	"evidence.ice_history": "ice: 10 kg; hours: 36; month: july",
+	quotationsKey:          "name: yard A; price: 1450; rated_amps: 0.55 A; rated_box: 110 L",
 	"evidence.logs":        "of: ice; from: 2025-06-03; to: 2025-08-30; leak: 1.9 W/K; leak_within: 20 %",
 }
 

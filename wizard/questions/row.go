@@ -43,18 +43,19 @@ type Group string
 
 // The groups, in order.
 const (
-	OfBoat     Group = "The boat"
-	OfCruising Group = "Where and when"
-	OfBox      Group = "The ice box"
-	OfFaces    Group = "The box, face by face"
-	OfEvidence Group = "What the box has shown"
-	OfFood     Group = "Food and drink"
-	OfIce      Group = "Buying ice"
-	OfPower    Group = "Electricity"
-	OfMoney    Group = "Money"
-	OfSmall    Group = "A small unit"
-	OfLarger   Group = "A larger unit"
-	OfSafety   Group = "Safety"
+	OfBoat       Group = "The boat"
+	OfCruising   Group = "Where and when"
+	OfBox        Group = "The ice box"
+	OfFaces      Group = "The box, face by face"
+	OfEvidence   Group = "What the box has shown"
+	OfFood       Group = "Food and drink"
+	OfIce        Group = "Buying ice"
+	OfPower      Group = "Electricity"
+	OfMoney      Group = "Money"
+	OfSmall      Group = "A small unit"
+	OfLarger     Group = "A larger unit"
+	OfQuotations Group = "Quotations"
+	OfSafety     Group = "Safety"
 )
 
 // Context is what a default may look at.
@@ -120,7 +121,7 @@ func All() []Row { return table() }
 var table = sync.OnceValue(func() []Row {
 	var rows []Row
 	for _, part := range [][]Row{generalRows(), cruisingRows(), boxRows(), faceRows(), evidenceRows(), foodRows(), iceRows(),
-		powerRows(), moneyRows(), unitRows("small"), unitRows("larger"), safetyRows()} {
+		powerRows(), moneyRows(), unitRows("small"), unitRows("larger"), quotationRows(), safetyRows()} {
 		rows = append(rows, part...)
 	}
 	return rows

@@ -100,6 +100,9 @@ func recordFields(key string, start any) (rows []Row, required []string, record 
 			part("use", "use that fits, over what the answers say", Number, Limits{0, 0.3, 3, 20}, at(&t.Use)),
 			part("use_within", "standard error of the use", Share, Limits{0, 0.1, 0.6, 1}, at(&t.UseLogSD)),
 		}, []string{"of", "from", "to", "leak", "leak_within"}, func() any { return *t }
+	case quotationsKey:
+		t := copied(start, economics.Quotation{})
+		return quotationFields(t, part), []string{"name", "price"}, func() any { return *t }
 	}
 	return nil, nil, nil
 }

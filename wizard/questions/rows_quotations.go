@@ -1,0 +1,91 @@
+package questions
+
+import (
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// quotationsKey is where an answers file keeps the owner's offers.
+const quotationsKey = "quotations"
+
+func quotationRows() []Row {
+	return []Row{{
+		Key: quotationsKey, Group: OfQuotations, Label: "Quotations", Kind: Records, Detail: true,
+		Ask:     "Which offers of units lie on your table?",
+		Help:    "Typical: none yet. One as name: yard A; price: $1,450; fitting: $300; rated_amps: 0.55 A; rated_box: 110 L. 'coldreckon units' sets them side by side.",
+		Field:   func(b *economics.Boat) Slot { return at(&b.Quotations) },
+		Default: always([]economics.Quotation(nil), ""),
+		When:    func(b economics.Boat) bool { return len(b.Quotations) > 0 },
+	}}
+}
+
+// quotationFields gives the parts of one quotation.
+func quotationFields(q *economics.Quotation, part func(string, string, Kind, Limits, Slot) Row) []Row {
+	choice := func(name, label string, s Slot, options ...Option) Row {
+		r := part(name, label, Choice, Limits{}, s)
+		r.Options = options
+		return r
+	}
+	noise := part("noise", "noise, as printed", Number, Limits{10, 25, 60, 90}, at(&q.NoiseDB))
+	noise.Words = []string{"decibels", "decibel", "db", "dba", "db(a)"}
+	self, yard := Option{"self", "by your own hands", "me|myself|own hands|diy"}, Option{"yard", "by a yard", "a yard|boatyard"}
+	return []Row{
+		part("name", "your own name for it", Text, Limits{}, at(&q.Name)),
+		part("price", "price without fitting", Money, Limits{20, 200, 12000, 100000}, at(&q.Price)),
+		part("fitting", "fitting as quoted, parts and labour", Money, Limits{0, 0, 8000, 100000}, Slot{
+			Get: func() any { return q.Fitting },
+			Put: func(v any) { at(&q.Fitting).Put(v); q.FittingQuoted = true },
+		}),
+		choice("fitted_by", "who fits it", at(&q.FittedBy), self, yard),
+		choice("class", "small or larger unit", at(&q.Class), Option{"small", "a small unit", ""}, Option{"larger", "a larger unit", "large"}),
+		choice("form", "form", at(&q.Form), Option{"built_in", "built into the ice box", "built in|fixed|installed"},
+			Option{"free_standing", "a free-standing 12 V chest", "free standing|portable|chest"}),
+		part("rated_cooling", "cooling at -10 °C plate and 45 °C condenser, as printed", Power, Limits{5, 20, 400, 2000}, at(&q.Cooling)),
+		part("rated_amps", "average current, as printed", Current, Limits{0.05, 0.2, 6, 60}, at(&q.MeanAmps)),
+		part("rated_box", "largest box, as printed", Volume, Limits{10, 30, 500, 2000}, at(&q.BoxUpTo)),
+		part("running_amps", "current while it runs, as printed", Current, Limits{0.5, 1.5, 12, 60}, at(&q.RunningAmps)),
+		choice("cooled_by", "how it sheds its heat", at(&q.CooledBy), Option{"fins", "fins alone, without a fan", "still air|fin"},
+			Option{"locker_fan", "a fan in its locker", "locker fan|air"}, Option{"fan", "a ducted fan", "ducted fan|duct"},
+			Option{"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}),
+		choice("plate", "plate", at(&q.Plate), Option{"thin", "a thin plate", "evaporator|aluminium"},
+			Option{"eutectic", "a plate that stores cold", "holding|holding plate|cold plate|storing"}),
+		part("plate_size", "width and height of the plate", Opening, Limits{0.05, 0.1, 1.5, 3}, at(&q.PlateSize)),
+		part("chest_volume", "volume of a free-standing chest", Volume, Limits{5, 15, 120, 400}, at(&q.ChestVolume)),
+		choice("control", "how it is kept from running all day", at(&q.Control), Option{"thermostat", "a thermostat, one speed", "on off"},
+			Option{"speed", "a compressor whose speed can be set", "variable|variable speed|speed control"}),
+		part("refrigerant", "refrigerant, as printed", Text, Limits{}, at(&q.Refrigerant)),
+		part("warranty", "warranty", Years, Limits{0.1, 0.5, 10, 30}, at(&q.Warranty)),
+		noise,
+		part("age", "age, of a second-hand one", Years, Limits{0.1, 1, 20, 50}, at(&q.Age)),
+	}
+}
+
+// quotationFaults tells what of a quotation contradicts itself.
+func quotationFaults(q economics.Quotation) (found, expected string) {
+	chest := q.Form == economics.FreeStanding
+	switch {
+	case chest && q.FittingQuoted && q.Fitting > 0:
+		return "fitting of a free-standing chest", "no fitting, or form: built_in"
+	case chest && !q.PlateSize.Zero():
+		return "the plate of a free-standing chest", "no plate_size, or form: built_in"
+	case !chest && q.ChestVolume > 0:
+		return "a chest's volume for a unit built into the box", "form: free_standing, or rated_box"
+	case q.MeanAmps > 0 && q.RunningAmps > 0 && q.MeanAmps > q.RunningAmps:
+		return quantity.FormatCurrent(q.MeanAmps) + " on average and " + quantity.FormatCurrent(q.RunningAmps) + " while it runs", "rated_amps at most running_amps"
+	case q.Age > 0 && q.Warranty > 10:
+		return "a second-hand unit with " + quantity.FormatYears(q.Warranty) + " of warranty", "what is left of its warranty"
+	}
+	return "", ""
+}
+
+// namedTwice refuses quotations that share a name: nothing else tells them apart.
+func namedTwice(offers []economics.Quotation, places []Input) []Fault {
+	seen := map[string]bool{}
+	for i, q := range offers {
+		if seen[loose(q.Name)] {
+			return []Fault{{Line: places[i].Line, Column: places[i].Column, Found: "a second quotation named " + shorten(q.Name), Expected: "a name of its own for each"}}
+		}
+		seen[loose(q.Name)] = true
+	}
+	return nil
+}
