@@ -21,6 +21,9 @@ import (
 type comparer struct {
 	buyer, sort string
 	units       string // for all rows; empty for those of the first boat
+	preparedFor string
+	preparedBy  string
+	rates       []string // as told
 	reckon      reckoner
 	to          printer
 }
@@ -36,12 +39,17 @@ and with the work she needs. It is not a survey or a valuation.
 
 With --buyer the cruising, food, ice, money and habits of one answers file are
 put in place of every boat's own. All rows are in the units of the first boat,
-or in those of --units; sums stay in each boat's own currency.
+or in those of --units. Boats stand in the order of the middle price of a cold
+day; those with no way to keep food cold, and those nobody described, follow.
+
+Sums are in the buyer's currency, else in the first boat's. A boat told of in
+another is converted at --rate; without one her sums are left out.
 
 A file that cannot be read is told of and does not stop the others; the exit
 code is then 2.`,
 		Example: `  coldreckon compare sample:dunlin sample:saltmeadow -o boats.pdf
-  coldreckon compare --buyer buyer.yaml sample:dunlin boat.yaml --sort yearly
+  coldreckon compare --buyer buyer.yaml sample:dunlin boat.yaml --for "A. Buyer" -o boats.pdf
+  coldreckon compare sample:dunlin sample:kittiwake --rate EUR=1.08 --sort yearly
   coldreckon compare sample:dunlin sample:kittiwake --units metric
   coldreckon compare sample:dunlin boat.yaml --format csv`,
 		Args: arguments(1, 1<<20, "the FILE of at least one boat"),
@@ -53,10 +61,13 @@ code is then 2.`,
 		},
 	}
 	cmd.Flags().Var((*fileName)(&c.buyer), "buyer", "compare for the buyer told of in `FILE`")
-	cmd.Flags().StringVar(&c.sort, "sort", "", "put first what is best by "+oneOf(compare.SortKeys()))
+	cmd.Flags().StringVar(&c.sort, "sort", "price", "put first what is best by "+oneOf(compare.SortKeys()))
 	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(compare.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
 	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")
 	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
+	cmd.Flags().StringVar(&c.preparedFor, "for", "", "print that it was prepared for `NAME`")
+	cmd.Flags().StringVar(&c.preparedBy, "by", "", "print that it was prepared by `NAME`")
+	cmd.Flags().StringArrayVar(&c.rates, "rate", nil, "what one of another currency is worth, as `EUR=1.08`; may be given again")
 	c.reckon.addPriceFlags(cmd)
 	c.to.addFlags(cmd, "text", "pdf", "md", "html", "csv", "json")
 	return cmd
@@ -67,7 +78,15 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	if err := c.to.settle(out, append(slices.Clone(names), c.buyer, c.reckon.prices)...); err != nil {
 		return err
 	}
-	if c.sort != "" && !slices.Contains(compare.SortKeys(), c.sort) {
+	rates := compare.Rates{}
+	for _, text := range c.rates {
+		currency, rate, err := compare.ParseRate(text)
+		if err != nil {
+			return misuse("", "--rate: %v", err)
+		}
+		rates[currency] = rate
+	}
+	if !slices.Contains(compare.SortKeys(), c.sort) {
 		return misuse("", "--sort: found %q, expected %s", c.sort, oneOf(compare.SortKeys()))
 	}
 	var sys quantity.System
@@ -87,26 +106,31 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	if err != nil {
 		return err
 	}
-	pattern, buyer, err := out.buyer(c.buyer, pack.Book)
+	terms, buyer, err := out.buyer(c.buyer, pack.Book)
 	if err != nil {
 		return err
 	}
 	table, err := aside(ctx, func() (compare.Table, error) {
-		return compare.Compare(c.entries(ctx, out, names, buyer, sys, pack), pack, c.reckon.settings, out.progress(len(names))), nil
+		return compare.Compare(c.entries(ctx, out, names, buyer, sys, pack, rates), pack, c.reckon.settings, out.progress(len(names))), nil
 	})
 	if err != nil {
 		return err
 	}
-	table.Pattern, table.Version = pattern, buildVersion()
-	if c.sort != "" {
-		if err := table.Sort(c.sort); err != nil {
-			return err
-		}
+	table.Terms, table.Version, table.For, table.By = terms, buildVersion(), oneLine(c.preparedFor), oneLine(c.preparedBy)
+	currency := table.ForSums(rates)
+	if buyer != nil {
+		currency = buyer.Currency
+	}
+	table.InCurrency(currency, rates)
+	if err := table.Sort(c.sort); err != nil {
+		return err
 	}
 	info, err := c.to.info(out, systemOf(table))
 	if err != nil {
 		return err
 	}
+	table.Day = printedDay(info.Date)
+	info.Paper = info.Paper.Landscape()
 	err = c.to.write(ctx, out, func() ([]byte, error) {
 		switch c.to.format {
 		case "csv":
@@ -134,31 +158,31 @@ func systemOf(table compare.Table) quantity.System {
 
 // buyer reads the buyer's answers, and says for whom boats are compared. No
 // name gives no buyer.
-func (out surroundings) buyer(name string, book economics.Book) (pattern string, told *economics.Boat, err error) {
+func (out surroundings) buyer(name string, book economics.Book) (terms compare.Terms, told *economics.Boat, err error) {
 	if name == "" {
-		return "", nil, nil
+		return terms, nil, nil
 	}
 	boat, filled, err := out.told(name, book)
 	if err != nil {
-		return "", nil, err
+		return terms, nil, err
 	}
 	ground, err := filled.Ground()
 	if err != nil {
-		return "", nil, misuse("'coldreckon grounds' lists them all.", "%s: %v", name, err)
+		return terms, nil, misuse("'coldreckon grounds' lists them all.", "%s: %v", name, err)
 	}
-	return compare.PatternOf(filled, ground), &boat, nil
+	return compare.TermsOf(filled, ground), &boat, nil
 }
 
 // entries reads one boat after the other, until all are read or ctx is
 // cancelled, and puts all into one unit system: sys, or that of the first boat
 // if it is empty. What is wrong with a file is told at once, fault by fault.
-func (c *comparer) entries(ctx context.Context, out surroundings, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack) iter.Seq[compare.Entry] {
+func (c *comparer) entries(ctx context.Context, out surroundings, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack, rates compare.Rates) iter.Seq[compare.Entry] {
 	return func(yield func(compare.Entry) bool) {
 		for _, name := range names {
 			if ctx.Err() != nil {
 				return
 			}
-			boat, err := out.entry(name, buyer, pack.Book)
+			boat, err := out.entry(name, buyer, pack.Book, rates)
 			if err == nil {
 				err = c.reckon.oneCurrency(name, boat.Currency, pack.Book)
 			}
@@ -179,7 +203,7 @@ func (c *comparer) entries(ctx context.Context, out surroundings, names []string
 }
 
 // entry reads one boat and puts the buyer's answers in place of hers.
-func (out surroundings) entry(name string, buyer *economics.Boat, book economics.Book) (economics.Boat, error) {
+func (out surroundings) entry(name string, buyer *economics.Boat, book economics.Book, rates compare.Rates) (economics.Boat, error) {
 	if buyer == nil {
 		return out.boat(name, nil, book)
 	}
@@ -187,11 +211,7 @@ func (out surroundings) entry(name string, buyer *economics.Boat, book economics
 	if err != nil {
 		return economics.Boat{}, err
 	}
-	boat, err := compare.ForBuyer(hers, *buyer)
-	if err != nil {
-		return economics.Boat{}, misuse("", "%s: %v", name, err)
-	}
-	return complete(name, boat, book)
+	return complete(name, compare.ForBuyer(hers, *buyer, rates), book)
 }
 
 // told reads the answers of a FILE, as told and filled in. Prices told without a

@@ -26,3 +26,6 @@ func reportDate(flag string, env func(string) string) (time.Time, error) {
 	now := time.Now()
 	return time.Date(now.Year(), now.Month(), now.Day(), 0, 0, 0, 0, time.UTC), nil
 }
+
+// printedDay is how a day stands on a page.
+func printedDay(day time.Time) string { return day.Format("2 January 2006") }

@@ -14,7 +14,8 @@ const forceHint = "Name another file with -o, or write over this one with --forc
 var marks = [][]byte{
 	[]byte("Written by coldreckon "),
 	[]byte("<!-- Written by coldreckon "),
-	[]byte("note,file,name,error,currency,answer,"), // the columns of a comparison
+	[]byte("\ufeffnote,file,name,error,currency,answer,"), // the columns of a comparison
+	[]byte("note,file,name,error,currency,answer,"),       // the same of older ones
 	[]byte("{\n  \"program\": \"coldreckon\""),
 }
 

@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -34,16 +33,22 @@ var hers = []string{
 // cruises and with whom, what he eats, his money, how ice is bought where he
 // cruises, the crew's habits that cautions ask about, and units and currency.
 // Both are as told, before defaults are filled in: defaults that hang on the
-// buyer's answers then follow. It fails when prices of the boat were told in
-// another currency than the buyer's.
-func ForBuyer(boat, buyer economics.Boat) (economics.Boat, error) {
+// buyer's answers then follow. Prices of the boat told in another currency are
+// converted at its rate. Without one she stays in her own, in which his sums are
+// then read too: her box and how often it is cold can be compared, her costs
+// cannot.
+func ForBuyer(boat, buyer economics.Boat, rates Rates) economics.Boat {
+	currency := buyer.Currency
 	for _, key := range hers {
 		if how := boat.Known[key]; (how == quantity.Told || how == quantity.Measured) && boat.Currency != buyer.Currency {
-			return boat, fmt.Errorf("%s is in %s and the buyer reckons in %s; want one currency", key, named(boat.Currency), named(buyer.Currency))
+			currency = boat.Currency
 		}
 	}
+	if rate, ok := rates.of(currency); ok && currency != buyer.Currency {
+		boat, currency = converted(boat, rate), buyer.Currency
+	}
 	out := boat
-	out.Units, out.Currency = buyer.Units, buyer.Currency
+	out.Units, out.Currency = buyer.Units, currency
 	out.Cruising, out.Food, out.Money = buyer.Cruising, buyer.Food, buyer.Money
 	share := boat.Ice.ShareOfBox
 	out.Ice = buyer.Ice
@@ -68,7 +73,7 @@ func ForBuyer(boat, buyer economics.Boat) (economics.Boat, error) {
 			}
 		}
 	}
-	return out, nil
+	return out
 }
 
 func named(currency string) string {

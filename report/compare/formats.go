@@ -23,10 +23,18 @@ type jsonRange struct {
 	High    float64 `json:"high"`
 }
 
+// jsonPrice is a range whose ends are left out where they are endless.
+type jsonPrice struct {
+	Low     *float64 `json:"low,omitempty"`
+	Typical *float64 `json:"typical,omitempty"`
+	High    *float64 `json:"high,omitempty"`
+}
+
 type jsonCase struct {
 	Works    int       `json:"works_of_100_futures"`
 	ColdDays int       `json:"cold_days_of_100"`
 	First    jsonRange `json:"first_cost"`
+	PerYear  jsonRange `json:"then_a_year"`
 	Yearly   jsonRange `json:"yearly_cost"`
 }
 
@@ -36,6 +44,7 @@ type jsonOption struct {
 	Fitted   jsonCase           `json:"fitted"`
 	Work     []string           `json:"work"`
 	WorkCost jsonRange          `json:"work_cost"`
+	Price    jsonPrice          `json:"price_of_a_cold_day"`
 	Best     int                `json:"best_of_100_futures"`
 }
 
@@ -48,6 +57,8 @@ type jsonStop struct {
 	ID      string               `json:"id"`
 	Options []economics.OptionID `json:"options"` // empty: all
 	Text    string               `json:"text"`
+	// Unanswered: only questions that nobody answered call for it.
+	Unanswered bool `json:"unanswered,omitempty"`
 }
 
 type jsonBoat struct {
@@ -60,9 +71,14 @@ type jsonBoat struct {
 	Sure     *bool              `json:"sure,omitempty"`
 	Works    *bool              `json:"works,omitempty"`
 	Way      economics.OptionID `json:"cold_food_by,omitempty"`
+	Evidence string             `json:"evidence,omitempty"`
+	WhyNot   string             `json:"why_not,omitempty"`
+	ToldIn   string             `json:"told_in,omitempty"`
+	Rate     float64            `json:"rate,omitempty"`
 	Options  []jsonOption       `json:"options,omitempty"`
 	Box      *jsonBox           `json:"box,omitempty"`
 	Stops    []jsonStop         `json:"stops,omitempty"`
+	Unasked  []string           `json:"not_told,omitempty"`
 }
 
 type jsonBox struct {
@@ -86,6 +102,17 @@ func digits4(x float64) float64 {
 	return y
 }
 
+func priceOf(r quantity.Range) jsonPrice {
+	end := func(x float64) *float64 {
+		if math.IsInf(x, 0) || math.IsNaN(x) {
+			return nil
+		}
+		x = digits4(x)
+		return &x
+	}
+	return jsonPrice{end(r.Low), end(r.Typical), end(r.High)}
+}
+
 func jsonOf(r quantity.Range) jsonRange {
 	return jsonRange{digits4(r.Low), digits4(r.Typical), digits4(r.High)}
 }
@@ -102,13 +129,16 @@ func (t *Table) JSON() ([]byte, error) {
 		Schema  int        `json:"schema"`
 		Heading string     `json:"heading"`
 		Pattern string     `json:"pattern,omitempty"`
+		For     string     `json:"prepared_for,omitempty"`
+		By      string     `json:"prepared_by,omitempty"`
+		Day     string     `json:"date,omitempty"`
 		Sorted  string     `json:"sorted_by,omitempty"`
 		Version string     `json:"version,omitempty"`
 		Seed    uint64     `json:"seed"`
 		Futures int        `json:"futures"`
 		Prices  string     `json:"price_book"`
 		Boats   []jsonBoat `json:"boats"`
-	}{"coldreckon", schema, Heading, t.Pattern, t.Sorted, t.Version, t.Seed, t.Futures, t.Prices, boats}, "", "  ")
+	}{"coldreckon", schema, Heading, t.Terms.Line, t.For, t.By, t.Day, t.Sorted, t.Version, t.Seed, t.Futures, t.Prices, boats}, "", "  ")
 	if err != nil {
 		return nil, fmt.Errorf("comparison as JSON: %w", err)
 	}
@@ -121,14 +151,17 @@ func (r *Row) json() jsonBoat {
 		return b
 	}
 	b.Currency, b.Answer, b.Best, b.Sure, b.Works, b.Way = r.Currency, r.Answer, &r.Best, &r.Sure, &r.Works, r.Way
-	one := func(c Case) jsonCase { return jsonCase{c.Works, c.ColdDays, jsonOf(c.First), jsonOf(c.Yearly)} }
+	b.Evidence, b.WhyNot, b.ToldIn, b.Rate, b.Unasked = string(r.Grade), r.WhyNot, r.ToldIn, r.Rate, r.Unasked
+	one := func(c Case) jsonCase {
+		return jsonCase{c.Works, c.ColdDays, jsonOf(c.First), jsonOf(c.PerYear), jsonOf(c.Yearly)}
+	}
 	for i := range r.Options {
 		o := &r.Options[i]
 		work := o.Work
 		if work == nil {
 			work = []string{}
 		}
-		b.Options = append(b.Options, jsonOption{o.ID, one(o.AsTold), one(o.Fitted), work, jsonOf(o.WorkCost), o.Best})
+		b.Options = append(b.Options, jsonOption{o.ID, one(o.AsTold), one(o.Fitted), work, jsonOf(o.WorkCost), priceOf(o.Price), o.Best})
 	}
 	x := r.Box
 	b.Box = &jsonBox{digits4(x.VolumeL), jsonOf(x.Leak), x.LeakHow, x.LeakFrom, map[string]jsonFigure{
@@ -140,16 +173,20 @@ func (r *Row) json() jsonBoat {
 		if options == nil {
 			options = []economics.OptionID{}
 		}
-		b.Stops = append(b.Stops, jsonStop{s.ID, options, s.Text})
+		b.Stops = append(b.Stops, jsonStop{s.ID, options, s.Text, s.Unanswered})
 	}
 	return b
 }
 
+// byteOrderMark has a spreadsheet read the text as UTF-8.
+const byteOrderMark = "\ufeff"
+
 // CSV gives the comparison as a table with one line a boat and a head line
-// (RFC 4180). A text that a spreadsheet would take for a formula stands behind
+// (RFC 4180), behind a byte-order mark. A text that a spreadsheet would take for a formula stands behind
 // an apostrophe. The first column of every line repeats that it is no survey.
 func (t *Table) CSV() ([]byte, error) {
 	var out bytes.Buffer
+	out.WriteString(byteOrderMark)
 	w := csv.NewWriter(&out)
 	w.UseCRLF = true
 	head := []string{"note", "file", "name", "error", "currency", "answer", "answer_of_100", "sure", "works", "cold_food_by"}
@@ -159,7 +196,7 @@ func (t *Table) CSV() ([]byte, error) {
 		}
 	}
 	head = append(head, "box_volume_l", "volume_how", "foam", "foam_how", "state", "state_how", "lid_seal", "lid_seal_how", "drain", "drain_how",
-		"leak_w_per_k_low", "leak_w_per_k", "leak_w_per_k_high", "leak_how", "stops")
+		"leak_w_per_k_low", "leak_w_per_k", "leak_w_per_k_high", "leak_how", "stops", "evidence", "why_not", "not_told", "told_in", "rate")
 	lines := [][]string{head}
 	for i := range t.Rows {
 		lines = append(lines, t.Rows[i].csv(len(head)))
@@ -172,10 +209,16 @@ func (t *Table) CSV() ([]byte, error) {
 
 var optionColumns = []string{"works_as_told_of_100", "works_fitted_of_100", "cold_days_as_told_of_100", "cold_days_fitted_of_100",
 	"work", "work_cost_low", "work_cost", "work_cost_high", "first_cost_fitted_low", "first_cost_fitted", "first_cost_fitted_high",
-	"yearly_as_told_low", "yearly_as_told", "yearly_as_told_high", "yearly_fitted_low", "yearly_fitted", "yearly_fitted_high"}
+	"yearly_as_told_low", "yearly_as_told", "yearly_as_told_high", "yearly_fitted_low", "yearly_fitted", "yearly_fitted_high",
+	"then_a_year_low", "then_a_year", "then_a_year_high", "cold_day_low", "cold_day", "cold_day_high"}
 
 func (r *Row) csv(columns int) []string {
-	num := func(x float64) string { return strconv.FormatFloat(digits4(x), 'f', -1, 64) }
+	num := func(x float64) string {
+		if math.IsInf(x, 0) || math.IsNaN(x) {
+			return ""
+		}
+		return strconv.FormatFloat(digits4(x), 'f', -1, 64)
+	}
 	three := func(x quantity.Range) []string { return []string{num(x.Low), num(x.Typical), num(x.High)} }
 	line := []string{"not a survey or a valuation", inert(r.File), inert(r.Name), inert(r.Error)}
 	if r.Error != "" {
@@ -186,7 +229,7 @@ func (r *Row) csv(columns int) []string {
 		o := &r.Options[i]
 		line = append(line, strconv.Itoa(o.AsTold.Works), strconv.Itoa(o.Fitted.Works), strconv.Itoa(o.AsTold.ColdDays), strconv.Itoa(o.Fitted.ColdDays),
 			strings.Join(o.Work, "; "))
-		for _, x := range []quantity.Range{o.WorkCost, o.Fitted.First, o.AsTold.Yearly, o.Fitted.Yearly} {
+		for _, x := range []quantity.Range{o.WorkCost, o.Fitted.First, o.AsTold.Yearly, o.Fitted.Yearly, o.Fitted.PerYear, o.Price} {
 			line = append(line, three(x)...)
 		}
 	}
@@ -200,7 +243,11 @@ func (r *Row) csv(columns int) []string {
 	for _, s := range r.Stops {
 		stops = append(stops, s.ID)
 	}
-	return append(line, string(b.LeakHow), strings.Join(stops, " "))
+	rate := ""
+	if r.Rate > 0 {
+		rate = num(r.Rate)
+	}
+	return append(line, string(b.LeakHow), strings.Join(stops, " "), string(r.Grade), inert(r.WhyNot), strings.Join(r.Unasked, "; "), inert(r.ToldIn), rate)
 }
 
 // inert keeps a spreadsheet from taking an owner's text for a formula.

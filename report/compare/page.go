@@ -4,72 +4,141 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"coldreckon/economics"
-	"coldreckon/economics/climate"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 	"coldreckon/report/words"
 )
 
 // Title heads the comparison and names its file.
 const Title = "Boats compared: cold food aboard"
 
-// PatternOf says in a sentence for whom boats are compared.
-func PatternOf(buyer economics.Boat, ground climate.Ground) string {
-	nights := 0.0
-	for _, n := range buyer.Cruising.Nights {
-		nights += n
-	}
-	people := "1 person"
-	if buyer.Cruising.Crew != 1 {
-		people = quantity.FormatNumber(buyer.Cruising.Crew) + " people"
-	}
-	return fmt.Sprintf("For a buyer who spends %s nights a year aboard with %s, in %s, on trips of %s nights, shopping every %s days, over %s.",
-		quantity.FormatNumber(nights), people, ground.Name, quantity.FormatNumber(buyer.Cruising.TripNights),
-		quantity.FormatNumber(buyer.Cruising.ShopEveryDays), quantity.FormatYears(buyer.Money.Years))
-}
-
-// Document lays the comparison out for print, plain text and Markdown.
+// Document lays the comparison out: the boats on one board, on paper laid on its
+// side, and behind it the details.
 func (t *Table) Document() layout.Document {
-	d := layout.Document{Title: Title, Subject: Heading, Foot: "Not a survey or a valuation"}
+	d := layout.Document{Title: Title, Subject: Heading, Foot: "An aid to planning. Not a survey or a valuation", Margins: layout.Margins{Side: 14, Top: 20, Bottom: 18}}
 	if t.Version != "" {
 		d.Foot = "coldreckon " + t.Version + " · " + d.Foot
 	}
-	d.Part(layout.Heading{Level: 0, Text: Title})
-	d.Add(layout.Note{Heavy: true, Blocks: []layout.Block{layout.Para{Lead: Heading, Text: "It reckons what cold food would take on each boat from what was told of her. " +
-		"Nobody looked at a hull, an engine or a wire for it, and it puts no price on a boat."}}})
-	pattern := t.Pattern
-	if pattern == "" {
-		pattern = "Each boat is reckoned with her own cruising pattern, so costs are not like for like."
-	}
-	d.Add(layout.Para{Text: pattern})
-	for _, line := range []string{t.orderText(), t.currencyText()} {
-		if line != "" {
-			d.Add(layout.Para{Text: line, Style: layout.Small})
-		}
-	}
-	d.Add(layout.Heading{Level: 1, Text: "Cold food on each boat"}, t.answers(),
-		layout.Para{Style: layout.Small, Text: "Cold enough: in so many of 100 equally likely futures the food is cold on as many days as wanted, as she stands → with the work. " +
-			"A year: all costs spread over the years. In brackets the range that holds eight of ten futures; for the work, all its prices low or high. Stops: those of this way."})
-	for _, chart := range t.charts() {
-		d.Add(chart)
-	}
-	d.Add(layout.Heading{Level: 1, Text: "The four ways"}, t.ways())
+	d.Part(layout.Heading{Level: 0, Text: t.finding()},
+		layout.Para{Wide: true, Style: layout.Small, Lead: Heading, Text: "Nobody looked at a hull, an engine or a wire for it, and it puts no price on a boat. " + t.prepared()},
+		layout.Para{Wide: true, Style: layout.Fine, Lead: t.termsLead(), Text: t.termsText()})
+	d.Add(t.boards()...)
+	reading := layout.Para{Style: layout.Small, Lead: "To read it.", Text: t.readingText()}
+	d.Add(layout.Kept{reading})
+	d.Part(layout.Heading{Level: 1, Text: "The ways, and the work"}, t.ways())
 	d.Add(layout.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
-		layout.Para{Style: layout.Small, Text: "Measured: by a test aboard, or from a log. Remembered: from how long ice has lasted. Reckoned: worked out from the walls, as told or assumed. " +
-			"Told: somebody's word. Assumed: nobody said, a usual value is taken. A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
+		layout.Para{Style: layout.Small, Text: "Measured: by a test aboard or a log. Remembered: from how long ice has lasted. Reckoned: from the walls, as told or assumed. " +
+			"Told: somebody's word. Assumed: a usual value. A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
 	d.Add(layout.Heading{Level: 1, Text: "To be cleared first"})
 	d.Add(t.stops()...)
 	d.Add(layout.Para{Style: layout.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})
 	return d
 }
 
+// stands reports whether a boat stands over the heavy rule: she has a place, and
+// her sums are in the table's currency.
+func (t *Table) stands(r *Row) bool { return r.Placed() && !t.foreign(r) }
+
+// inOrder gives the rows as they stand, those with a place first.
+func (t *Table) inOrder() []*Row {
+	var with, without []*Row
+	for i := range t.Rows {
+		if r := &t.Rows[i]; t.stands(r) {
+			with = append(with, r)
+		} else {
+			without = append(without, r)
+		}
+	}
+	return append(with, without...)
+}
+
+// least is the boat on which a cold day costs least, nil where none is priced.
+func (t *Table) least() *Row {
+	var best *Row
+	for i := range t.Rows {
+		if r := &t.Rows[i]; t.stands(r) && r.priced() && (best == nil || r.middlePrice() < best.middlePrice()) {
+			best = r
+		}
+	}
+	return best
+}
+
+// nameInTitle is how wide a name may be in the finding, mm.
+const nameInTitle = 90
+
+// finding is what the page says, in one sentence.
+func (t *Table) finding() string {
+	can := 0
+	for i := range t.Rows {
+		if t.Rows[i].Placed() {
+			can++
+		}
+	}
+	short := func(r *Row) string {
+		return sheet.Shorten(r.name(), sheet.Type{Size: 20, Face: sheet.Bold}, nameInTitle)
+	}
+	if len(t.Rows) == 1 {
+		r := &t.Rows[0]
+		if can == 1 {
+			return fmt.Sprintf("%s can keep food cold, by %s", short(r), words.In(r.Way))
+		}
+		return short(r) + ": " + strings.ToLower(r.standing())
+	}
+	text := fmt.Sprintf("%d of %d boats can keep food cold", can, len(t.Rows))
+	if least := t.least(); least != nil && can > 1 {
+		text += "; a cold day costs least on " + short(least)
+	}
+	return text
+}
+
+// prepared says for whom, by whom and when.
+func (t *Table) prepared() string {
+	var parts []string
+	for _, p := range []struct{ lead, name string }{{"Prepared for ", t.For}, {"Prepared by ", t.By}, {"", t.Day}} {
+		if p.name != "" {
+			parts = append(parts, p.lead+p.name)
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return strings.Join(parts, " · ") + "."
+}
+
+func (t *Table) termsLead() string {
+	if t.Terms.Line == "" {
+		return "No one buyer:"
+	}
+	return "The buyer:"
+}
+
+func (t *Table) termsText() string {
+	if t.Terms.Line == "" {
+		return "each boat is reckoned with her own nights, crew and money, so costs are not like for like."
+	}
+	return t.Terms.Line
+}
+
+// readingText explains the board, and says what to know of order and money.
+func (t *Table) readingText() string {
+	parts := []string{"Works: in so many of 100 equally likely futures the food is cold on as many days as wanted; thin, as she is, full, with the work. " +
+		"At first: unit and work, with the range of 80 of 100 futures. Price of a cold day: over living on food that keeps; bar 80 of 100 futures, white mark the middle. " +
+		"Stops: to be cleared before her way is suitable; they stand at the end. Of the ways: works as she is → with the work, and what it costs a year, all in all."}
+	for _, line := range []string{t.orderText(), t.currencyText()} {
+		if line != "" {
+			parts = append(parts, line)
+		}
+	}
+	return strings.Join(parts, " ")
+}
+
 func (t *Table) orderText() string {
 	var parts []string
 	if t.Sorted != "" {
-		parts = append(parts, "Sorted by "+sortWords[t.Sorted]+".")
+		parts = append(parts, "In the order of "+sortWords[t.Sorted]+"; under the heavy rule what has no place.")
 	}
 	if n := t.Failed(); n > 0 {
 		parts = append(parts, fmt.Sprintf("%d of %d could not be reckoned; the reason stands in the row.", n, len(t.Rows)))
@@ -77,18 +146,31 @@ func (t *Table) orderText() string {
 	return strings.Join(parts, " ")
 }
 
-// currencyText says that sums differ in more than their amount, or that prices
-// were taken from a book in another currency; empty where all share one.
+// currencyText says which boats' sums are left out or converted, and where the
+// prices came from a book in another currency.
 func (t *Table) currencyText() string {
-	var found []string
+	var left, rates, found []string
 	for i := range t.Rows {
-		if r := &t.Rows[i]; r.Error == "" && !slices.Contains(found, named(r.Currency)) {
-			found = append(found, named(r.Currency))
+		r := &t.Rows[i]
+		if r.Error != "" {
+			continue
+		}
+		if t.foreign(r) {
+			left = append(left, r.name()+" ("+named(r.Currency)+")")
+		}
+		if rate := fmt.Sprintf("%.4g for one %s", r.Rate, r.ToldIn); r.ToldIn != "" && !slices.Contains(rates, rate) {
+			rates = append(rates, rate)
+		}
+		if own := r.toldIn(); !slices.Contains(found, own) {
+			found = append(found, own)
 		}
 	}
 	var out []string
-	if len(found) > 1 {
-		out = append(out, "Each boat's sums stand in her own currency: "+words.Join(found)+". Nothing is converted: compare and sort within one currency only.")
+	if len(rates) > 0 {
+		out = append(out, "Converted to "+named(t.common())+" at "+words.Join(rates)+".")
+	}
+	if len(left) > 0 {
+		out = append(out, "Sums in another currency are left out: "+words.Join(left)+". A rate places them: --rate, as in --rate EUR=1.08.")
 	}
 	if book := t.BookCurrency; book != "" && slices.ContainsFunc(found, func(own string) bool { return own != book }) {
 		out = append(out, fmt.Sprintf("The price book is in %s. Where no price was told, its figures are taken as the boat's own currency, one for one.", book))
@@ -96,44 +178,54 @@ func (t *Table) currencyText() string {
 	return strings.Join(out, " ")
 }
 
+// toldIn is the currency that a boat was reckoned in.
+func (r *Row) toldIn() string {
+	if r.ToldIn != "" {
+		return r.ToldIn
+	}
+	return named(r.Currency)
+}
+
+// whyNot says why a row stands under the heavy rule.
+func (t *Table) whyNot(r *Row) string {
+	switch {
+	case r.Error != "":
+		return r.Error
+	case r.WhyNot == "":
+		return "Her sums are in " + named(r.Currency) + " and are left out. A rate would give her a place in the order."
+	}
+	return r.WhyNot
+}
+
 // sortWords names each sort key in plain words.
 var sortWords = map[string]string{
-	"name": "name", "yearly": "the yearly cost of cold food", "first": "the first cost of cold food", "work": "the cost of the work needed",
+	"name": "name", "price": "the middle price of a cold day", "yearly": "the yearly cost of cold food", "first": "the first cost of cold food", "work": "the cost of the work needed",
 	"cold": "how often food is cold as she stands", "leak": "leak", "volume": "volume of the box", "stops": "number of stops",
 	"ice": "the yearly cost of ice", "small": "the yearly cost of a small unit", "larger": "the yearly cost of a larger unit",
 }
 
-// head names a row: boat and file.
-func (r *Row) head() string {
-	name := r.Name
-	if name == "" {
-		name = "(no name)"
+func (r *Row) name() string {
+	if r.Name == "" {
+		return "(no name)"
 	}
-	if r.File == "" {
-		return name
-	}
-	return name + "\n" + inLines(r.File)
+	return r.Name
 }
 
-// fileLine is how many characters of a file's name fit beside one another.
-const fileLine = 16
+// head names a row in a table: boat and file.
+func (r *Row) head() string { return strings.TrimSuffix(r.name()+"\n"+r.File, "\n") }
 
-// inLines breaks a long file name after the marks between its parts.
-func inLines(name string) string {
-	var lines []string
-	line := ""
-	for name != "" {
-		part := name
-		if i := strings.IndexAny(name, `/\:_-`); i >= 0 {
-			part = name[:i+1]
-		}
-		name = name[len(part):]
-		if line != "" && utf8.RuneCountInString(line+part) > fileLine {
-			lines, line = append(lines, line), ""
-		}
-		line += part
+// work lists the work of her way; "no work" where none is needed.
+func (r *Row) work() string {
+	o := r.Of(r.Way)
+	if len(o.Work) == 0 {
+		return "no work"
 	}
-	return strings.Join(append(lines, line), "\n")
+	var pieces []string
+	for _, piece := range o.Work {
+		name, _, _ := strings.Cut(piece, ": ") // how it is done stands in her own report
+		pieces = append(pieces, name)
+	}
+	return strings.Join(pieces, "; ")
 }
 
 // money prints a sum as the boat's report does.
@@ -150,91 +242,108 @@ func turn(told, fitted string) string {
 	return told + " → " + fitted
 }
 
+// answers are the figures of the board.
 func (t *Table) answers() layout.Table {
-	out := layout.Table{Columns: []layout.Column{
-		{Head: "Boat", Share: 0.17}, {Head: "Cold food by", Share: 0.19}, {Head: "Cold enough", Share: 0.13}, {Head: "Work needed, and its cost", Share: 0.3},
-		{Head: "A year", Share: 0.14}, {Head: "Stops", Right: true, Share: 0.07},
-	}}
-	for i := range t.Rows {
-		r := &t.Rows[i]
-		if r.Error != "" {
-			out.Rows = append(out.Rows, []string{r.head(), "not reckoned", "", r.Error})
+	out := layout.Table{Columns: []layout.Column{{Head: "Boat"}, {Head: "Cold food by"}, {Head: "Works, of 100"}, {Head: "Costs at first, then a year"},
+		{Head: "A cold day"}, {Head: "Evidence, stops"}}}
+	for _, r := range t.inOrder() {
+		if r.Error != "" || r.NotTold {
+			out.Rows = append(out.Rows, []string{r.head(), r.standing() + ": " + t.whyNot(r)})
 			continue
 		}
 		o := r.Of(r.Way)
-		work := "none"
-		if len(o.Work) > 0 {
-			cost := "costs nothing"
-			if o.WorkCost.High > 0 {
-				cost = r.band(o.WorkCost)
+		works, known := turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), string(r.Grade)+", "+stopCount(len(r.StopsFor(r.Way)))
+		if !t.stands(r) {
+			head := r.standing() + ": "
+			if r.Placed() {
+				head = words.Name(r.Way) + ". "
 			}
-			work = words.Capital(strings.Join(o.Work, "; ")) + "\n" + cost
+			out.Rows = append(out.Rows, []string{r.head(), head + t.whyNot(r), works, "", "", known})
+			continue
 		}
-		out.Rows = append(out.Rows, []string{r.head(), r.way(), turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), work, r.band(o.Fitted.Yearly),
-			fmt.Sprint(len(r.StopsFor(r.Way)))})
+		price := r.unpriced()
+		if r.priced() {
+			price = fmt.Sprintf("%s (%s–%s)", r.price(), bare(r.money(economics.SayDown(o.Price.Low))), bare(r.money(economics.SayUp(o.Price.High))))
+		}
+		out.Rows = append(out.Rows, []string{r.head(), words.Name(r.Way) + ": " + r.work(), works, r.band(o.Fitted.First) + ", then " + r.money(o.Fitted.PerYear.Typical),
+			price, known})
 	}
 	return out
 }
 
-// way names the way to cold food.
-func (r *Row) way() string {
-	name := words.Name(r.Way)
-	close := ""
-	if !r.Sure {
-		close = ", too close to call"
+func stopCount(n int) string {
+	if n == 0 {
+		return "no stop"
 	}
-	switch {
-	case !r.Works:
-		return name + " comes nearest; nothing does"
-	case r.Answer == "":
-		return name + "; nothing to decide"
-	}
-	return fmt.Sprintf("%s; best in %d of 100%s", name, r.Best, close)
+	return words.Plural(float64(n), "stop")
 }
 
-func (t *Table) ways() layout.Table {
-	out := layout.Table{Columns: []layout.Column{{Head: "Boat", Share: 0.16}}}
-	for _, id := range economics.Options {
-		out.Columns = append(out.Columns, layout.Column{Head: words.Name(id), Share: 0.21})
+// bare is an amount without the currency before it; what is endless is more.
+func bare(amount string) string {
+	if amount == "–" {
+		return "more"
 	}
-	for i := range t.Rows {
-		r := &t.Rows[i]
-		if r.Error != "" {
+	if i := strings.IndexAny(amount, "0123456789"); i > 0 {
+		return amount[i:]
+	}
+	return amount
+}
+
+// coldWays are those that can keep food cold.
+var coldWays = [3]economics.OptionID{economics.IceOnly, economics.SmallUnit, economics.LargerUnit}
+
+// ways sets the ways to cold food side by side, a line a boat. No work is named
+// for a boat without a place.
+func (t *Table) ways() layout.Table {
+	out := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Boat", Share: 0.13}}}
+	for _, id := range coldWays {
+		out.Columns = append(out.Columns, layout.Column{Head: words.Name(id), Share: 0.11})
+	}
+	out.Columns = append(out.Columns, layout.Column{Head: "The work for her way, and its cost", Share: 0.54})
+	for _, r := range t.inOrder() {
+		if r.Error != "" || r.NotTold {
 			continue
 		}
-		cells := []string{r.Name}
-		for k := range r.Options {
-			o := &r.Options[k]
-			works := "works " + turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works))
-			if o.ID == economics.DryStores {
-				works = "nothing is cold"
+		cells := []string{r.name()}
+		for _, id := range coldWays {
+			o := r.Of(id)
+			parts := []string{turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works))}
+			if !t.foreign(r) {
+				parts = append(parts, r.money(o.Fitted.Yearly.Typical))
 			}
-			cells = append(cells, fmt.Sprintf("%s\nfirst %s\nyearly %s", works, r.band(o.Fitted.First), r.band(o.Fitted.Yearly)))
+			cells = append(cells, strings.Join(parts, " · "))
 		}
-		out.Rows = append(out.Rows, cells)
+		work := ""
+		if r.Placed() {
+			work = r.work()
+			if o := r.Of(r.Way); o.WorkCost.High > 0 && !t.foreign(r) {
+				work += ": " + r.band(o.WorkCost)
+			}
+		}
+		out.Rows = append(out.Rows, append(cells, work))
 	}
 	return out
 }
 
 func (t *Table) boxes() layout.Table {
-	out := layout.Table{Columns: []layout.Column{
-		{Head: "Boat", Share: 0.18}, {Head: "Volume"}, {Head: "Foam"}, {Head: "Its state"}, {Head: "Lid seal"}, {Head: "Drain"}, {Head: "Leak", Share: 0.18},
+	out := layout.Table{Fine: true, Columns: []layout.Column{
+		{Head: "Boat", Share: 0.18}, {Head: "Volume"}, {Head: "Foam"}, {Head: "Its state"}, {Head: "Lid seal"}, {Head: "Drain"}, {Head: "Leak", Share: 0.24},
 	}}
-	for i := range t.Rows {
-		r := &t.Rows[i]
+	for _, r := range t.inOrder() {
 		if r.Error != "" {
 			continue
 		}
 		b := r.Box
 		cell := func(f Datum) string { return f.Value + ", " + string(f.How) }
 		leak := func(x float64) string { return quantity.FormatConductance(quantity.WattPerKelvin(x), r.System) }
-		out.Rows = append(out.Rows, []string{r.Name, cell(b.Volume), cell(b.Foam), cell(b.State), cell(b.Seal), cell(b.Drain),
+		out.Rows = append(out.Rows, []string{r.name(), cell(b.Volume), cell(b.Foam), cell(b.State), cell(b.Seal), cell(b.Drain),
 			fmt.Sprintf("%s (%s), %s", leak(b.Leak.Typical), quantity.Span(leak(b.Leak.Low), leak(b.Leak.High)), b.LeakHow)})
 	}
 	return out
 }
 
-// stops lists each stop once, with the ways and boats it concerns.
+// stops lists each stop once, with the ways and boats it concerns; those that
+// come only from unanswered questions are a line a boat.
 func (t *Table) stops() []layout.Block {
 	type group struct {
 		ways  string
@@ -247,6 +356,9 @@ func (t *Table) stops() []layout.Block {
 	var found []*entry
 	for i := range t.Rows {
 		for _, s := range t.Rows[i].Stops {
+			if s.Unanswered {
+				continue
+			}
 			k := slices.IndexFunc(found, func(e *entry) bool { return e.stop.ID == s.ID && e.stop.Text == s.Text })
 			if k < 0 {
 				found, k = append(found, &entry{stop: s}), len(found)
@@ -259,11 +371,8 @@ func (t *Table) stops() []layout.Block {
 			e.groups[g].boats = append(e.groups[g].boats, t.Rows[i].Name)
 		}
 	}
-	if len(found) == 0 {
-		return []layout.Block{layout.Para{Text: "No stop was found on any boat."}}
-	}
 	reckoned := len(t.Rows) - t.Failed()
-	var list layout.List
+	list := layout.List{Fine: true}
 	for _, e := range found {
 		var who []string
 		for _, g := range e.groups {
@@ -275,7 +384,39 @@ func (t *Table) stops() []layout.Block {
 		}
 		list.Items = append(list.Items, layout.Item{Lead: words.Capital(strings.Join(who, "; ")) + ".", Text: e.stop.Text})
 	}
-	return []layout.Block{layout.Para{Keep: true, Text: "No way above is suitable before these are cleared. Each says which ways and boats it concerns."}, list}
+	var out []layout.Block
+	if len(list.Items) > 0 {
+		out = append(out, layout.Para{Keep: true, Wide: true, Text: "No way above is suitable before these are cleared. Each says which ways and boats it concerns."}, list)
+	}
+	if untold := t.untold(); len(untold.Items) > 0 {
+		out = append(out, layout.Para{Keep: true, Wide: true, Text: "Not told, and to be answered before anything is bought:"}, untold)
+	}
+	if len(out) == 0 {
+		out = append(out, layout.Para{Text: "No stop was found on any boat."})
+	}
+	return out
+}
+
+// untold lists what nobody told of each boat though a stop hangs on it, boats
+// with the same list together.
+func (t *Table) untold() layout.List {
+	var lists []string
+	boats := map[string][]string{}
+	for _, r := range t.inOrder() {
+		if len(r.Unasked) == 0 {
+			continue
+		}
+		list := words.Join(r.Unasked) + "."
+		if boats[list] == nil {
+			lists = append(lists, list)
+		}
+		boats[list] = append(boats[list], r.name())
+	}
+	out := layout.List{Fine: true}
+	for _, list := range lists {
+		out.Items = append(out.Items, layout.Item{Lead: words.Join(boats[list]) + ":", Text: list})
+	}
+	return out
 }
 
 // waysOf names the options that a stop concerns.

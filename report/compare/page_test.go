@@ -3,6 +3,7 @@ package compare
 import (
 	"bytes"
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 	"time"
@@ -25,19 +26,19 @@ func stretched(t *testing.T, n int, sys quantity.System, scale float64, name str
 		r.Name = fmt.Sprintf("%s %d", name, i+1)
 		for k := range r.Options {
 			o := &r.Options[k]
-			for _, x := range []*quantity.Range{&o.WorkCost, &o.AsTold.First, &o.AsTold.Yearly, &o.Fitted.First, &o.Fitted.Yearly} {
+			for _, x := range []*quantity.Range{&o.WorkCost, &o.AsTold.First, &o.AsTold.Yearly, &o.Fitted.First, &o.Fitted.PerYear, &o.Fitted.Yearly} {
 				*x = x.Scale(scale)
 			}
 		}
 		made.Rows = append(made.Rows, r)
 	}
-	made.Pattern = "For a buyer who spends 40 nights a year aboard with 2 people."
+	made.Terms = Terms{Line: "Maine Coast, 40 nights a year in trips of 3, 2 aboard", Worth: 5}
 	return made
 }
 
 func drawnOn(t *testing.T, made Table, paper sheet.Paper) *sheet.Recording {
 	t.Helper()
-	r, err := sheet.NewRecording(paper)
+	r, err := sheet.NewRecording(paper.Landscape())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -60,7 +61,7 @@ func TestNothingClipsOrOverlaps(t *testing.T) {
 		for _, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
 			r := drawnOn(t, stretched(t, c.n, c.sys, c.scale, c.name), paper)
 			w, h := r.Paper()
-			for _, o := range r.Outside(sheet.Rect{W: w, H: h}.Inset(21.9, 9, 21.9, 9)) {
+			for _, o := range r.Outside(sheet.Rect{W: w, H: h}.Inset(13.9, 9, 13.9, 9)) {
 				t.Errorf("%d boats, %s: outside the margins: %v", c.n, paper, o)
 			}
 			for _, pair := range r.Collisions() {
@@ -72,14 +73,14 @@ func TestNothingClipsOrOverlaps(t *testing.T) {
 
 // On every page that a table reaches, its head stands again.
 func TestHeadsAreRepeated(t *testing.T) {
-	r := drawnOn(t, stretched(t, 40, quantity.Metric, 1, "Osprey"), sheet.A4)
+	r := drawnOn(t, stretched(t, 80, quantity.Metric, 1, "Osprey"), sheet.A4)
 	pages := map[int]bool{}
 	heads := map[int]bool{}
 	for _, o := range r.Ops {
-		if o.Kind == sheet.TextOp && o.Text == "Work needed, and its cost" {
+		if o.Kind == sheet.TextOp && o.Text == "Works, of 100" {
 			heads[o.Page] = true
 		}
-		if o.Kind == sheet.TextOp && o.Text == "not reckoned" {
+		if o.Kind == sheet.TextOp && o.Text == "Not reckoned" {
 			pages[o.Page] = true
 		}
 	}
@@ -138,79 +139,145 @@ func TestFileIsValidAndAlwaysTheSame(t *testing.T) {
 	}
 }
 
-// The first drawing says where cold food costs least; only later ones do not.
-func TestTheDrawingSaysWhatItShows(t *testing.T) {
-	r := drawnOn(t, stretched(t, 60, quantity.Metric, 1, "Osprey"), sheet.A4)
-	least, others := 0, 0
-	for _, o := range r.Ops {
-		if o.Kind == sheet.TextOp && strings.HasPrefix(o.Text, "Cold food costs least on Osprey") {
-			least++
-		}
-		if o.Kind == sheet.TextOp && strings.HasPrefix(o.Text, "The other boats") {
-			others++
-		}
-	}
-	if least != 1 || others != 1 {
-		t.Errorf("%d drawings name the least and %d the others, want 1 and 1 for 45 boats", least, others)
-	}
-}
-
-// A bar of the drawing runs from the low to the high mark on an axis from zero.
+// The bars of the board run from the low to the high price on one scale, and
+// the mark stands at the middle one.
 func TestBarsAreToScale(t *testing.T) {
 	made := table(t)
-	var rows []*Row
-	for i := range made.Rows {
-		if made.Rows[i].Error == "" {
-			rows = append(rows, &made.Rows[i])
-		}
-	}
-	r, err := sheet.NewRecording(sheet.A4)
+	rows := made.inOrder()
+	b := board{&made, rows, scaleFor(rows, 0), closeRow}
+	r, err := sheet.NewRecording(sheet.A4.Landscape())
 	if err != nil {
 		t.Fatal(err)
 	}
 	r.AddPage()
-	if err := drawRanges(r, sheet.Rect{X: 20, Y: 20, W: 160, H: 60}, "A finding.", rows, 1000); err != nil {
+	const left, wide = 14.0, boardParts // a part of the width is a millimetre
+	if err := b.draw(r, sheet.Rect{X: left, Y: 20, W: wide, H: b.height(wide)}); err != nil {
 		t.Fatal(err)
 	}
-	zero, full := 20+nameShare*160, 20+(1-valueShare)*160
-	var bars []sheet.Op
-	for _, o := range r.Ops {
-		if o.Kind == sheet.LineOp && o.Pen.Width == 0.9 {
-			bars = append(bars, o)
+	place := func(price float64) float64 {
+		return left + barsAt + (priceAt-barsAt)*min(max(price, 0), b.scale.top)/b.scale.top
+	}
+	checked := 0
+	for i, row := range rows {
+		if !row.priced() {
+			continue
+		}
+		checked++
+		mid := 20 + boardHead + closeRow*(float64(i)+0.5)
+		p := row.Of(row.Way).Price
+		bar, mark := false, false
+		for _, o := range r.Ops {
+			if o.Kind != sheet.AreaOp || math.Abs(o.Box.Y+o.Box.H/2-mid) > 0.01 {
+				continue
+			}
+			bar = bar || math.Abs(o.Box.X-place(p.Low)) < 0.01 && math.Abs(o.Box.Right()-max(place(p.High), place(p.Low)+0.3)) < 0.01
+			mark = mark || math.Abs(o.Box.X+o.Box.W/2-place(p.Typical)) < 0.01
+		}
+		if !bar || !mark {
+			t.Errorf("%s: bar %v and mark %v for %v on a scale to %g", row.Name, bar, mark, p, b.scale.top)
 		}
 	}
-	if len(bars) != len(rows) {
-		t.Fatalf("%d bars for %d boats", len(bars), len(rows))
+	if checked == 0 {
+		t.Fatal("no boat of the fixture has a price")
 	}
-	for i, bar := range bars {
-		y := rows[i].Of(rows[i].Way).Fitted.Yearly
-		if got, want := bar.Points[1].X, zero+(full-zero)*min(y.High, 1000)/1000; got-want > 0.1 || want-got > 0.1 {
-			t.Errorf("%s: the bar ends at %.1f mm, want %.1f", rows[i].Name, got, want)
+}
+
+// Thirty boats, with all that stands behind them, take six sheets of either paper.
+func TestThirtyBoatsFitSixPages(t *testing.T) {
+	for _, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
+		if r := drawnOn(t, stretched(t, 30, quantity.US, 1, "Osprey"), paper); r.Page() > 6 {
+			t.Errorf("%s: %d pages, want 6 at most", paper, r.Page())
 		}
 	}
 }
 
-// Sums in several currencies are not like for like, and the page says so.
+// Both papers hold the same headings on the same pages, as long as one page holds
+// all boats.
+func TestPapersAgree(t *testing.T) {
+	for _, n := range []int{2, 6} {
+		var pages [2]string
+		for i, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
+			for _, o := range drawnOn(t, stretched(t, n, quantity.Metric, 1, "Osprey"), paper).Ops {
+				if o.Kind == sheet.BookmarkOp {
+					pages[i] += fmt.Sprintf("%d %s\n", o.Page, o.Text)
+				}
+			}
+		}
+		if pages[0] != pages[1] {
+			t.Errorf("%d boats: A4 has\n%sLetter has\n%s", n, pages[0], pages[1])
+		}
+	}
+}
+
+// Sums in another currency are left out, or converted at the rate told.
 func TestCurrenciesThatDiffer(t *testing.T) {
+	const left, book = "are left out", "The price book is in $"
+	said := func(made Table) string { return strings.Join(strings.Fields(made.Document().Text()), " ") }
 	made := table(t)
-	const note, book = "Nothing is converted", "The price book is in $."
-	if text := made.Document().Text(); strings.Contains(text, note) || strings.Contains(text, book) {
+	if text := said(made); strings.Contains(text, left) || strings.Contains(text, book) {
 		t.Error("one currency, and the page speaks of several")
 	}
-	made.Rows[2].Currency = "EUR"
-	if text := strings.Join(strings.Fields(made.Document().Text()), " "); !strings.Contains(text, note) || !strings.Contains(text, ": $ and EUR.") || !strings.Contains(text, book) {
-		t.Errorf("two currencies, and the page does not say which:\n%s", text)
+	other := &made.Rows[2]
+	other.Currency = "EUR"
+	before := other.Of(other.Way).Fitted.First.Typical
+	if text := said(made); !strings.Contains(text, left) || !strings.Contains(text, other.Name+" (EUR)") || !strings.Contains(text, book) || strings.Contains(text, "EUR1") {
+		t.Errorf("two currencies, and the page does not say which, or prints a sum of the other:\n%s", text)
+	}
+	if err := made.Sort("yearly"); err != nil {
+		t.Fatal(err)
+	}
+	if made.Rows[2].Currency != "EUR" || made.Rows[3].Error == "" {
+		t.Error("a boat in another currency stands among the sums of this one")
+	}
+	currency, rate, err := ParseRate("€=1.08")
+	if err != nil {
+		t.Fatal(err)
+	}
+	rates := Rates{currency: rate}
+	made.InCurrency(made.ForSums(rates), rates)
+	other = &made.Rows[2]
+	if got := other.Of(other.Way).Fitted.First.Typical; math.Abs(got-1.08*before) > 1e-9*before || other.Currency != "$" || other.ToldIn != "EUR" {
+		t.Errorf("€%g is %s%g at 1.08", before, other.Currency, got)
+	}
+	if text := said(made); strings.Contains(text, left) || !strings.Contains(text, "Converted to $ at 1.08 for one EUR") {
+		t.Errorf("converted, and the page does not say so:\n%s", text)
+	}
+	for _, bad := range []string{"", "EUR", "EUR=", "=1.1", "EUR=0", "EUR=-1", "EUR=x", "EUR=NaN", "EUR=Inf"} {
+		if _, _, err := ParseRate(bad); err == nil {
+			t.Errorf("%q is a rate", bad)
+		}
 	}
 }
 
-// A long file name breaks after a mark; a short one, and a single part, do not.
-func TestFileNamesBreakBetweenTheirParts(t *testing.T) {
-	for name, want := range map[string]string{
-		"boat.yaml": "boat.yaml", "sample:saltmeadow": "sample:\nsaltmeadow", "club/2026/osprey-and-plover.yaml": "club/2026/\nosprey-and-\nplover.yaml",
-		"supercalifragilistic": "supercalifragilistic", `C:\boats\osprey.yaml`: "C:\\boats\\\nosprey.yaml", "": "",
-	} {
-		if got := inLines(name); got != want {
-			t.Errorf("%q breaks as %q, want %q", name, got, want)
+// Under the heavy rule stands what has no place: a boat nobody described and one
+// that no way keeps cold, without work or price; and for whom it was prepared.
+func TestWhatHasNoPlace(t *testing.T) {
+	made := table(t)
+	r := &made.Rows[2]
+	r.NotTold, r.WhyNot = true, "Nobody told the size of her box."
+	nothing := &made.Rows[3]
+	nothing.Works, nothing.WhyNot = false, "No way keeps food cold as often as you want."
+	made.For, made.By, made.Day = "A. Buyer", "B. Broker", "30 November 2026"
+	rec := drawnOn(t, made, sheet.Letter)
+	seen := map[string]float64{}
+	for _, o := range rec.Ops {
+		if o.Kind == sheet.TextOp && o.Page == 1 {
+			seen[o.Text] = o.Box.Y
 		}
+	}
+	if !(seen["Osprey"] > 0 && seen["Osprey"] < seen["Plover"] && seen["Osprey"] < seen["Avocet"]) {
+		t.Errorf("places on the page: %v", seen)
+	}
+	if seen["Not enough told"] == 0 || seen["Nothing found"] == 0 {
+		t.Error("the page does not say why two boats have no place")
+	}
+	text := made.Document().Markdown()
+	for _, want := range []string{"Prepared for A. Buyer · Prepared by B. Broker · 30 November 2026", "1 of 4 boats", "Not enough told: Nobody told"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the page lacks %q:\n%s", want, text)
+		}
+	}
+	if !made.Rows[0].Placed() || made.least() != &made.Rows[0] {
+		t.Error("the one boat with a place is not the least dear")
 	}
 }

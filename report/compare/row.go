@@ -40,11 +40,30 @@ type Row struct {
 	// works in nine of ten futures with the work, or the one that comes nearest
 	// to it.
 	Way economics.OptionID
+	// Case is the kind of answer, Grade how well its figures are known.
+	Case  economics.Case
+	Grade economics.EvidenceGrade
+	// NotTold tells that nobody described her box: what is reckoned of her is
+	// that of a usual boat.
+	NotTold bool
+	// WhyNot says why she has no place among the others; empty where she has.
+	WhyNot string
+	// ToldIn is the currency that her sums were converted from, at Rate of the
+	// table's currency for one of it; empty where nothing was converted.
+	ToldIn string
+	Rate   float64
 	// Options are the four, in the order of economics.Options.
 	Options [4]Option
 	Box     Box
 	Stops   []Stop
+	// Unasked names what nobody told and would clear the stops that are
+	// Unanswered, in plain words.
+	Unasked []string
 }
+
+// Placed reports whether she has a place in the order: a way was found that
+// does what is wanted, of a boat that somebody described.
+func (r *Row) Placed() bool { return r.Error == "" && r.WhyNot == "" }
 
 // Of gives the row's figures of an option; nil for an option that is none of the
 // four, and in a row with an error.
@@ -64,6 +83,10 @@ type Option struct {
 	Work           []string       // pieces of work, in the order a yard would do them
 	WorkCost       quantity.Range // at first, with all prices of the book low or all high
 	Best           int            // of 100 futures, in how many it is best
+	// Price is what a cold day costs with the work: low, middle and high of the
+	// futures, infinite where none is won; ExtraDays how many a year it wins.
+	Price     quantity.Range
+	ExtraDays float64
 }
 
 // Case is an option as the boat stands, or with the work.
@@ -71,8 +94,8 @@ type Case struct {
 	Works    int // of 100 futures
 	ColdDays int // of 100 days aboard, in typical years
 	// Money at typical inputs, with the 10th and 90th percentiles over futures:
-	// paid at first, and a year all in all.
-	First, Yearly quantity.Range
+	// paid at first, in a usual year after that, and a year all in all.
+	First, PerYear, Yearly quantity.Range
 }
 
 // Stop is a caution that must be cleared before an option can be called
@@ -81,6 +104,8 @@ type Stop struct {
 	ID      string
 	Text    string
 	Options []economics.OptionID // which it concerns; empty means all
+	// Unanswered tells that only questions which nobody answered call for it.
+	Unanswered bool
 }
 
 // rowOf reckons one boat, with the same settings as all others. It never
@@ -141,7 +166,7 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 	row = Row{
 		File: e.File, Name: e.Boat.Name, Currency: e.Boat.Currency, System: e.Boat.Units,
 		Answer: r.Answer.Way(), Best: r.Answer.WayOf100, Sure: len(r.Answer.Ways) == 1, Works: works(r.Answer.Case),
-		Box: boxOf(r),
+		Case: r.Answer.Case, Grade: r.Answer.Grade, NotTold: !described(&e.Boat), Box: boxOf(r),
 	}
 	var sets []economics.Facts
 	for i := range r.Options {
@@ -149,6 +174,10 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 		sets = append(sets, r.Options[i].Fitted.Facts)
 	}
 	row.Way = row.coldWay()
+	if other := r.Answer.Otherwise; other != "" { // the best that no hazard forbids
+		row.Way = other
+	}
+	row.WhyNot = whyNot(&row, r, pack.Book)
 	findings, err := pack.Judge(sets...)
 	if err != nil {
 		return Row{}, err
@@ -160,6 +189,16 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 		s := Stop{ID: f.ID, Text: words.Local(f.Text, e.Boat.Units)}
 		if len(f.Options) < len(economics.Options) {
 			s.Options = f.Options
+		}
+		unasked, err := unansweredBehind(f.ID, pack, sets)
+		if err != nil {
+			return Row{}, err
+		}
+		s.Unanswered = len(unasked) > 0
+		for _, name := range unasked {
+			if !slices.Contains(row.Unasked, name) {
+				row.Unasked = append(row.Unasked, name)
+			}
 		}
 		row.Stops = append(row.Stops, s)
 	}
@@ -199,11 +238,12 @@ func (r *Row) coldWay() economics.OptionID {
 	return best.ID
 }
 
-// StopsFor gives the stops that concern an option.
+// StopsFor gives the stops that concern an option, those left out that come
+// only from unanswered questions.
 func (r *Row) StopsFor(id economics.OptionID) []Stop {
 	var out []Stop
 	for _, s := range r.Stops {
-		if len(s.Options) == 0 || slices.Contains(s.Options, id) {
+		if !s.Unanswered && (len(s.Options) == 0 || slices.Contains(s.Options, id)) {
 			out = append(out, s)
 		}
 	}
@@ -217,7 +257,7 @@ func share100(f economics.Facts, name string) int {
 }
 
 func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics.Book) Option {
-	out := Option{ID: o.ID, Best: o.BestOf100}
+	out := Option{ID: o.ID, Best: o.BestOf100, Price: o.PriceOfCold, ExtraDays: o.ExtraDays.Typical}
 	out.AsTold = caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands)
 	out.Fitted = caseOf(&o.Fitted, o.WorksOf100, o.FittedBands)
 	told := words.Of(r, book).Work(o.ID)
@@ -244,6 +284,6 @@ func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
 	}
 	return Case{
 		Works: works, ColdDays: share100(o.Facts, "cold_share"),
-		First: band(o.First, bands.First), Yearly: band(o.Yearly, bands.Yearly),
+		First: band(o.First, bands.First), PerYear: band(o.PerYear, bands.PerYear), Yearly: band(o.Yearly, bands.Yearly),
 	}
 }
