@@ -2,6 +2,7 @@ package economics
 
 import (
 	"math"
+	"slices"
 
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
@@ -71,7 +72,15 @@ func chestSpec(volume quantity.Litre) heat.Spec {
 
 // foamKnown reports whether foam and its state were told rather than assumed.
 func (b Boat) foamKnown() bool {
-	return (b.told("box.foam") || b.told("box.faces")) && (b.told("box.state") || b.told("box.faces"))
+	return b.toldOfFaces("foam") && b.toldOfFaces("state")
+}
+
+// toldOfFaces reports whether the owner gave an item of the whole box or of any
+// single face.
+func (b Boat) toldOfFaces(item string) bool {
+	return b.told("box."+item) || slices.ContainsFunc(heat.Sides[:], func(side heat.Side) bool {
+		return b.told("box.faces." + string(side) + "." + item)
+	})
 }
 
 // told reports whether the owner gave the answer of the key.

@@ -28,7 +28,7 @@
 //	            the cheapest work that suffices: fit.go, search.go;
 //	            offers of units: quotation.go, quotations.go
 //	one future  future.go, outcome.go, money.go, fortnight.go; for rules: facts.go, factrows.go
-//	all futures inputs.go, futures.go, study.go, losses.go, answer.go, breakeven.go
+//	all futures inputs.go, inputrows.go, futures.go, study.go, losses.go, answer.go, breakeven.go
 //	out         reckoning.go
 //
 // Units are in the types or the names; where neither tells:

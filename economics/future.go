@@ -39,9 +39,3 @@ const (
 	BareAllRound
 	foamCases
 )
-
-// Typical is the future in which every input takes its typical value.
-var Typical = Future{
-	Leak: 1, Use: 1, Nights: 1, IcePrice: 1, Errand: 1, Unit: 1, Fitting: 1, Life: 1, Upkeep: 1,
-	Eta: 1, Capacity: 1, House: 1, Sun: 1, Battery: 1, Spoilage: 1, Materials: 1, Drinks: 1, Film: 1, Stow: 1, Sky: 1,
-}

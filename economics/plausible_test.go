@@ -85,7 +85,7 @@ func plausible(seed uint64) Boat {
 	tell("box.drain", func() { box.Drain = oneOf(rng, heat.OpenDrain, heat.TrappedDrain, heat.NoDrain) })
 	tell("box.cabin_offset", func() { box.CabinOffset = quantity.Kelvin(uniform(rng, 0, 6)) })
 	tell("box.cover", func() { box.Cover = oneOf(rng, quantity.No, quantity.No, quantity.Yes) })
-	tell("box.faces", func() {
+	tell("box.foam", func() {
 		faces := map[heat.Side]Face{}
 		foam, state := quantity.Metre(uniform(rng, 0.015, 0.1)), oneOf(rng, heat.Dry, heat.Damp, heat.Wet)
 		material := oneOf(rng, heat.OldPolyurethane, heat.Polyurethane, heat.XPS, heat.EPS, heat.Cork)
@@ -101,7 +101,7 @@ func plausible(seed uint64) Boat {
 	tell("food.target", func() { food.Target = quantity.Celsius(oneOf(rng, 3, 4, 4, 5, 7)) })
 	tell("food.kg_per_person_day", func() { food.KgPerPersonDay = quantity.Kilogram(uniform(rng, 0.8, 2)) })
 	tell("food.must_be_cold_share", func() { food.MustBeColdShare = oneOf[quantity.Fraction](rng, 0.1, 0.2, 0.3) })
-	tell("food.drinks", func() { food.DrinksADay = float64(rng.IntN(6)) })
+	tell("food.drinks_a_day", func() { food.DrinksADay = float64(rng.IntN(6)) })
 	tell("food.cool_is_enough", func() { food.CoolIsEnough = oneOf(rng, quantity.No, quantity.No, quantity.No, quantity.Yes) })
 	tell("food.dry_premium", func() { food.DryPremium = quantity.Money(uniform(rng, 0.3, 5)) })
 	tell("food.cold_days_wanted", func() { food.ColdDaysWanted = oneOf[quantity.Fraction](rng, 0.5, 0.8, 0.9, 0.95) })

@@ -193,7 +193,7 @@ func (a author) swing() []layout.Block {
 		}
 		low, high := a.v.Ends(in)
 		if i < drawn {
-			c.Rows = append(c.Rows, chart.SwingRow{Label: words.Figure(in.Input), AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
+			c.Rows = append(c.Rows, chart.SwingRow{Label: in.Short, AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
 		}
 		worth := "–"
 		switch {

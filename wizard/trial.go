@@ -2,7 +2,6 @@ package wizard
 
 import (
 	"fmt"
-	"maps"
 	"math"
 	"reflect"
 	"slices"
@@ -66,14 +65,17 @@ var decides = map[string]bool{"ice.share_of_box": true, "ice.carry_limit": true}
 
 // tryAll weighs every open question whose answer the reckoning takes for
 // granted, details apart, and what is in the box already, which moves no figure.
-func (t *talk) tryAll() error {
+func (t *talk) tryAll(uncertain []economics.InputFigures) error {
 	t.Prompter.Say("One moment. I am trying what else could turn this.")
 	boat := t.File.Told()
 	t.trials = []candidate{}
-	uncertain := slices.Concat(slices.Collect(maps.Values(narrowing))...)
+	var sharpens []string
+	for _, in := range uncertain {
+		sharpens = append(sharpens, in.SharpenedBy...)
+	}
 	for _, row := range questions.All() {
 		if row.Detail && !decides[row.Key] || row.Safety || row.Key == worthKey || row.Key == "box.fitted_unit" ||
-			slices.Contains(uncertain, row.Key) || !open(row.Key, &boat) {
+			slices.Contains(sharpens, row.Key) || !open(row.Key, &boat) {
 			continue
 		}
 		c := candidate{key: row.Key}

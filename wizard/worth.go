@@ -78,7 +78,7 @@ func (t *talk) worthMost(r *economics.Reckoning, s scale) (candidate, error) {
 		return best, nil
 	}
 	if t.trials == nil {
-		if err := t.tryAll(); err != nil {
+		if err := t.tryAll(r.Futures.Inputs); err != nil {
 			return candidate{}, err
 		}
 	}
@@ -114,37 +114,14 @@ func open(key string, boat *economics.Boat) bool {
 	return ok && row.Asked(*boat) && !answered(boat, key)
 }
 
-// narrowing gives, for each uncertain input of a reckoning, the questions that
-// sharpen it, the most telling first. UNIT stands for the unit that the answer
-// turns on. Inputs that no answer can sharpen are left out.
-var narrowing = map[string][]string{
-	"leak":          {"box.state", "evidence.ice_history", "box.lid_seal", "box.inside", "box.material", "box.drain"},
-	"use":           {"box.opens_per_day", "food.food_per_person_day"},
-	"cabin":         {"box.cabin_offset"},
-	"nights":        {"cruising.nights"},
-	"drinks":        {"food.drinks_a_day"},
-	"ice_price":     {"ice.kind", "ice.price"},
-	"ice_errand":    {"ice.trip_cost", "ice.carry_limit", "ice.unit_size"},
-	"unit_price":    {"units_considered.UNIT.price"},
-	"fitting":       {"money.fitted_by", "units_considered.UNIT.fitting"},
-	"unit_life":     {"units_considered.UNIT.life_years"},
-	"upkeep":        {"units_considered.UNIT.upkeep"},
-	"unit_capacity": {"units_considered.UNIT.rated_cooling"},
-	"other_loads":   {"power.other_loads"},
-	"sun":           {"power.mounting"},
-	"battery":       {"power.battery_age"},
-	"spoilage":      {"food.must_be_cold_share"},
-	"materials":     {"money.fitted_by", "box.reachable"},
-}
-
 // sharpening gives the open question of the uncertain input worth most.
 func sharpening(r *economics.Reckoning, s scale, boat *economics.Boat) candidate {
 	inputs := slices.Clone(r.Futures.Inputs)
 	slices.SortStableFunc(inputs, func(a, b economics.InputFigures) int { return cmp.Compare(s.of(worthOf(b)), s.of(worthOf(a))) })
 	unit := unitInPlay(r)
 	for _, in := range inputs {
-		for _, key := range narrowing[in.Name] {
-			key = strings.Replace(key, "UNIT", unit, 1)
+		for _, key := range in.SharpenedBy {
+			key = strings.Replace(key, "{unit}", unit, 1)
 			if open(key, boat) {
 				return candidate{key: key, worth: worthOf(in)}
 			}

@@ -71,7 +71,7 @@ func (v Voice) movers() []economics.InputFigures {
 // movesTheDay says what an input does to the price of a day.
 func (v Voice) movesTheDay(in economics.InputFigures) string {
 	low, high := v.Ends(in)
-	return fmt.Sprintf("%s: at %s a %s day costs %s, at %s %s.", Capital(Figure(in.Input)), low, v.cold(), v.price(in.PriceLow), high, v.price(in.PriceHigh))
+	return fmt.Sprintf("%s: at %s a %s day costs %s, at %s %s.", Capital(in.Short), low, v.cold(), v.price(in.PriceLow), high, v.price(in.PriceHigh))
 }
 
 // rival tells whether a unit's break-even with ice can change the answer: one
@@ -121,45 +121,11 @@ func (v Voice) flip(in economics.InputFigures) string {
 // beyond words "the figure lies beyond its switching value".
 func (v Voice) beyond(in economics.InputFigures) string {
 	at := v.Value(in.Input, in.SwitchAt)
-	more, above := "less than", in.SwitchAbove
-	if above {
-		more = "more than"
+	more, fewer := "less than", "fewer than"
+	if in.SwitchAbove {
+		more, fewer = "more than", "more than"
 	}
-	switch in.Name {
-	case "leak":
-		return fmt.Sprintf("the box leaks %s %s", more, at)
-	case "cabin":
-		return fmt.Sprintf("the cabin is %s %s warmer than the air outside", more, at)
-	case "nights":
-		if !above {
-			more = "fewer than"
-		}
-		return fmt.Sprintf("you spend %s %s aboard a year", more, at)
-	case "ice_price":
-		return fmt.Sprintf("ice costs %s %s", more, at)
-	case "ice_errand":
-		return fmt.Sprintf("fetching ice costs %s %s a time", more, at)
-	case "unit_price":
-		return fmt.Sprintf("the small unit costs %s %s, and the larger in step", more, at)
-	case "fitting":
-		return fmt.Sprintf("fitting the small unit costs %s %s, and the larger in step", more, at)
-	case "unit_life":
-		return fmt.Sprintf("a small unit lasts %s %s", more, at)
-	case "upkeep":
-		return fmt.Sprintf("upkeep of a small unit costs %s %s a year", more, at)
-	case "unit_capacity":
-		return fmt.Sprintf("the small unit cools %s %s", more, at)
-	case "other_loads":
-		return fmt.Sprintf("everything else aboard takes %s %s", more, at)
-	case "battery":
-		return fmt.Sprintf("the battery holds %s %s", more, at)
-	case "drinks":
-		if !above {
-			more = "fewer than"
-		}
-		return fmt.Sprintf("each of you drinks %s %s cold", more, at)
-	}
-	return fmt.Sprintf("%s is %s %s", in.Label, more, at)
+	return strings.NewReplacer("{more}", more, "{fewer}", fewer, "{at}", at).Replace(in.Beyond)
 }
 
 // Value prints a figure of an uncertain input in the owner's units. An input
@@ -243,20 +209,4 @@ func (v Voice) Apart(lead, next economics.OptionID) float64 {
 func (v Voice) BestTwo() (lead, next economics.OptionID, ok bool) {
 	f := v.r.Futures
 	return f.Preferred, f.Runner, f.Preferred != f.Runner
-}
-
-// Figure is the short name of an uncertain input, for charts: "price of ice".
-func Figure(in economics.Input) string {
-	if name := shortFigures[in.Name]; name != "" {
-		return name
-	}
-	return in.Label
-}
-
-var shortFigures = map[string]string{
-	"leak": "leak of the box", "use": "use of the box", "cabin": "warmth of the cabin", "nights": "nights aboard", "ice_price": "price of ice",
-	"ice_errand": "cost of fetching ice", "unit_price": "price of a unit", "fitting": "cost of fitting it", "unit_life": "life of a unit", "upkeep": "upkeep of a unit",
-	"unit_efficiency": "efficiency of a unit", "unit_capacity": "cooling power", "other_loads": "other loads aboard", "sun": "shade on the panel",
-	"battery": "battery left by age", "spoilage": "food spoiled", "materials": "cost of the work",
-	"drinks": "cold drinks", "ice_film": "how well ice cools", "stowed_heat": "cold stored in the box", "sky": "sun of the ground",
 }

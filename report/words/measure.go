@@ -44,7 +44,7 @@ func (v Voice) MeasureFirst() []Measure {
 	}
 	for _, in := range v.r.Futures.Inputs {
 		if v.WorthKnowing(in) || v.movesPrice(in) {
-			m := Measure{What: in.Label, Short: Figure(in.Input), Worth: in.EVPPI, How: v.how(in.Name), Key: in.Name}
+			m := Measure{What: in.Label, Short: in.Short, Worth: in.EVPPI, How: v.findOut(in.Input), Key: in.Name}
 			if v.movesPrice(in) {
 				m.Moves = [2]float64{in.PriceLow, in.PriceHigh}
 			}
@@ -111,52 +111,7 @@ func (v Voice) EVPI() string {
 		v.Money(f.EVPI), v.Money(2*f.EVPIError))
 }
 
-// how names the cheapest way to find a figure out.
-func (v Voice) how(name string) string {
-	switch name {
-	case "leak":
-		ice := v.r.Boat.Ice
-		return fmt.Sprintf("Test the box: shut the lid on weighed ice for a day and weigh what melts. It costs about %s of ice.", v.Money(2*float64(ice.UnitSize)*float64(ice.Price)))
-	case "use":
-		return "Keep a tally for a week: what goes into the box, and how often the lid opens."
-	case "cabin":
-		return "Hang one thermometer in the cabin and one in the shade outside for a few days."
-	case "nights":
-		return "Count the nights in your last three log books."
-	case "ice_price":
-		return "Note what ice costs at your next three stops."
-	case "ice_errand":
-		return "Add up fuel and fares of your last runs for ice."
-	case "unit_price":
-		return "Ask two dealers for a price with everything that is needed to fit it."
-	case "fitting":
-		return "Ask a yard for a fixed price, or try a cardboard dummy of the unit in its place."
-	case "unit_life":
-		return "Ask how long the warranty runs and what owners of older boats have seen."
-	case "upkeep":
-		return "Ask owners what they spent on theirs in the last five years."
-	case "unit_efficiency":
-		return "Ask for watt-hours a day measured in a box like yours, not for an average current."
-	case "unit_capacity":
-		return "Read the cooling power at −10/45 °C in the maker's data sheet."
-	case "other_loads":
-		return "Read the battery monitor, or clamp a meter on the main cable, for two days at anchor."
-	case "sun":
-		return "Note the charge controller's daily yield for a week at anchor."
-	case "battery":
-		return "Run a known load from a full battery until its lowest voltage, and time it."
-	case "drinks":
-		return "Count the cans and bottles of one trip."
-	case "ice_film":
-		return "Lay a thermometer among the food for two trips with ice, and note how much ice is left when it gets too warm."
-	case "stowed_heat":
-		return "Weigh what always lives in the box."
-	case "sky":
-		return "Ask for the mean daily sun of a weather station near you, in kWh/m²."
-	case "spoilage":
-		return "Note what you throw away on the next two trips."
-	case "materials":
-		return "Price foam, gasket and fittings at a chandler."
-	}
-	return "Ask somebody who has one."
+// findOut names the cheapest way to find a figure out.
+func (v Voice) findOut(in economics.Input) string {
+	return strings.ReplaceAll(in.FindOut, "{cost}", v.Money(float64(in.FindOutCost)))
 }

@@ -276,11 +276,12 @@ func TestMoneyIsRoundedToWhatIsKnown(t *testing.T) {
 func TestFlips(t *testing.T) {
 	r := made()
 	r.Boat.Units = quantity.US
-	in := func(name, unit string, at float64, above bool, chance float64) economics.InputFigures {
-		return economics.InputFigures{Input: economics.Input{Name: name, Label: "label of " + name, Unit: unit, Typical: 1}, SwitchAt: at, SwitchAbove: above, SwitchTo: economics.DryStores, ChanceBeyond: chance, SwitchKnown: true}
+	in := func(beyond, unit string, at float64, above bool, chance float64) economics.InputFigures {
+		return economics.InputFigures{Input: economics.Input{Beyond: beyond, Unit: unit, Typical: 1}, SwitchAt: at, SwitchAbove: above, SwitchTo: economics.DryStores, ChanceBeyond: chance, SwitchKnown: true}
 	}
 	r.Futures.Inputs = []economics.InputFigures{
-		in("ice_price", "money/kg", 1.1, false, 0.12), in("nights", "nights", 51.3, false, 0.35), in("leak", "W/K", 2, true, 0.06), in("sun", "", 0.8, false, 0.05), in("battery", "Ah", 80, false, 0.02),
+		in("ice costs {more} {at}", "money/kg", 1.1, false, 0.12), in("you spend {fewer} {at} aboard a year", "nights", 51.3, false, 0.35),
+		in("the box leaks {more} {at}", "W/K", 2, true, 0.06), in("the sun is {more} {at}", "", 0.8, false, 0.05), in("the battery holds {more} {at}", "Ah", 80, false, 0.02),
 	}
 	var got []string
 	for _, f := range Of(r, economics.Book{}).Flips() {
@@ -290,7 +291,7 @@ func TestFlips(t *testing.T) {
 		"If you spend fewer than 51 nights aboard a year, dry stores are better. 35 of 100 futures lie there.",
 		"If ice costs less than $0.50/lb, dry stores are better. 12 of 100 futures lie there.",
 		"If the box leaks more than 3.8 Btu/h·°F, dry stores are better. 6 of 100 futures lie there.", // 2 W/K x 1.8956, NIST SP 811
-		"If label of sun is less than 80 % of what was reckoned, dry stores are better. 5 of 100 futures lie there.",
+		"If the sun is less than 80 % of what was reckoned, dry stores are better. 5 of 100 futures lie there.",
 	}
 	if strings.Join(got, "\n") != strings.Join(want, "\n") {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
@@ -303,7 +304,7 @@ func TestMeasureFirst(t *testing.T) {
 	r := made()
 	r.Of(economics.SmallUnit).Fitted.Yearly = 200
 	in := func(name string, worth, low, high float64, taste bool) economics.InputFigures {
-		return economics.InputFigures{Input: economics.Input{Name: name, Label: name, Taste: taste}, EVPPI: worth, PriceLow: low, PriceHigh: high}
+		return economics.InputFigures{Input: economics.Input{Name: name, FindOut: "Count {cost}.", FindOutCost: 12, Taste: taste}, EVPPI: worth, PriceLow: low, PriceHigh: high}
 	}
 	r.Futures.Inputs = []economics.InputFigures{in("nights", 50, 6, 3, false), in("cold_day_worth", 900, 1, 9, true), in("upkeep", 2, 4, 4.5, false),
 		in("leak", 140, 4, 5, false), in("ice_price", 0, 2, 7, false)}
@@ -315,7 +316,7 @@ func TestMeasureFirst(t *testing.T) {
 	if got != "leak nights ice_price " {
 		t.Errorf("measure first %q, want leak, then nights, then the price of ice", got)
 	}
-	if got, want := v.MeasureText(v.MeasureFirst()[1]), "worth about $50 a year to know; moves a cold day from about $6 to $3. Count the nights in your last three log books."; got != want {
+	if got, want := v.MeasureText(v.MeasureFirst()[1]), "worth about $50 a year to know; moves a cold day from about $6 to $3. Count $12."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }
@@ -385,7 +386,7 @@ func TestMoreIce(t *testing.T) {
 func TestNoFlipToTheAnswer(t *testing.T) {
 	r := made()
 	r.Futures.Preferred = economics.IceOnly
-	r.Futures.Inputs = []economics.InputFigures{{Input: economics.Input{Name: "nights", Unit: "nights"}, SwitchAt: 80, SwitchAbove: true, SwitchTo: economics.SmallUnit, ChanceBeyond: 0.2, SwitchKnown: true}}
+	r.Futures.Inputs = []economics.InputFigures{{Input: economics.Input{Name: "nights", Unit: "nights", Beyond: "you spend {fewer} {at} aboard a year"}, SwitchAt: 80, SwitchAbove: true, SwitchTo: economics.SmallUnit, ChanceBeyond: 0.2, SwitchKnown: true}}
 	for _, f := range Of(r, economics.Book{}).Flips() {
 		if f.Beyond >= 0 {
 			t.Errorf("%q changes nothing", f.Text)
