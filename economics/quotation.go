@@ -204,12 +204,12 @@ type Unsaid string
 
 // What an offer may leave out that decides something.
 const (
-	NoCooling  Unsaid = "cooling"      // watts, and at which temperatures
-	NoAmps     Unsaid = "running_amps" // while it runs
-	NoAmbient  Unsaid = "ambient"      // the box and the air behind an average current or a box size
-	NoPlate    Unsaid = "plate_size"
-	NoCondens  Unsaid = "cooled_by"
-	NoWarranty Unsaid = "warranty"
+	NoCooling   Unsaid = "cooling"      // watts, and at which temperatures
+	NoAmps      Unsaid = "running_amps" // while it runs
+	NoAmbient   Unsaid = "ambient"      // the box and the air behind an average current or a box size
+	NoPlate     Unsaid = "plate_size"
+	NoCondenser Unsaid = "cooled_by"
+	NoWarranty  Unsaid = "warranty"
 )
 
 // Unsaid lists what the offer leaves out.
@@ -224,7 +224,7 @@ func (q *Quotation) Unsaid() []Unsaid {
 	add(q.RunningAmps == 0, NoAmps)
 	add(q.MeanAmps > 0 || q.BoxUpTo > 0, NoAmbient)
 	add(q.Form != FreeStanding && q.PlateSize.Zero(), NoPlate)
-	add(q.CooledBy == "", NoCondens)
+	add(q.CooledBy == "", NoCondenser)
 	add(q.Warranty == 0, NoWarranty)
 	return out
 }

@@ -51,6 +51,7 @@ func TestExamplesWork(t *testing.T) {
 			}
 			for name, text := range map[string]string{
 				"boat.yaml":        dunlin.Text,
+				"offers.yaml":      dunlin.Text + "\nquotations:\n  - {name: Quayside, price: $1350}\n  - {name: Upriver, price: $1780, rated_cooling: 70 W}\n",
 				"buyer.yaml":       "cruising:\n  ground: chesapeake-bay\n",
 				"club.yaml":        "kind: own-prices\nprices:\n  - {id: ice_block, low: 1, typical: 2, high: 3}\n",
 				"club-prices.yaml": "kind: own-prices\nprices:\n  - {id: ice_block, low: 1, typical: 2, high: 3}\n",
@@ -63,7 +64,7 @@ func TestExamplesWork(t *testing.T) {
 				t.Fatal(err)
 			}
 			quick := line
-			if command := strings.Fields(line)[1]; command == "figures" || command == "report" || command == "compare" {
+			if command := strings.Fields(line)[1]; command == "figures" || command == "report" || command == "compare" || command == "units" {
 				quick += " --futures 20"
 			}
 			shell := exec.Command("sh", "-c", quick)

@@ -15,7 +15,7 @@ func Of(in Input) (Sheet, error) {
 	b := &r.Boat
 	s := Sheet{
 		Schema: Schema, Version: in.Version, RulesBook: in.Book.Identity, Boat: b.Name, Units: string(b.Units), Guidance: in.Guidance,
-		Inputs: inputsOf(b), Ground: groundOf(r), Box: boxOf(r), Months: monthsOf(r), UnitFigures: unitsOf(r),
+		Inputs: inputsOf(b), Ground: groundOf(r), Box: boxOf(r), Months: monthsOf(r), UnitFigures: unitsOf(r), Quotations: quotationsOf(r),
 		Money:  Money{Number(b.Money.Discount), int(b.Money.Years), b.Currency},
 		Repair: Repair{when(r.HasRepair, r.RepairWorth)}, Futures: futuresOf(r), Answer: answerOf(in), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
 	}

@@ -16,6 +16,7 @@ type Sheet struct {
 	Box         Box                    `json:"box"`
 	Months      []Month                `json:"months"`
 	UnitFigures []Unit                 `json:"unit_figures"`
+	Quotations  []Quotation            `json:"quotations"` // in the order told
 	Options     []Option               `json:"options"`
 	Money       Money                  `json:"money"`
 	Even        []BreakEven            `json:"break_even"`
