@@ -11,8 +11,9 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// reckonedSeeds name the boats that are reckoned whole, again and again.
-var reckonedSeeds = []uint64{200, 203}
+// reckonedSeeds name the boats that are reckoned whole, again and again: one or
+// two, as a search takes its time.
+var reckonedSeeds = []uint64{200}
 
 var reckoned = sync.OnceValue(func() map[uint64]*economics.Reckoning {
 	out := map[uint64]*economics.Reckoning{}
@@ -48,7 +49,7 @@ func compare(t *testing.T, change func(*economics.Boat), check func(t *testing.T
 func TestALimitIsHeldAgainstTheResult(t *testing.T) {
 	over, bought := 0, 0
 	reach := map[string]int{}
-	for _, limit := range []quantity.Money{1, 300, 1200, 2500} {
+	for _, limit := range []quantity.Money{1, 400, 1500} {
 		compare(t, func(b *economics.Boat) {
 			b.Money.Budget = limit
 			b.Known["money.budget"] = quantity.Told
