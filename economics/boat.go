@@ -20,6 +20,7 @@ type Boat struct {
 	Evidence Evidence
 	Food     Food
 	Ice      Ice
+	Cooler   Cooler
 	Power    Power
 	Money    Money
 	Small    Unit
@@ -141,6 +142,7 @@ type Food struct {
 	DryPremium      quantity.Money    // what food that keeps costs more, a person and night
 	Medicine        quantity.Tri      // medicine aboard that needs 2 to 8 °C
 	Vulnerable      quantity.Tri      // infants, pregnant, old or immune-weakened crew
+	Freeze          Freezing          // wanted frozen aboard, where a unit does the cooling
 }
 
 // FirstLoad is where a trip's first ice comes from.

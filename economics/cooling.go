@@ -49,6 +49,7 @@ func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	case p.boat.Cruising.BeforeTrip == Running, p.fit.ColdStart:
 		r.Start = season.StartOnOwnSun
 	}
+	r.Cycle = p.freezing(r.Cycle)
 	if p.unit.Plate == energy.Eutectic {
 		r.StoreKJ = energy.EutecticMass().Typical * energy.EutecticLatent().Typical * energy.EutecticUsable().Typical
 	}

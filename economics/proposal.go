@@ -139,12 +139,14 @@ func (p *proposal) takenL() float64 {
 	switch {
 	case p.option == IceOnly:
 		return p.volumeL * float64(p.iceShare())
-	case p.unit == nil || p.freeStanding():
+	case p.unit == nil:
 		return 0
+	case p.freeStanding():
+		return p.corner().litres
 	case p.unit.Plate == energy.Eutectic:
-		return eutecticPlateL
+		return eutecticPlateL + p.corner().litres
 	}
-	return thinPlateL
+	return thinPlateL + p.corner().litres
 }
 
 // iceShare gives the part of the box given to ice.
@@ -175,13 +177,15 @@ func (p *proposal) setup(f *Future) season.Setup {
 	}
 	stowed := heat.StowedKJPerK(quantity.Litre(p.volumeL), quantity.Litre(p.toldL), f.Stow)
 	perishables := goods.MeanPerishablesKg(max(1, int(math.Round(b.Cruising.TripNights))))
+	leak := p.walls[f.Foam]
+	leak.Cabin += quantity.WattPerKelvin(p.cornerWPerK())
 	limitC, coolC := season.Limits(b.Food.Target, b.CoolDecides())
 	return season.Setup{
 		Plan:        p.world.plan,
 		Months:      &p.world.months,
 		CabinOffset: b.Box.CabinOffset + quantity.Kelvin(f.CabinK),
 		Box: season.Box{
-			Leak:        p.walls[f.Foam].Scale(f.Leak),
+			Leak:        leak.Scale(f.Leak),
 			OpensPerDay: b.Box.OpensPerDay * use,
 			SwappedL:    p.swap * airShare * max(0, p.volumeL-p.takenL()),
 			HeatKJPerK:  float64(heat.InUseKJPerK(stowed, quantity.Kilogram(perishables), quantity.Kilogram(goods.DrinksKgPerDay))),

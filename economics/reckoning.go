@@ -30,6 +30,14 @@ type Reckoning struct {
 	// Chest is a free-standing chest as the small unit, beside the built-in one,
 	// where the boat has room for one; nil where it has none or nobody said.
 	Chest *OptionFigures
+	// Cooler is ice in a passive cooler in place of the box, beside ice in the
+	// box; nil where there is no place for one or nobody said.
+	Cooler *CoolerFigures
+	// Freezing is what each wish takes with each unit; SunWhPerWp what a rated
+	// watt of panel yields a day in the hottest month aboard, Wh. Both are left
+	// out without nights aboard.
+	Freezing   []FreezingFigures
+	SunWhPerWp float64
 	// RepairWorth is the most that repairing a dead or doubtful unit may cost to
 	// be no dearer than a new small one, as a present cost; HasRepair when there
 	// is such a unit.

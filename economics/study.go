@@ -100,6 +100,16 @@ func (r *Reckoning) weighVariants(s *study) (err error) {
 			return err
 		}
 	}
+	if len(s.world.plan.Nights) > 0 {
+		if err := r.weighFreezing(s); err != nil {
+			return err
+		}
+	}
+	if r.Boat.Cooler.fits() && len(s.world.plan.Nights) > 0 {
+		if err := r.weighCooler(s); err != nil {
+			return err
+		}
+	}
 	if b := r.Boat; (b.Box.FittedUnit == UnitDead || b.Box.FittedUnit == UnitUnknown) && b.Small.Form == BuiltIn {
 		return r.weighRepair(s)
 	}

@@ -131,6 +131,7 @@ func (a author) document() layout.Document {
 	doc.Part(a.front()...)
 	doc.Part(a.body()...)
 	doc.Part(a.appendix()...)
+	doc.Part(a.asides()...)
 	return doc
 }
 

@@ -102,6 +102,12 @@ func (r *Ready) Storing(coolant quantity.Celsius) Work {
 	return r.working(eutecticC, tc, r.atRatedPlate(tc)*growthAtEutectic)
 }
 
+// Evaporating gives how the unit works at an evaporating temperature of its own,
+// whatever box it stands in.
+func (c Cycle) Evaporating(at, coolant quantity.Celsius) Work {
+	return c.work(float64(at), c.condensing(coolant))
+}
+
 // PowerW is the electrical power while running, fan or pump included.
 func (c Cycle) PowerW(w Work) quantity.Watt {
 	return w.CapacityW/quantity.Watt(w.COP) + c.Condenser

@@ -21,6 +21,7 @@ type Sheet struct {
 	Money       Money                  `json:"money"`
 	Even        []BreakEven            `json:"break_even"`
 	Repair      Repair                 `json:"repair"`
+	Beside      Beside                 `json:"beside"`
 	Futures     Futures                `json:"futures"`
 	Answer      Answer                 `json:"answer"`
 	Verdict     Verdict                `json:"verdict"`

@@ -120,7 +120,7 @@ func All() []Row { return table() }
 
 var table = sync.OnceValue(func() []Row {
 	var rows []Row
-	for _, part := range [][]Row{generalRows(), cruisingRows(), boxRows(), faceRows(), evidenceRows(), foodRows(), iceRows(),
+	for _, part := range [][]Row{generalRows(), cruisingRows(), boxRows(), faceRows(), evidenceRows(), foodRows(), iceRows(), coolerRows(),
 		powerRows(), moneyRows(), unitRows("small"), unitRows("larger"), quotationRows(), safetyRows()} {
 		rows = append(rows, part...)
 	}

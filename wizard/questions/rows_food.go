@@ -73,6 +73,14 @@ func foodRows() []Row {
 			Default: always(quantity.Unknown, "not answered, so the caution is kept"),
 		},
 		{
+			Key: "food.freeze", Group: OfFood, Label: "Wanted frozen", Kind: Choice, Detail: true,
+			Ask:     "How much do you want to freeze a day: nothing, a tray of cubes, a few meals kept frozen?",
+			Help:    "Typical: nothing. Only a unit can, and a frozen corner may take half as much current again as the rest.",
+			Options: []Option{{"nothing", "nothing", "none|no"}, {"cubes", "a tray of cubes", "ice cubes|a tray|cube"}, {"meals", "a few meals kept frozen", "meal|food|freezer"}},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.Freeze) },
+			Default: always(economics.FreezesNothing, ""),
+		},
+		{
 			Key: "food.dry_premium", Data: "food.dry_premium_per_person_night", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money, Essential: true,
 			Ask:  "How would you eat without cold: staples, usual tins, or pouch meals?",
 			Help: "Typical: usual tins, $1.60 a person and night more than fresh food; staples $0.30, pouch meals $6. A sum of your own does, too.",

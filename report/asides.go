@@ -1,0 +1,32 @@
+package report
+
+import (
+	"coldreckon/report/layout"
+	"coldreckon/report/words"
+)
+
+// asides sets beside the four ways what joins one of them in another form or is
+// left out: ice in a cooler, what freezing takes, and ways that owners ask after.
+// It is empty without nights aboard.
+func (a author) asides() []layout.Block {
+	if !a.aboard() {
+		return nil
+	}
+	out := []layout.Block{layout.Heading{Level: 1, Text: "Also asked"}}
+	if lines := a.v.Cooler(); len(lines) > 0 {
+		out = append(out, layout.Heading{Level: 2, Text: "Ice in a thick-walled cooler"}, list(layout.Dash, lines))
+	}
+	if lines := a.v.Freezing(); len(lines) > 0 {
+		out = append(out, layout.Heading{Level: 2, Text: "What freezing takes"}, list(layout.Dash, lines))
+	}
+	out = append(out, layout.Heading{Level: 2, Text: "Why not"})
+	return append(out, whyNot(a.v))
+}
+
+func whyNot(v words.Voice) layout.List {
+	var l layout.List
+	for _, line := range v.WhyNot() {
+		l.Items = append(l.Items, layout.Item{Lead: line.What + ".", Text: line.Text})
+	}
+	return l
+}

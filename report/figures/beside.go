@@ -1,0 +1,100 @@
+package figures
+
+import (
+	"math"
+
+	"coldreckon/economics"
+)
+
+// Beside is what stands beside the four ways and joins none of their counts.
+type Beside struct {
+	Cooler     *Cooler    `json:"cooler"` // ice in a passive cooler; null where it has no place
+	Freezing   []Freezing `json:"freezing"`
+	SunWhPerWp Number     `json:"sun_wh_per_wp_day"` // hottest month aboard; null without nights aboard
+	WhyNot     *WhyNot    `json:"why_not"`           // null without nights aboard
+}
+
+// Cooler is ice in a passive cooler in place of the box.
+type Cooler struct {
+	Stands       string    `json:"stands"`
+	VolumeL      Number    `json:"volume_l"`
+	WallMm       Number    `json:"wall_mm"`
+	Price        Number    `json:"price"`
+	UA           Number    `json:"ua_w_per_k"`
+	LoadKg       Number    `json:"load_kg"`
+	LastsDays    Number    `json:"load_lasts_days"` // null beyond three weeks
+	BoxLoadKg    Number    `json:"box_load_kg"`
+	BoxLastsDays Number    `json:"box_load_lasts_days"`
+	Works        int       `json:"works_of_100"`
+	ColdShare    Number    `json:"cold_share"`
+	CoolShare    Number    `json:"cool_share"`
+	IceKg        Number    `json:"ice_bought_kg"` // a year
+	First        Number    `json:"first_cost"`
+	PerYear      Number    `json:"per_year"`
+	Yearly       Number    `json:"yearly_equivalent"`
+	Price100     Price     `json:"price_of_cold"`
+	Pieces       []FitWork `json:"pieces"`
+}
+
+// FitWork is a piece of work or a habit by its id and size.
+type FitWork struct {
+	ID   string `json:"id"`
+	Size Number `json:"size"`
+}
+
+// Freezing is what a wish for something frozen takes with a unit, steady, in the
+// hottest month aboard.
+type Freezing struct {
+	Option   string `json:"option"`
+	Wish     string `json:"wish"`
+	AhPerDay Number `json:"ah_per_day"`
+	MoreAh   Number `json:"more_ah_per_day"`
+	RunShare Number `json:"run_share"`
+	PlateC   Number `json:"plate_c"`
+	CornerL  Number `json:"corner_l"`
+	PanelWp  Number `json:"panel_wp"`
+}
+
+// WhyNot is what ways that are not weighed would take, in the hottest month aboard.
+type WhyNot struct {
+	HouseholdWh    Number `json:"household_fridge_wh_per_day"`
+	InverterIdleWh Number `json:"inverter_idle_wh_per_day"`
+	ThermoA        Number `json:"thermoelectric_a"`
+	ThermoAh       Number `json:"thermoelectric_ah_per_day"`
+	ThermoC        Number `json:"thermoelectric_box_c"`
+	IceMakerKg     Number `json:"ice_maker_kg_per_day"`
+	IceMakerWh     Number `json:"ice_maker_wh_per_day"`
+	EngineHours    Number `json:"engine_plates_hours_per_day"`
+	EngineYear     Number `json:"engine_plates_hours_per_year"`
+	DryIceKg       Number `json:"dry_ice_kg_per_day"`
+	DryIceGas      Number `json:"dry_ice_gas_m3_per_day"`
+}
+
+func besideOf(r *economics.Reckoning) Beside {
+	out := Beside{Freezing: []Freezing{}, SunWhPerWp: when(len(r.Months) > 0, r.SunWhPerWp)}
+	if c := r.Cooler; c != nil {
+		b, o := r.Boat.Cooler, &c.Ice
+		days := func(x float64) Number { return when(!math.IsInf(x, 0), x) }
+		kg, _ := o.Fitted.IceBoughtKg()
+		out.Cooler = &Cooler{
+			Stands: string(b.Stands), VolumeL: Number(b.Volume), WallMm: millimetre(b.Wall), Price: Number(b.Price), UA: Number(c.LeakW),
+			LoadKg: Number(c.LoadKg), LastsDays: days(c.LastsDays), BoxLoadKg: Number(c.BoxLoadKg), BoxLastsDays: days(c.BoxLastsDays),
+			Works: o.WorksOf100, ColdShare: fact(&o.Fitted, "cold_share"), CoolShare: fact(&o.Fitted, "cool_share"), IceKg: Number(kg),
+			First: Number(o.Fitted.First), PerYear: Number(o.Fitted.PerYear), Yearly: Number(o.Fitted.Yearly),
+			Price100: Price{Number(o.PriceOfCold.Low), Number(o.PriceOfCold.Typical), Number(o.PriceOfCold.High)}, Pieces: []FitWork{},
+		}
+		for _, item := range o.Fit.Items {
+			out.Cooler.Pieces = append(out.Cooler.Pieces, FitWork{string(item.Piece), Number(item.Size)})
+		}
+	}
+	for _, f := range r.Freezing {
+		out.Freezing = append(out.Freezing, Freezing{string(f.Option), string(f.Wish), Number(f.AhPerDay), Number(f.MoreAh), Number(f.RunShare),
+			Number(f.PlateC), Number(f.CornerL), when(f.PanelWp > 0, f.PanelWp)})
+	}
+	if w, ok := r.WhyNot(); ok {
+		out.WhyNot = &WhyNot{Number(w.HouseholdWhPerDay), Number(w.InverterIdleWhPerDay), Number(w.ThermoelectricA), Number(w.ThermoelectricAhPerDay),
+			Number(w.ThermoelectricBoxC), Number(w.IceMakerKgPerDay), Number(w.IceMakerWhPerDay), Number(w.EngineHoursPerDay), Number(w.EngineHoursPerYear),
+			Number(w.DryIceKgPerDay), Number(w.DryIceGasM3PerDay)}
+	}
+	return out
+}

@@ -1,0 +1,59 @@
+package words
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Cooler sets ice in a thick-walled cooler beside ice in the box, a sentence or
+// two each; none where the boat has no place for one or nobody said.
+func (v Voice) Cooler() []string {
+	c := v.r.Cooler
+	if c == nil {
+		return nil
+	}
+	b, ice := &v.r.Boat, v.r.Of(economics.IceOnly)
+	place := "in the cabin"
+	if b.Cooler.Stands == economics.CoolerOnDeck {
+		place = "on deck or in the cockpit"
+	}
+	out := []string{fmt.Sprintf("Ice in a cooler of %s with walls of %s, %s, instead of in the box: it is bought for %s and needs no fitting. It leaks %s; the box leaks %s.",
+		v.volume(float64(b.Cooler.Volume)), v.length(1000*float64(b.Cooler.Wall)), place, v.Money(float64(b.Cooler.Price)), v.leak(float64(c.LeakW)), v.leak(float64(v.r.Box.Leak)))}
+	out = append(out, fmt.Sprintf("Filled, it holds %s of ice, which lasts %s in the hottest month aboard. The box as she is holds %s, which lasts %s.",
+		v.Mass(c.LoadKg), lasts(c.LastsDays), v.Mass(c.BoxLoadKg), lasts(c.BoxLastsDays)))
+	text := fmt.Sprintf("Ice in the cooler keeps the food %s as often as you want in %s futures", v.cold(), of100(c.Ice.WorksOf100))
+	if c.Ice.Fitted.Fails(economics.Room) {
+		text = "All the food does not go into the cooler, so it is a second box for drinks"
+	}
+	text += fmt.Sprintf("; ice in the box, with its work, in %s.", of100(ice.WorksOf100))
+	if habits := v.coolerHabits(&c.Ice); habits != "" {
+		text += " That is with " + habits + "."
+	}
+	out = append(out, text)
+	return append(out, fmt.Sprintf("Spread evenly over %s, ice costs about %s a year with the cooler and about %s with the box.",
+		v.years(), v.Money(c.Ice.Fitted.Yearly), v.Money(ice.Fitted.Yearly)))
+}
+
+// coolerHabits names the work that the cooler is reckoned with.
+func (v Voice) coolerHabits(o *economics.OptionFigures) string {
+	var pieces []string
+	for _, item := range o.Fit.Items {
+		pieces = append(pieces, v.short(item))
+	}
+	return Join(pieces)
+}
+
+// lasts prints how long a load lasts.
+func lasts(days float64) string {
+	switch {
+	case math.IsInf(days, 1):
+		return "three weeks or more"
+	case days < 1.5:
+		return quantity.FormatHours(math.Round(24 * days))
+	}
+	return strings.TrimSuffix(fmt.Sprintf("%.1f", days), ".0") + " days"
+}

@@ -1,0 +1,44 @@
+package words
+
+import (
+	"fmt"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+)
+
+// Freezing says what freezing would take with the unit that matters more, or
+// what it does take where it is wanted; none without nights aboard.
+func (v Voice) Freezing() []string {
+	var out []string
+	for _, f := range v.r.Freezing {
+		if f.Option != v.Unit() {
+			continue
+		}
+		wish := "A tray of ice cubes a day"
+		if f.Wish == economics.FreezesMeals {
+			wish = "A few meals kept frozen"
+		}
+		takes := "would take"
+		if f.Wish == v.r.Boat.Food.Freeze {
+			wish, takes = wish+", as you want,", "takes"
+		}
+		text := fmt.Sprintf("%s %s %s %s a day in all, %s more than with nothing frozen", wish, takes, In(f.Option), v.charge(f.AhPerDay), v.charge(f.MoreAh))
+		if f.PanelWp > 0 {
+			text += fmt.Sprintf(", or %s of panel", power(f.PanelWp))
+		}
+		text += "."
+		if f.RunShare > 1 {
+			text += " The unit could not do it in your hottest month, running without a pause."
+		} else {
+			text += fmt.Sprintf(" It runs %d %% of the time, its plate at %s or colder, and %s of the box are its corner.",
+				share100(f.RunShare), v.wholeDegrees(f.PlateC), v.volume(f.CornerL))
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+func (v Voice) charge(ah float64) string {
+	return quantity.FormatCharge(quantity.AmpHour(Round(ah)))
+}
