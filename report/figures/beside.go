@@ -77,7 +77,7 @@ func besideOf(r *economics.Reckoning) Beside {
 		days := func(x float64) Number { return when(!math.IsInf(x, 0), x) }
 		kg, _ := o.Fitted.IceBoughtKg()
 		out.Cooler = &Cooler{
-			Stands: string(b.Stands), VolumeL: Number(b.Volume), WallMm: millimetre(b.Wall), Price: Number(b.Price), UA: Number(c.LeakW),
+			Stands: string(b.Stands), VolumeL: Number(b.Volume), WallMm: Number(1000 * b.Wall), Price: Number(b.Price), UA: Number(c.LeakW),
 			LoadKg: Number(c.LoadKg), LastsDays: days(c.LastsDays), BoxLoadKg: Number(c.BoxLoadKg), BoxLastsDays: days(c.BoxLastsDays),
 			Works: o.WorksOf100, ColdShare: fact(&o.Fitted, "cold_share"), CoolShare: fact(&o.Fitted, "cool_share"), IceKg: Number(kg),
 			First: Number(o.Fitted.First), PerYear: Number(o.Fitted.PerYear), Yearly: Number(o.Fitted.Yearly),
