@@ -24,23 +24,26 @@ import (
 //	k moist              k·exp(f·w), f 6 for polyurethane (EN ISO 10456); w 0.04 damp, 0.12 wet (judgement)
 //	edges                0.54 × inside length × U·t, the two faces' mean by area;
 //	corners              0.15 × mean U·t × mean t each (Langmuir, Adams and Meikle 1913; Holman, ch. 3);
-//	                     a face under 15 mm brings no U·t (judgement)
+//	                     what a face brings fades in from 10 to 20 mm of foam (judgement)
 //	lid seal, W/m·K      good 0.08, worn 0.20, resting 0.35; open drain 0.15 W/K (judgement)
-//	box of a volume      1 : 1 : 1.1 (judgement)
-//	trust, log-sd        walls told 0.25, ice test 0.10, remembered ice 0.30 (judgement);
-//	                     combined in logarithms by inverse variance, so weights 16, 100 and 11.1
+//	box of a volume      1 : 1 : 1.1; an untold top has half the walls' foam; a lid of 0.30 × 0.40 m (judgement)
+//	trust, log-sd        walls told 0.25, ice test 0.10, remembered ice 0.30 over the
+//	                     elasticity of its hours (judgement); combined in logarithms by inverse variance
 //	ice, water           333.6 kJ/kg, 4.19 kJ/kg·K, leaves at 2 °C: 342.0 kJ/kg
 //	ice in a litre       block 0.92, cubes 0.56 kg (FAO Fisheries Technical Paper 436)
 //	a day's air          mean + half the range × cos(15° × (hour - 15)): from 7 to 21 h this is
 //	                     0.509 of half the range over the mean, from 12 to 18 h 0.900
 //	engine space         8 K over the cabin while motoring (judgement)
-//	lid                  from above, 0.3 of the free air at one opening, from 7 to 21 h; free air is half
-//	                     of the room beside ice or plate (4 L thin, 12 L cold-storing) (judgement)
-//	moist air            1.006 t + w (2501 + 1.86 t) kJ/kg; ASHRAE Fundamentals, ch. 1
-//	goods                3.6 kJ/kg·K, cooled from 12 to 18 h (judgement; Earle, appendix 7)
-//	plate                5 W/K, cold-storing at -10 °C (judgement)
-//	condenser            over its air or water: fins 20 K, fan 12 K, sea 6 K, at least 30 °C;
-//	                     fan or pump 3 W; standby 0.1 W (judgement)
+//	lid                  0.3 of the free air at one opening from above, 0.8 through a door, from 7 to 21 h; free
+//	                     air is half of the room beside ice or plate (5 L thin, 12 L cold-storing) (judgement)
+//	moist air            1.006 t + w (2501 + 1.86 t) kJ/kg; ASHRAE Fundamentals, ch. 1; the cold air that falls out is
+//	                     saturated, 611.2 exp(17.62 t/(243.12 + t)) Pa (Magnus; WMO guide, from memory)
+//	goods                perishables 3.5 kJ/kg·K, in at 8 °C; drinks 0.35 kg each, 4.19, in at the cabin's (judgement;
+//	                     Earle, appendix 7)
+//	heat held            0.15 kJ/K a litre of box; jars 0.40, 40 kJ/K at most; what is stowed (judgement)
+//	plate                5 W/K thin, 8 cold-storing at -10 °C, both × W/50 over 50 W (judgement)
+//	condenser            over its air or water: fins 20 K, a fan in its locker 15 K, ducted 12 K, sea 6 K, at
+//	                     least 30 °C; fan or pump 3 W; standby 0.1 W (judgement)
 //	cooling              W at -10/45 °C × exp(0.045 (Te + 10)) × (1 - 0.008 (Tc - 45)) (judgement)
 //	COP                  0.33 × Te in kelvin / (Tc - Te) (judgement; US EPA-430-R-93-010)
 //	sun in an hour       π/24 (a + b cos ω)(cos ω - cos ωs)/(sin ωs - ωs cos ωs), stretched to a sum of 1
@@ -52,23 +55,18 @@ import (
 //	                     8 years 0.7894 (NIST Handbook 135)
 //	prices, as usual     fitting by own hands 120 and 500; cable and fuse 70; haul-out 500, seacock 350;
 //	                     upkeep 2 and 2.5 % of the unit's price; shore 0.35, engine 1.50, wear of lead
-//	                     0.73 a kWh; food spoiled 0.80 a kg and warm day; dry stores 1.60 a
-//	                     person-night; seen at a sale 0.15 (price book)
+//	                     0.73 a kWh; food spoiled 0.80 a kg and warm day; dry stores as
+//	                     told; seen at a sale 0.15; a sealed battery lasts 6 years (price book)
 //
-// Units with lives of 12 and 14 years are not renewed within 10. What only a
-// season hour by hour can tell, warm days and the kilowatt-hours that shore
-// and engine bring for the unit's sake and that the battery wears by, is taken
-// over from the run and marked "run"; the pages price it.
+// Units last 14 years and are not renewed within 10. A battery is: what is left
+// of its renewal at the end, in equal parts a year, comes off. What only a season
+// hour by hour can tell, ice bought, warm days, remembered ice and the kilowatt-
+// hours that shore and engine bring for the unit's sake and that the battery wears
+// by, is taken over from the run and marked "run"; the pages price it.
 //
-// A break-even is fixed ÷ (ice a night - unit a night), fixed being first cost
-// made even over the years, plus upkeep; a night is the rest ÷ nights a year.
-
-// The pages guard these lines; each was broken and seen to fail: edgeShape,
-// cornerShape, filmUpWPerM2K, engineOverCabin and the weights of Combine in
-// package heat, MeltKJPerKg's water; airShare of the proposal; openToH and
-// purchaseMargin of the season; capacityFall, the condenser's rise and the cells'
-// rise over the air in package energy; the hour angle's weight in hourShare; what is
-// seen at a sale in Schedule; and that upkeep comes whatever the nights in split.
+// A break-even is of the ways with the work found for them: fixed ÷ (ice a night -
+// unit a night), fixed being what comes whatever the nights, upkeep with it, less
+// the same of ice; a night is the rest ÷ nights a year.
 
 // pageRounding is how far a page of three figures, carried on from line to
 // line, may stray from the unrounded sums, relative.

@@ -87,7 +87,7 @@ func unitRows(name string) []Row {
 	key := func(item string) string { return "units_considered." + name + "." + item }
 	chest := func(b economics.Boat) bool { return unit(&b).Form == economics.FreeStanding }
 	plate, plateWhy := energy.Thin, "usual with small units"
-	cooled, cooledWhy := energy.Fan, "usual with units fitted into a locker"
+	cooled, cooledWhy := energy.LockerFan, "usual with units fitted into a locker"
 	if larger {
 		plateWhy = "the plainer of the two"
 	}
@@ -161,9 +161,11 @@ func unitRows(name string) []Row {
 		},
 		{
 			Key: key("cooled_by"), Group: group, Label: "How " + noun + " sheds its heat", Kind: Choice, Detail: true,
-			Ask:     "How would " + noun + " shed its heat?",
-			Help:    "Typical: a fan in its locker. Fins without one are poorer. Sea water is best in the tropics but needs a fitting through the hull.",
-			Options: []Option{{"fins", "fins alone, without a fan", "still air|fin|fins in a locker"}, {"fan", "a fan in its locker", "air|ducted fan|a ducted fan"}, {"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}},
+			Ask:  "How would " + noun + " shed its heat?",
+			Help: "Typical: a fan in its locker. Fins without one are poorer. Sea water is best in the tropics but needs a fitting through the hull.",
+			Options: []Option{{"fins", "fins alone, without a fan", "still air|fin|fins in a locker"},
+				{"locker_fan", "a fan in its locker", "locker fan|air"}, {"fan", "a ducted fan", "ducted fan|duct"},
+				{"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}},
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).CooledBy) },
 			Default: always(cooled, cooledWhy),
 		},
