@@ -64,6 +64,8 @@ type Lesson struct {
 	TooLong, Blurred int
 	// Read counts stays with cabin or box read; others go by the climate.
 	Read int
+	// Running is what the log of a running unit taught; nil for another log.
+	Running *RunLesson
 }
 
 // LessonItem is one row of the fit: a stay of ice, or a reading.
@@ -87,12 +89,28 @@ func Learn(b Boat, ground climate.Ground, log Log) (Lesson, error) {
 	if err != nil {
 		return Lesson{}, fmt.Errorf("box: %w", err)
 	}
+	if HasUnit(log.Rows) {
+		return learnUnit(b, ground, log)
+	}
 	for _, row := range log.Rows {
 		if row.Ice > 0 || row.LeftRead {
 			return p.learnIce(log.Rows)
 		}
 	}
 	return p.learnTemperatures(log)
+}
+
+// learnUnit keeps what the log of the small unit teaches of the box.
+func learnUnit(b Boat, ground climate.Ground, log Log) (Lesson, error) {
+	l, err := LearnRunning(b, ground, SmallUnit, log)
+	if err != nil {
+		return Lesson{}, err
+	}
+	sd := math.Log(l.Leak.High/l.Leak.Low) / 2 / z90
+	return Lesson{Running: &l, Read: l.Rows, Record: heat.Learnt{
+		Of: heat.OfRunning, Rows: l.Rows, UA: quantity.WattPerKelvin(l.Leak.Typical), LogSD: quantity.Fraction(sd),
+		From: l.From.Format(time.DateOnly), To: l.To.Format(time.DateOnly),
+	}}, nil
 }
 
 // tripSlackH is how much longer than a trip a stay of ice may be: bought on

@@ -45,10 +45,15 @@ by the next purchase. A log without ice is one of an empty box, or of jugs of
 cold water in it, that warms by itself with lid closed and unit off: say with
 --water how much water stood in it.
 
+A log of the running unit is read too: box, cabin, and amps (mean since the row
+before), Ah drawn (a counter) or run (share of the time). It takes the unit for a
+sound one of its kind; 'coldreckon check' does not.
+
 A log that cannot tell the answer is refused, with what is missing.`,
 		Example: `  coldreckon learn ice.csv boat.yaml --dry-run
   coldreckon learn ice.csv boat.yaml
-  coldreckon learn warming.csv boat.yaml --water "10 kg"`,
+  coldreckon learn warming.csv boat.yaml --water "10 kg"
+  coldreckon learn running.csv boat.yaml --dry-run`,
 		Args: arguments(2, 2, "a LOG.csv and an answers FILE"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return learn(out, args[0], args[1], water, dry)
@@ -185,6 +190,9 @@ const mostShown = 3
 
 // plain says what was learned, in a few lines.
 func (l lesson) plain(sys quantity.System) []byte {
+	if l.lesson.Running != nil {
+		return l.running(sys)
+	}
 	var b bytes.Buffer
 	r, fit := l.lesson.Record, l.lesson.Fit
 	rows := "stays of ice"
@@ -223,6 +231,21 @@ func (l lesson) plain(sys quantity.System) []byte {
 	}
 	fmt.Fprintf(&b, "Unexplained: %s a row%s.\n", l.residual(fit.ResidualSD, sys), l.worst(sys))
 	fmt.Fprintf(&b, "%s\n", l.after.Evidence.Why)
+	return b.Bytes()
+}
+
+// running says what the log of a running unit taught.
+func (l lesson) running(sys quantity.System) []byte {
+	var b bytes.Buffer
+	run := l.lesson.Running
+	leak := func(x float64) string { return quantity.FormatConductance(quantity.WattPerKelvin(x), sys) }
+	share := func(x float64) string { return quantity.FormatShare(quantity.Fraction(math.Round(100*x) / 100)) }
+	fmt.Fprintf(&b, "Log: %d rows of a running unit, %s to %s; it took %.0f Ah a day.\n", run.Rows, l.lesson.Record.From, l.lesson.Record.To, run.AhPerDay)
+	fmt.Fprintf(&b, "Leak: %s by the log alone (%s in 8 of 10 cases).\n", leak(run.Leak.Typical), quantity.Span(leak(run.Leak.Low), leak(run.Leak.High)))
+	fmt.Fprintf(&b, "  before %s (%s)\n  now    %s (%s)\n", leak(float64(l.before.Leak)), quantity.Span(leak(float64(l.before.LeakLow)), leak(float64(l.before.LeakHigh))),
+		leak(float64(l.after.Leak)), quantity.Span(leak(float64(l.after.LeakLow)), leak(float64(l.after.LeakHigh))))
+	fmt.Fprintf(&b, "Unit: %s of the ideal efficiency (%s).\n", share(run.Eta.Typical), quantity.Span(share(run.Eta.Low), share(run.Eta.High)))
+	fmt.Fprintf(&b, "%s\n%s\n", checkTells(run, false), l.after.Evidence.Why)
 	return b.Bytes()
 }
 

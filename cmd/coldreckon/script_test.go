@@ -4,6 +4,7 @@ import (
 	"flag"
 	"fmt"
 	"os"
+	"path/filepath"
 	"strconv"
 	"testing"
 
@@ -39,7 +40,9 @@ func TestScripts(t *testing.T) {
 		RequireUniqueNames:  true,
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("SOURCE_DATE_EPOCH", "1750000000") // 15 June 2025
-			return nil
+			logs, err := filepath.Abs("testdata/logs")
+			env.Setenv("LOGS", logs)
+			return err
 		},
 	})
 }

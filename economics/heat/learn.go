@@ -47,6 +47,7 @@ type LogKind string
 const (
 	OfIce          LogKind = "ice"
 	OfTemperatures LogKind = "temperatures"
+	OfRunning      LogKind = "running" // of a unit at work
 )
 
 // Learnt is what a log has taught, in the few figures worth keeping.

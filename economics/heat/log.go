@@ -21,7 +21,13 @@ type LogRow struct {
 	Ice        quantity.Kilogram // ice put in then, 0 for none
 	Left       quantity.Kilogram // ice found then, before more was put in; counts only when LeftRead
 	Box, Cabin quantity.Celsius
+	Amps       quantity.Ampere   // drawn by the unit then, or on average since the row before; counts only when AmpsRead
+	Drawn      quantity.AmpHour  // a counter of what was drawn so far; counts only when DrawnRead
+	Run        quantity.Fraction // of the time since the row before; counts only when RunRead
 	LeftRead   bool
+	AmpsRead   bool
+	DrawnRead  bool
+	RunRead    bool
 	Shut       bool // the lid stays shut from here to the next row of ice
 	BoxRead    bool
 	CabinRead  bool
@@ -32,7 +38,8 @@ const maxLogBytes = 8 << 20
 
 // ParseLog reads a log as comma-, semicolon- or tab-separated text, its first
 // line naming the columns in any order: date, time or date-time; ice or weight;
-// left; shut (yes or no); box; cabin or air. A unit may stand in the heading
+// left; shut (yes or no); box; cabin or air; amps; Ah drawn, as a counter; run, as
+// a share of the time. A unit may stand in the heading
 // ("box °F", "ice (lb)") or in the cell ("40 F", "10 lb"); a bare figure under a
 // bare heading takes the owner's system. Dates are written 2025-07-14, with a
 // time as 2025-07-14 15:30; 14.07.2025 is read too. Columns of other names are
@@ -173,13 +180,14 @@ func (f column) figure(cell string) string {
 }
 
 type logColumns struct {
-	date, clock, ice, left, shut, box, cabin column
-	count                                    int // cells of the heading
+	date, clock, ice, left, shut, box, cabin, amps, drawn, run column
+
+	count int // cells of the heading
 }
 
 func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 	none := column{at: -1, sys: sys}
-	c := logColumns{none, none, none, none, none, none, none, len(cells)}
+	c := logColumns{none, none, none, none, none, none, none, none, none, none, len(cells)}
 	for i, cell := range cells {
 		words := strings.FieldsFunc(strings.ToLower(cell), func(r rune) bool {
 			return strings.ContainsRune(" ()[]/_-,.:°º", r)
@@ -202,7 +210,8 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 	if c.date.at < 0 {
 		return c, fmt.Errorf("line 1: found the columns %s, expected one named date or time", list(cells))
 	}
-	if c.ice.at < 0 && (c.box.at < 0 || c.cabin.at < 0) {
+	unit := c.amps.at >= 0 || c.drawn.at >= 0 || c.run.at >= 0
+	if c.ice.at < 0 && (c.box.at < 0 || c.cabin.at < 0 && !unit) {
 		return c, fmt.Errorf("line 1: found the columns %s, expected ice, or box and cabin, beside %s", list(cells), c.date.name)
 	}
 	return c, nil
@@ -245,6 +254,9 @@ func (c *logColumns) field(words []string) *column {
 	if slices.Contains(words, "shut") || slices.Contains(words, "closed") {
 		return &c.shut
 	}
+	if f := c.unitField(words); f != nil {
+		return f
+	}
 	for _, word := range words {
 		switch word {
 		case "date", "day", "when", "datetime", "timestamp":
@@ -257,6 +269,22 @@ func (c *logColumns) field(words []string) *column {
 			return &c.box
 		case "cabin", "air", "outside", "ambient", "out", "saloon":
 			return &c.cabin
+		}
+	}
+	return nil
+}
+
+// unitField gives the column of a running unit that a heading names: "Ah drawn",
+// "current (A)", "run share". "consumed" and "drawn" are of amp-hours.
+func (c *logColumns) unitField(words []string) *column {
+	for _, word := range words {
+		switch word {
+		case "ah", "drawn", "consumed", "amphours":
+			return &c.drawn
+		case "amps", "amp", "current", "ampere", "amperes":
+			return &c.amps
+		case "run", "running", "duty", "compressor":
+			return &c.run
 		}
 	}
 	return nil
@@ -310,7 +338,42 @@ func (c logColumns) row(line int, record []string) (row LogRow, empty bool, err 
 	if row.Cabin, row.CabinRead, err = readTemperature(cell(c.cabin), c.cabin); err != nil {
 		return row, false, fault(c.cabin, err)
 	}
+	if err := c.unitCells(&row, cell, fault); err != nil {
+		return row, false, err
+	}
 	return row, false, nil
+}
+
+// unitCells reads what a row tells of a running unit.
+func (c logColumns) unitCells(row *LogRow, cell func(column) string, fault func(column, error) error) error {
+	if text := cell(c.amps); text != "" {
+		x, err := quantity.ParseCurrent(text)
+		if err == nil && !(math.Abs(float64(x)) <= 200) {
+			err = fmt.Errorf("found %.40q, expected 0 to 200 A", text)
+		}
+		if err != nil {
+			return fault(c.amps, err)
+		}
+		row.Amps, row.AmpsRead = quantity.Ampere(math.Abs(float64(x))), true // a monitor counts what leaves as negative
+	}
+	if text := cell(c.drawn); text != "" {
+		x, err := quantity.ParseCharge(text)
+		if err != nil {
+			return fault(c.drawn, err)
+		}
+		row.Drawn, row.DrawnRead = quantity.AmpHour(math.Abs(float64(x))), true
+	}
+	if text := cell(c.run); text != "" {
+		x, err := quantity.ParseShare(text)
+		if err == nil && !(x >= 0 && x <= 1) {
+			err = fmt.Errorf("found %.40q, expected a share of the time, 0 to 1 or 0 to 100 %%", text)
+		}
+		if err != nil {
+			return fault(c.run, err)
+		}
+		row.Run, row.RunRead = x, true
+	}
+	return nil
 }
 
 func readIce(text string, f column) (quantity.Kilogram, bool, error) {

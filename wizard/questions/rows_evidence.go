@@ -88,7 +88,8 @@ func recordFields(key string, start any) (rows []Row, required []string, record 
 	case "evidence.logs":
 		t := copied(start, heat.Learnt{})
 		of := part("of", "what was logged", Choice, Limits{}, at(&t.Of))
-		of.Options = []Option{{Value: string(heat.OfIce), Label: "ice"}, {Value: string(heat.OfTemperatures), Label: "temperatures"}}
+		of.Options = []Option{{Value: string(heat.OfIce), Label: "ice"}, {Value: string(heat.OfTemperatures), Label: "temperatures"},
+			{Value: string(heat.OfRunning), Label: "running"}}
 		within := Limits{0.02, 0.1, 0.6, 1}
 		return []Row{
 			of,
