@@ -81,6 +81,7 @@ type Criterion struct {
 	Options []OptionID
 	Fails   Condition
 	Reason  string // plain words, with {fact} places filled by the rules package
+	Short   string // the same in a few words, for tables; "" where its kind or Reason says it
 }
 
 // Book is what a reckoning takes from the rule files: prices and criteria.

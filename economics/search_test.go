@@ -5,7 +5,6 @@ import (
 	"math/rand/v2"
 	"os"
 	"reflect"
-	"strconv"
 	"testing"
 
 	"coldreckon/economics/heat"
@@ -121,11 +120,11 @@ func everyFitOut(t *testing.T, b *Boat, book *Book, option OptionID, futures int
 	return roomy, any, most, len(all)
 }
 
-// searchBoats is how many boats the search is tried on: few, or as many as
-// COLDRECKON_SEARCH_BOATS says.
+// searchBoats is how many boats the search is tried on: few, or more where
+// COLDRECKON_LONG is set.
 func searchBoats() int {
-	if n, err := strconv.Atoi(os.Getenv("COLDRECKON_SEARCH_BOATS")); err == nil {
-		return n
+	if os.Getenv("COLDRECKON_LONG") != "" {
+		return 40
 	}
 	return 12
 }

@@ -74,7 +74,7 @@ func (p *Pack) readCriteria(r *reader, root *yaml.Node) {
 	top, _ := r.mapping(root, "", "kind", "criteria")
 	seen := map[string]bool{}
 	r.entries(top, "criteria", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "kind", "options", "fails", "reason", "examples")
+		rec, ok := r.mapping(n, "", "id", "kind", "options", "fails", "reason", "short", "examples")
 		if !ok {
 			return
 		}
@@ -85,6 +85,10 @@ func (p *Pack) readCriteria(r *reader, root *yaml.Node) {
 			Reason:  r.text(rec, "reason"),
 		}
 		r.places(rec, "reason")
+		if rec.fields["short"] != nil {
+			c.Short = r.text(rec, "short")
+			r.places(rec, "short")
+		}
 		fails, ok := r.condition(rec, "fails")
 		if ok {
 			c.Fails = fails

@@ -174,17 +174,17 @@ func (v Voice) why(o *economics.Outcome) string {
 	return strings.Join(out, "; ")
 }
 
-// fewWords gives a criterion's reason in a few words where they are known.
+// fewWords gives a criterion's reason in a few words: its own, those of its kind,
+// or the reason itself.
 func (v Voice) fewWords(c economics.Criterion, f economics.Facts) string {
-	switch c.ID {
-	case "too-warm":
+	if c.Short != "" {
+		return v.fill(c.Short, f)
+	}
+	switch c.Kind {
+	case economics.Warmth:
 		return fmt.Sprintf("%s %d days of 100", v.cold(), share100(number(f, "kept_share")))
-	case "no-room":
+	case economics.Room:
 		return fmt.Sprintf("%s short of room", v.volume(number(f, "food_to_keep_l")-number(f, "room_for_food_l")))
-	case "no-battery":
-		return "no battery"
-	case "fuel-vapour":
-		return "fuel vapour can reach it"
 	}
 	return strings.TrimSuffix(v.fill(c.Reason, f), ".")
 }

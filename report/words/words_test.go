@@ -48,7 +48,7 @@ func tell(r *economics.Reckoning, low, high float64, yesLow, yesHigh int) {
 // the count and the evidence are.
 func TestHeadlines(t *testing.T) {
 	ways := func(ids ...economics.OptionID) []economics.OptionID { return ids }
-	hazard := economics.Criterion{ID: "fuel-vapour", Kind: economics.Hazard}
+	hazard := economics.Criterion{ID: "fuel-vapour", Kind: economics.Hazard, Short: "fuel vapour can reach it"}
 	for _, tt := range []struct {
 		name   string
 		change func(*economics.Reckoning)
