@@ -241,7 +241,7 @@ var uncertain = [...]uncertainRow{
 			at:          func(f *Future) *float64 { return &f.Drinks },
 		},
 		figure: func(k *knowledge) (float64, quantity.Range) {
-			return k.Food.DrinksADay, k.spread("food.drinks", factor(0.7, 1.4), factor(1.0/3, 8.0/3))
+			return k.Food.DrinksADay, k.spread("food.drinks_a_day", factor(0.7, 1.4), factor(1.0/3, 8.0/3))
 		},
 	},
 	{
