@@ -81,7 +81,7 @@ func TestAdditionsTouchWhatTheyShould(t *testing.T) {
 		},
 		{
 			name:    "ground",
-			edits:   []edit{{"economics/climate/data/grounds.csv", "", "lake-of-ours,\"Lake of ours\",45.0,10.0\n"}, {"economics/climate/data/climate.csv", "", lake()}},
+			edits:   []edit{{"economics/climate/data/grounds.csv", "", "lake-of-ours,\"Lake of ours\",10.0,-60.0\n"}, {"economics/climate/data/climate.csv", "", lake()}},
 			wanting: "./economics/climate", wants: "data/SOURCES.md states",
 			command: []string{"grounds", "lake-of-ours"}, shows: "Lake of ours",
 		},
@@ -146,7 +146,7 @@ func TestAdditionsTouchWhatTheyShould(t *testing.T) {
 func lake() string {
 	var rows strings.Builder
 	for month := 1; month <= 12; month++ {
-		fmt.Fprintf(&rows, "lake-of-ours,%d,12,16,8,11,3.5,tmean=memory|tmax=memory|tmin=memory|sst=memory|ghi=memory\n", month)
+		fmt.Fprintf(&rows, "lake-of-ours,%d,26,29,24,27,5,tmean=memory|tmax=memory|tmin=memory|sst=memory|ghi=memory\n", month)
 	}
 	return rows.String()
 }
