@@ -132,6 +132,9 @@ func (a author) document() layout.Document {
 	doc.Part(a.body()...)
 	doc.Part(a.appendix()...)
 	doc.Part(a.asides()...)
+	if a.r.HasRepair {
+		doc.Part(ailing(a.v, 1)...)
+	}
 	return doc
 }
 

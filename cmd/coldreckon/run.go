@@ -77,7 +77,7 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.SetErr(out.stderr)
 	root.SetFlagErrorFunc(flagFault)
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), unitsCommand(out), checkCommand(out), learnCommand(out),
-		boxtestCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
+		boxtestCommand(out), ailingCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
 		manCommand(out), questionsCommand(out))
 	strict(root)
 	return root

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 )
 
 // voice speaks of the reckoning made by hand, with one change.
@@ -78,5 +79,49 @@ func TestFreezingSaysWhatItTakes(t *testing.T) {
 	}
 	if !strings.Contains(got[1], "could not do it") {
 		t.Errorf("a unit that runs over 100 %% of the time: %q", got[1])
+	}
+}
+
+// The page names the cautions, a cost and a deed for each cause, and follows what
+// mending is worth.
+func TestAilingFollowsTheBoat(t *testing.T) {
+	book := economics.Book{Currency: "$"}
+	for _, a := range ailments {
+		low, high := 10.0, 60.0
+		if a.line == "mend_compressor" {
+			low, high = 500, 1200
+		}
+		book.Prices = append(book.Prices, economics.PriceLine{ID: a.line, Price: quantity.Range{Low: low, Typical: 50, High: high}})
+	}
+	of := func(change func(*economics.Reckoning)) Voice {
+		v := voice(t, change)
+		v.book = book
+		return v
+	}
+	last := func(v Voice) string {
+		rows := v.Ailing()
+		if len(rows) != len(ailments) {
+			t.Fatalf("%d rows of %d", len(rows), len(ailments))
+		}
+		return rows[0].Do + ", " + rows[len(rows)-1].Do
+	}
+	dead := func(r *economics.Reckoning) { r.HasRepair, r.RepairWorth = true, 300 }
+	if got := last(of(dead)); got != "mend, replace" {
+		t.Errorf("worth $300, the small unit the answer: %q", got)
+	}
+	if got := last(of(func(r *economics.Reckoning) { dead(r); r.Answer.Ways = []economics.OptionID{economics.IceOnly} })); got != "mend, take out" {
+		t.Errorf("worth $300, ice the answer: %q", got)
+	}
+	if got := last(of(nil)); got != "hold it against a new one, hold it against a new one" {
+		t.Errorf("no old unit: %q", got)
+	}
+	cautions := strings.Join(of(dead).AilingCautions(), " ")
+	for _, want := range []string{"certified", "capacitors", "licensed", "gas circuit shut"} {
+		if !strings.Contains(cautions, want) {
+			t.Errorf("%q is not among the cautions", want)
+		}
+	}
+	if text := of(nil).AilingWorth(); !strings.Contains(text, "box.fitted_unit") {
+		t.Errorf("no old unit: %q", text)
 	}
 }
