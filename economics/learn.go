@@ -89,13 +89,13 @@ func Learn(b Boat, ground climate.Ground, log Log) (Lesson, error) {
 	if err != nil {
 		return Lesson{}, fmt.Errorf("box: %w", err)
 	}
-	if HasUnit(log.Rows) {
-		return learnUnit(b, ground, log)
-	}
 	for _, row := range log.Rows {
 		if row.Ice > 0 || row.LeftRead {
 			return p.learnIce(log.Rows)
 		}
+	}
+	if HasUnit(log.Rows) {
+		return learnUnit(b, ground, log)
 	}
 	return p.learnTemperatures(log)
 }

@@ -49,6 +49,7 @@ const (
 	leastRunDays  = 1.0
 	fineStep      = 20 * time.Minute // up to which a log shows a unit's pauses
 	gapStep       = 6 * time.Hour    // past which a stretch is left out
+	counterStep   = 30 * time.Hour   // the same, between two readings of a counter
 	stuckRows     = 200              // alike in a row: a sensor that is stuck
 	ratioModelSD  = 0.08             // of the plate and condenser that nobody measured, as log-sd
 	contentsLogSD = 0.35             // of the heat capacity of a box in use, where nobody weighed water
@@ -182,7 +183,8 @@ func (p *proposal) runSteps(rows []heat.LogRow) (RunLesson, []runStep, error) {
 		if s.hours <= 0 {
 			continue
 		}
-		if s.hours > gapStep.Hours() {
+		counted := a.DrawnRead && b.DrawnRead // a counter bridges a day
+		if s.hours > gapStep.Hours() && !(counted && s.hours <= counterStep.Hours()) {
 			l.Gaps++
 			continue
 		}

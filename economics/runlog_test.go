@@ -205,3 +205,34 @@ func TestBadLogsOfARunningUnit(t *testing.T) {
 		}
 	}
 }
+
+// A season's log read once a day from a counter tells leak over efficiency: a
+// box of 1.2 W/K at 4 °C in 20 °C whose unit moves its heat at the usual share of
+// the ideal. Worked by hand: 19.2 W of leak, lid always shut.
+func TestADailyCounterTellsTheRatio(t *testing.T) {
+	b := economics.Dunlin()
+	b.Small.RatedCooling, b.Units = 60, quantity.Metric
+	ground, err := b.Ground()
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := "Date,Nights,Ah drawn,Box °C,Cabin °C,Sun,Shut\n"
+	for day := range 14 {
+		// Carnot near 4.4 (-16 to 43 °C) at 33 % makes 1.45: 19.2 W of heat take 13.2 W, 25.8 Ah a day at 12.3 V.
+		text += fmt.Sprintf("2025-07-%02d,1,%.1f,%.1f,20.%d,clear,yes\n", 1+day, 25.8*float64(day), 4+0.1*float64(day%2), day%3)
+	}
+	rows, err := heat.ParseLog(strings.NewReader(text), quantity.Metric)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l, err := economics.LearnRunning(b, ground, economics.SmallUnit, economics.Log{Rows: rows})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if l.Told != economics.TellsRatio || math.Abs(l.AhPerDay-25.8) > 0.1 {
+		t.Errorf("tells %s at %.1f Ah a day", l.Told, l.AhPerDay)
+	}
+	if l.Leak.Low > 1.2 || l.Leak.High < 1.2 {
+		t.Errorf("leak %.2f (%.2f to %.2f)", l.Leak.Typical, l.Leak.Low, l.Leak.High)
+	}
+}

@@ -76,7 +76,7 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.SetOut(out.stdout)
 	root.SetErr(out.stderr)
 	root.SetFlagErrorFunc(flagFault)
-	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), unitsCommand(out), checkCommand(out), learnCommand(out),
+	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), unitsCommand(out), checkCommand(out), seasonlogCommand(out), learnCommand(out),
 		boxtestCommand(out), ailingCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
 		manCommand(out), questionsCommand(out))
 	strict(root)
