@@ -32,7 +32,7 @@ a screen.`,
 			if err != nil {
 				return err
 			}
-			return to.write(cmd.Context(), out, func() ([]byte, error) { return to.document(boxtest.Document(sys, info.Author), info) })
+			return to.write(cmd.Context(), out, func() ([]byte, error) { return to.document(boxtest.Document(sys, footOf(info)), info) })
 		},
 		ValidArgsFunction: cobra.NoFileCompletions,
 	}

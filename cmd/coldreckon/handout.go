@@ -4,7 +4,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/report/handout"
-	"coldreckon/rules"
 )
 
 // handoutCommand writes the sheets for a club's table.
@@ -13,10 +12,12 @@ func handoutCommand(out surroundings) *cobra.Command {
 	var to printer
 	cmd := &cobra.Command{
 		Use:   "handout GROUND -o OUT",
-		Short: "Write the worksheet of a cruising ground, for pencil and paper",
-		Long: `Writes sheets to copy for a club evening: a worksheet that takes an owner from
-the size of the ice box to the yearly cost of ice and of a small unit, with the
-tables it needs, made for one cruising ground. It is a PDF to copy, or HTML for a screen.`,
+		Short: "Write the chart of a cruising ground, for pencil and paper",
+		Long: `Writes a sheet to copy for a club evening: on one side a chart to follow with
+a pencil, from the size of the ice box to the yearly cost of ice, of a small unit
+and of going without, and ten lines to fill in; on the other the tables, two
+tests of the box and the cautions, all made for one cruising ground. It is a PDF
+to copy, or HTML for a screen.`,
 		Example: `  coldreckon handout chesapeake-bay -o handout.pdf
   coldreckon handout dalmatia --units metric -o handout.pdf`,
 		Args: arguments(1, 1, "the name of one ground"),
@@ -36,20 +37,16 @@ tables it needs, made for one cruising ground. It is a PDF to copy, or HTML for 
 			if err != nil {
 				return err
 			}
-			foods, err := rules.LoadFoods()
-			if err != nil {
-				return err
-			}
 			info, err := to.info(out, sys)
 			if err != nil {
 				return err
 			}
 			return to.write(cmd.Context(), out, func() ([]byte, error) {
-				sheets, err := handout.New(ground, sys, pack, foods)
+				sheets, err := handout.New(ground, sys, pack)
 				if err != nil {
 					return nil, err
 				}
-				return to.document(sheets.Document(info.Author), info)
+				return to.document(sheets.Document(footOf(info)), info)
 			})
 		},
 		ValidArgsFunction: completeFirst(groundIDs),

@@ -21,6 +21,7 @@ type printer struct {
 
 	file, format, paper, date string
 	force                     bool // write over what another program wrote
+	large                     bool // large print
 }
 
 // extensions are the formats that the end of a file's name stands for.
@@ -40,6 +41,14 @@ func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
 		cmd.RegisterFlagCompletionFunc("format", cobra.FixedCompletions(formats, cobra.ShellCompDirectiveNoFileComp))
 	}
 }
+
+// addLargeFlag gives a command whose pages can grow the flag of large print.
+func (p *printer) addLargeFlag(cmd *cobra.Command) {
+	cmd.Flags().BoolVar(&p.large, "large", false, "large print")
+}
+
+// largePrint is how much larger large print is: 10 points come out as 16.
+const largePrint = 1.6
 
 // toStdout reports whether it goes to standard output.
 func (p *printer) toStdout() bool { return p.file == "" || p.file == "-" }
@@ -116,6 +125,9 @@ func (p *printer) otherEnding() string {
 
 // document prints a document in the format settled on.
 func (p *printer) document(doc layout.Document, info sheet.Info) ([]byte, error) {
+	if p.large {
+		doc.Enlarged = largePrint
+	}
 	switch p.format {
 	case "pdf":
 		return doc.PDF(info)
@@ -146,6 +158,9 @@ func (p *printer) info(out surroundings, sys quantity.System) (sheet.Info, error
 	day, err := p.day(out)
 	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: "en", Date: day, Paper: p.sheet(sys)}, err
 }
+
+// footOf is what stands at the foot of each page: what made it, and when.
+func footOf(info sheet.Info) string { return info.Author + " · " + printedDay(info.Date) }
 
 // write makes the thing and puts it where the flags say.
 func (p *printer) write(ctx context.Context, out surroundings, render func() ([]byte, error)) error {

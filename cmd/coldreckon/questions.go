@@ -63,10 +63,10 @@ before a report; that is a PDF unless told otherwise.`,
 			currency := questions.Unanswered(sys, pack.Book)["currency"].Value
 			return to.write(cmd.Context(), out, func() ([]byte, error) {
 				if blank {
-					return to.document(blankSheet(sys, currency).Document(info.Author), info)
+					return to.document(blankSheet(sys, currency).Document(footOf(info)), info)
 				}
 				doc := reference(rows, sys, currency, pack.Book)
-				doc.Foot = info.Author
+				doc.Foot = footOf(info)
 				return to.document(doc, info)
 			})
 		},
@@ -82,6 +82,7 @@ before a report; that is a PDF unless told otherwise.`,
 	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
 	cmd.Flags().BoolVar(&blank, "blank", false, "a worksheet to fill in by hand")
 	to.addFlags(cmd, "text", "md", "html", "pdf")
+	to.addLargeFlag(cmd)
 	return cmd
 }
 
@@ -297,10 +298,23 @@ func blankSheet(sys quantity.System, currency string) forms.Questionnaire {
 		Title: "Should this boat have refrigeration?",
 		Intro: "Leave blank what you do not know: a usual figure is taken then, with a wider range. Strike out a printed unit that " +
 			"is not yours. The names in italics are those of coldreckon's answers file.",
+		First: []forms.Blanks{{Boxes: []forms.Blank{{Name: "Your name"}, {Name: "The boat"}, {Name: "Date"}}, Shares: []float64{2, 2, 1}}},
+		Last: []forms.Blanks{{Title: "The quotation you were given", Note: "As it stands there; what it leaves out stays blank.", Boxes: []forms.Blank{
+			{Name: "Price", Unit: currency}, {Name: "Fitting", Unit: currency}, {Name: "Watts or amps"}, {Name: "For a box up to", Unit: boxUnit(sys)},
+			{Name: "Cooled by: fins, fan, sea water"},
+		}, Shares: []float64{1, 1, 1, 1, 1.9}}},
 		Sections: []forms.Section{first, rest, safety},
 		Caution: "The safety questions find what to look at first; answering them is no survey. Follow your local codes and the makers' " +
 			"instructions, and have gas, refrigerant, wiring, lithium batteries and holes in the hull seen to by qualified people.",
 	}
+}
+
+// boxUnit is that of a box's size.
+func boxUnit(sys quantity.System) string {
+	if sys == quantity.US {
+		return "cu ft"
+	}
+	return "L"
 }
 
 // onPaper is a row as the worksheet asks it.

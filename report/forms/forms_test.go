@@ -128,3 +128,30 @@ func TestWorkedFiguresFollowTheirLine(t *testing.T) {
 		}
 	}
 }
+
+// Each box of a row stands under its name, and the row says itself in words.
+func TestBlanksStandUnderTheirNames(t *testing.T) {
+	row := Blanks{Title: "The quotation", Note: "As it stands.", Boxes: []Blank{{Name: "Price", Unit: "$"}, {Name: "Watts"}}, Shares: []float64{1, 2}}
+	r := drawn(t, row.Block(), layout.Para{Text: "After the row."})
+	var boxes []sheet.Rect
+	for _, o := range r.Ops {
+		if o.Kind == sheet.AreaOp {
+			boxes = append(boxes, o.Box)
+		}
+	}
+	if len(boxes) != 2 || boxes[1].W < 1.9*boxes[0].W {
+		t.Fatalf("boxes %v, want two, the second twice as wide", boxes)
+	}
+	for i, name := range []string{"Price", "Watts"} {
+		for _, o := range r.Ops {
+			if o.Text == name && (o.Box.X != boxes[i].X || o.Box.Bottom() > boxes[i].Y) {
+				t.Errorf("%v does not stand over %v", o, boxes[i])
+			}
+		}
+	}
+	var doc layout.Document
+	doc.Add(row.Block())
+	if text := doc.Text(); !strings.Contains(text, "Price ____ $") {
+		t.Errorf("in words: %q", text)
+	}
+}

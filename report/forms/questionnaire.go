@@ -4,8 +4,10 @@ import "coldreckon/report/layout"
 
 // Questionnaire is a sheet of questions to fill in by hand: all that stands on it, in the order of print.
 type Questionnaire struct {
-	Title    string // heads the first page, and runs over the others
-	Intro    string // how it is filled in
+	Title    string   // heads the first page, and runs over the others
+	Intro    string   // how it is filled in
+	First    []Blanks // whose it is and when, before all questions; may be nil
+	Last     []Blanks // after the last section, as what a yard has offered; may be nil
 	Sections []Section
 	Caution  string // stands after the last section; may be empty
 }
@@ -42,7 +44,11 @@ type Blank struct {
 // a program and version.
 func (q Questionnaire) Document(foot string) layout.Document {
 	doc := layout.Document{Title: q.Title, Subject: "Questions to answer by hand", Foot: foot}
-	doc.Add(layout.Heading{Level: 0, Text: q.Title}, layout.Para{Text: q.Intro, Wide: true})
+	doc.Add(layout.Heading{Level: 0, Text: q.Title})
+	for _, b := range q.First {
+		doc.Add(b.Block())
+	}
+	doc.Add(layout.Para{Text: q.Intro, Wide: true})
 	number := 0
 	var add func(sections []Section, level int)
 	add = func(sections []Section, level int) {
@@ -63,6 +69,9 @@ func (q Questionnaire) Document(foot string) layout.Document {
 		}
 	}
 	add(q.Sections, 1)
+	for _, b := range q.Last {
+		doc.Add(b.Block())
+	}
 	if q.Caution != "" {
 		doc.Add(layout.Para{Text: q.Caution, Style: layout.Small})
 	}

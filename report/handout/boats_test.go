@@ -75,11 +75,11 @@ func plausibleBoat(r *rand.Rand, ground string, sys quantity.System, season []in
 	b.Cruising.BeforeTrip = economics.Warm
 	b.Cruising.ShorePowerShare = quantity.Fraction(pick(r, 0.0, 0, 0, 0.2))
 	b.Cruising.Crew = pick(r, 1.0, 2, 2, 2, 3, 4, 5)
-	b.Food = economics.Food{Target: quantity.Celsius(pick(r, 4.0, 4, 4, 3, 5)), KgPerPersonDay: quantity.Kilogram(between(r, 1.2, 2)),
+	b.Food = economics.Food{DrinksADay: pick(r, 2.0, 3, 3, 4), Target: quantity.Celsius(pick(r, 4.0, 4, 4, 3, 5)), KgPerPersonDay: quantity.Kilogram(between(r, 1.2, 2)),
 		MustBeColdShare: quantity.Fraction(pick(r, 0.2, 0.3, 0.3, 0.4)), ColdDaysWanted: 0.9, DryPremium: 1.6, Medicine: quantity.No, Vulnerable: quantity.No}
 
 	b.Ice = economics.Ice{Price: quantity.MoneyPerKg(step(between(r, 0.4, 2.2), 0.05)), Kind: pick(r, heat.Cubes, heat.Cubes, heat.Cubes, heat.Block, heat.Crushed),
-		UnitSize: pick(r, quantity.Kilogram(2), 2, 4.536), FoundAtStops: quantity.Fraction(pick(r, 1.0, 1, 0.8, 0.5)), FirstLoad: pick(r, economics.Bought, economics.Bought, economics.Bought, economics.FromHome),
+		UnitSize: pick(r, quantity.Kilogram(2), 2, 4.536), FoundAtStops: quantity.Fraction(pick(r, 1.0, 1, 0.8, 0.5)), HomeFreezer: 0, FirstLoad: pick(r, economics.Bought, economics.Bought, economics.Bought, economics.FromHome),
 		TripCost: quantity.Money(pick(r, 0.0, 2, 5, 5)), CarryLimit: quantity.Kilogram(pick(r, 18.0, 20, 30)), CarryLoss: quantity.Fraction(pick(r, 0.05, 0.08, 0.12)),
 		ShareOfBox: quantity.Fraction(pick(r, 0.25, 0.33, 0.33, 0.4))}
 

@@ -23,12 +23,7 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
-	foods, err := rules.LoadFoods()
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	h, err := handout.New(ground, quantity.US, pack, foods)
+	h, err := handout.New(ground, quantity.US, pack)
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -5,7 +5,6 @@ import (
 	"fmt"
 
 	"coldreckon/economics/climate"
-	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/forms"
@@ -20,8 +19,9 @@ type Handout struct {
 	words  words
 	money  money
 	pack   rules.Pack
-	foods  rules.Foods
 	checks []forms.Check
+
+	tenLines layout.Block
 
 	counts  [][]float64
 	leaks   [][]float64
@@ -30,14 +30,13 @@ type Handout struct {
 	factors [][]float64
 }
 
-// New works the tables out. The pack gives prices and cautions, foods those that
-// keep. Errors: a unit system that is not known, a price line or a caution that
+// New works the tables out. The pack gives prices and cautions. Errors: a unit system that is not known, a price line or a caution that
 // the worksheet needs and the pack does not have.
-func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rules.Foods) (*Handout, error) {
+func New(ground climate.Ground, sys quantity.System, pack rules.Pack) (*Handout, error) {
 	if sys != quantity.Metric && sys != quantity.US {
 		return nil, fmt.Errorf("unit system %q is not known; want metric or us", sys)
 	}
-	h := &Handout{ground: ground, sys: sys, words: wordsOf(sys), pack: pack, foods: foods, factors: factors()}
+	h := &Handout{ground: ground, sys: sys, words: wordsOf(sys), pack: pack, factors: factors()}
 	u := unitsOf(sys)
 	h.days = days(ground, u)
 	var faults [5]error
@@ -46,7 +45,12 @@ func New(ground climate.Ground, sys quantity.System, pack rules.Pack, foods rule
 	h.counts, faults[1] = counts()
 	h.leaks, faults[2] = leaks(u)
 	h.year, faults[3] = year(ground, u)
-	return h, errors.Join(faults[:]...)
+	if err := errors.Join(faults[:]...); err != nil {
+		return nil, err
+	}
+	var err error
+	h.tenLines, err = h.lines()
+	return h, err
 }
 
 // Title names the file and heads its pages: a question, and the ground.
@@ -55,7 +59,8 @@ func (h *Handout) Title() string { return "Ice, dry stores or a fridge? " + h.gr
 // Document is the two sheets. foot stands at the foot of each, such as a program
 // and version.
 func (h *Handout) Document(foot string) layout.Document {
-	doc := layout.Document{Title: h.Title(), Subject: "A worksheet for pencil, with its tables", Foot: foot}
+	doc := layout.Document{Title: h.Title(), Subject: "A worksheet for pencil, with its tables", Foot: foot,
+		Margins: layout.Margins{Side: 12, Top: 16, Bottom: 14.5}}
 	doc.Part(h.worksheet()...)
 	doc.Part(h.tables()...)
 	return doc
@@ -63,17 +68,11 @@ func (h *Handout) Document(foot string) layout.Document {
 
 // money is what the worksheet takes from the price book.
 type money struct {
-	currency              string
-	spoilage              float64 // a kg of chilled food and warm day
-	cable, hull           float64 // first cost beside the unit; of sea-water cooling
-	wearLead, wearLithium float64 // an Ah at 12 V
-	dry                   float64 // a person and night
+	currency    string
+	spoilage    float64 // a kg of chilled food and warm day
+	cable, hull float64 // first cost beside the unit; of sea-water cooling
+	dry         float64 // a person and night
 }
-
-// wearShare is the part of a unit's electricity that comes out of the battery
-// rather than straight from the sun or the engine. Engineering judgement,
-// from memory.
-const wearShare = 0.8
 
 func moneyOf(pack rules.Pack) (money, error) {
 	var missing []error
@@ -84,14 +83,9 @@ func moneyOf(pack rules.Pack) (money, error) {
 		}
 		return line.Price.Typical
 	}
-	wear := func(id string, c energy.Chemistry) float64 {
-		bank := energy.Bank{Volts: 12, Chemistry: c}
-		return price(id) * wearShare * float64(bank.Energy(1)) / 1000
-	}
 	m := money{
 		currency: pack.Book.Currency,
 		spoilage: price("spoilage"), cable: price("cable_fuse"), hull: price("haul_out") + price("seacock"),
-		wearLead: wear("battery_wear_lead", energy.Lead), wearLithium: wear("battery_wear_lithium", energy.Lithium),
 		dry: price("dry_premium"),
 	}
 	return m, errors.Join(missing...)

@@ -7,6 +7,7 @@ import (
 
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
 	"coldreckon/report/forms"
 	"coldreckon/report/layout"
 )
@@ -14,10 +15,11 @@ import (
 // tables is the second sheet.
 func (h *Handout) tables() []layout.Block {
 	return []layout.Block{
-		layout.Side{Columns: [][]layout.Block{{h.foamTable(), testsText()}, {h.moneyTable()}}},
+		layout.Side{Columns: [][]layout.Block{{h.foamTable(), small("The ice test, which beats A and B:", h.iceTest())}, {h.moneyTable()}}},
 		h.leakTable(),
 		layout.Side{Shares: []float64{0.36, 0.64}, Columns: [][]layout.Block{{h.monthTable()}, {h.dailyTable()}}},
 		forms.Checks{Title: "Clear these first", Items: h.checks}.Block(),
+		small("The water-jug test:", h.jugTest()),
 		small("What this is.", h.pack.Guidance),
 	}
 }
@@ -92,7 +94,7 @@ func (h *Handout) leakTable() layout.Block {
 func (h *Handout) monthTable() layout.Block {
 	w := h.words
 	t := forms.Ready{First: 11, Mark: "C", Title: "The months",
-		Note:  fmt.Sprintf("Degrees: outside less food at %s, cabin %s over the air. Sun: kWh/m² a day.", w.target, w.offset),
+		Note:  fmt.Sprintf("Degrees: outside less food at %s. Sun: kWh/m² a day.", w.target),
 		Heads: []string{"", "Air " + w.degree, "Degrees " + w.degree, "Sun", "Ah from 100 W"}}
 	for m, row := range h.year {
 		t.Rows = append(t.Rows, []string{monthNames[m], fixed(row.Air, 0), fixed(row.Degrees, 1), fixed(row.SunKWh, 1), fixed(row.PanelWh/leadWhPerAh, 0)})
@@ -106,8 +108,7 @@ var leadWhPerAh = float64(energy.Bank{Volts: 12, Chemistry: energy.Lead}.Energy(
 func (h *Handout) dailyTable() layout.Block {
 	u, w := unitsOf(h.sys), h.words
 	t := forms.Ready{First: 17, Mark: "D", Title: "A day in the warmest month",
-		Note: fmt.Sprintf("Units cooled by a fan, by their rated watts (−10/45 °C). * runs without a pause, and the food still warms. "+
-			"Last line: the most heat, %s, that each holds.", w.heat),
+		Note:  fmt.Sprintf("Fan, by rated watts (−10/45 °C). * never pauses, and the food warms. Last: most heat held, %s.", w.heat),
 		Heads: []string{"Heat " + w.heat, "Ice " + w.mass}}
 	for _, rated := range ratings {
 		t.Heads = append(t.Heads, fmt.Sprintf("%.0f W: Wh", rated), "Ah")
@@ -136,6 +137,20 @@ func small(lead, text string) layout.Block {
 	return layout.Para{Style: layout.Tiny, Lead: lead, Text: text}
 }
 
-func testsText() layout.Block {
-	return small("A test of the box beats A and B:", "weigh ice before and after a day, lid shut. See the page of two tests.")
+// wattHoursPerKg is what melts a kilogram of ice.
+var wattHoursPerKg = heat.MeltKJPerKg(0) / 3.6
+
+func (h *Handout) iceTest() string {
+	u := unitsOf(h.sys)
+	return fmt.Sprintf("chill the box a night, weigh the ice, shut the lid a day, weigh again; read both airs. Leak = %s melted × %s ÷ (hours × degrees apart).",
+		h.words.mass, short(wattHoursPerKg*u.kilogram/u.watt, 3))
+}
+
+func (h *Handout) jugTest() string {
+	const waterWhPerKgK = 4.19 / 3.6
+	w, u := h.words, unitsOf(h.sys)
+	liner := float64(heat.BareKJPerK(quantity.Litre(u.litre))) / 3.6 / u.leakUnit()
+	return fmt.Sprintf("chilled jugs, no ice, lid shut; read water and both airs until it has warmed by half. "+
+		"Leak = (%s of water × %s + %s of box × %s) × degrees warmed ÷ (hours × degrees apart).",
+		w.mass, short(waterWhPerKgK*u.kilogram/u.leakUnit(), 3), w.volume, short(liner, 2))
 }

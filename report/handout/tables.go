@@ -171,16 +171,6 @@ func year(g climate.Ground, u units) ([12]monthRow, error) {
 	return out, nil
 }
 
-// panelOnDeck is what a panel laid on deck yields, over one on an arch, in the
-// ground's warmest month.
-func panelOnDeck(g climate.Ground) float64 {
-	m := season.NewMonths(g, climate.NewSky(g))[hottest(g)]
-	of := func(at energy.Mounting) float64 {
-		return panelWh(energy.Panel{Wp: 100, Mounting: at, Controller: energy.Tracking}.Chain(), &m)
-	}
-	return of(energy.OnDeck) / of(energy.Arch)
-}
-
 func panelWh(panel energy.Chain, m *season.Month) float64 {
 	var air [24]quantity.Celsius
 	for h, t := range m.OutdoorC {

@@ -5,14 +5,11 @@ import (
 	"strconv"
 	"strings"
 
-	"coldreckon/economics"
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/forms"
 	"coldreckon/report/layout"
 	"coldreckon/report/sheet"
-	"coldreckon/rules"
 )
 
 // words are the units and the figures of a unit system as printed.
@@ -30,11 +27,12 @@ func wordsOf(sys quantity.System) words {
 	return words{volume: "L", volumeFrom: "cm, ÷ 1,000", foam: "mm", leak: "W/K", rim: "metres", degree: "°C", heat: "W", mass: "kg", target: "4 °C", offset: "2 °C"}
 }
 
-// Use of the box as a leak: people's food and the openings of the lid, W/K.
-// A person's chilled food, 0.45 kg a day of 3.6 kJ/kg·K, is 0.019 W/K; a dozen
+// Use of the box as a leak: people's food and drink and the openings of the lid,
+// W/K. Three cans of 0.35 kg a person and day, in at cabin temperature, are
+// 0.051 W/K; 0.36 kg of chilled food, in at 8 °C, adds a tenth of that. A dozen
 // openings of a middling box let in 0.1 W at 20 K.
 const (
-	usePerPerson = 0.02
+	usePerPerson = 0.055
 	useOfLid     = 0.01
 )
 
@@ -59,116 +57,120 @@ func price(x float64) string {
 	return short(x, 2)
 }
 
-// part is a run of steps under a heading.
-type part struct {
-	head  string
-	lines []forms.Line
-}
+// warmKg is the chilled food of a person that is aboard on a mean night and
+// spoils where it is not cold: 1.2 kg a day, three tenths of it chilled, bought
+// for three days.
+const warmKg = 0.55
 
-// steps are the lines of the worksheet, at most twenty.
-func (h *Handout) steps() []part {
-	w, m, u := h.words, h.money, unitsOf(h.sys)
+// spoiledANight is what spoils for a person on a night that is not cold.
+func (h *Handout) spoiledANight() float64 { return h.money.spoilage * warmKg }
+
+// entry is one line to fill in.
+type entry struct{ text, example, unit string }
+
+// steps are the ten lines.
+func (c *chained) steps() ([]entry, error) {
+	h, w, u, m := c.h, c.h.words, c.u, c.h.money
+	e := exampleOf(h.sys)
+	f, err := c.follow(e)
+	if err != nil {
+		return nil, err
+	}
 	leak := func(wPerK float64) string { return short(wPerK/u.leakUnit(), 2) }
 	rim := func(s heat.Seal) string { return short(seal(s)*u.foot/u.leakUnit(), 2) }
-	density := func(k heat.IceKind) string {
-		f, err := heat.BulkDensity(k)
-		if err != nil { // the kinds are the ledger's own
-			return ""
-		}
-		return short(f.Range.Typical*u.litre/u.kilogram/(1-carryLoss), 2)
-	}
 	drain := 0.0
-	if f, err := heat.DrainLoss(heat.OpenDrain); err == nil {
-		drain = f.Range.Typical
+	if loss, err := heat.DrainLoss(heat.OpenDrain); err == nil {
+		drain = loss.Range.Typical
 	}
 	cur := func(x float64) string { return m.currency + price(x) }
-	spoiled, worked := m.currency+h.spoiled(), h.worked()
-	bimini := energy.Shade(energy.Bimini).Typical / energy.Shade(energy.Arch).Typical
-	deck := panelOnDeck(h.ground)
-	plain := energy.ControllerShare(energy.Plain).Typical / energy.ControllerShare(energy.Tracking).Typical
+	of := h.counts[0]
+	kept := func(years int) string { return short(aYear(years)/aYear(unitYears), 2) }
 	lithium := 1 / (float64(energy.Bank{Volts: 12, Chemistry: energy.Lithium}.Energy(1)) / float64(energy.Bank{Volts: 12, Chemistry: energy.Lead}.Energy(1)))
-
-	lines := []part{
-		{"The box", []forms.Line{
-			{Text: "Inside volume: length × width × height, in " + w.volumeFrom + ".", Unit: w.volume},
-			{Text: "Foam that counts: thickness of the walls' foam × its share in table A.", Unit: w.foam},
-			{Text: "Table B with lines 1 and 2: nearest column and row; between them is closer.", Unit: w.leak},
-			{Text: "Lid side with less foam? Look it up too, and write (5 × line 3 + that) ÷ 6. If not, copy line 3.", Unit: w.leak},
-			{Text: fmt.Sprintf("Line 4 + %s of lid rim × %s (soft gasket), %s (hard or gappy) or %s (it only rests). Open drain hose: %s more. "+
-				"This is the leak; if you have tested the box, write the test's leak instead.", w.rim, rim(heat.GoodSeal), rim(heat.PoorSeal), rim(heat.NoSeal), leak(drain)), Unit: w.leak, Heavy: true},
-			{Text: fmt.Sprintf("With use: line 5 + %s × people + %s.", leak(usePerPerson), leak(useOfLid)), Unit: w.leak},
-			{Text: fmt.Sprintf("Degrees in your warmest month: table C. Add what your cabin is over %s warmer than the air outside, or take off what it is less; "+
-				"the same for food colder or warmer than %s.", w.offset, w.target), Unit: w.degree},
-			{Text: "Heat to get rid of: line 6 × line 7.", Unit: w.heat, Heavy: true},
-		}},
-		{"Ice", []forms.Line{
-			{Text: "Ice a day: table D, at line 8, read between the rows.", Unit: w.mass, Heavy: true},
-			{Text: fmt.Sprintf("One load to buy: line 1 × the box's share for ice × %s (cubes), %s (crushed) or %s (block). No more than you carry at once; whole bags, rounded down.",
-				density(heat.Cubes), density(heat.Crushed), density(heat.Block)), Unit: w.mass},
-			{Text: "Times a year that you buy ice later on a trip: stops after its first × the share of them that sell ice.", Unit: "times"},
-			{Text: "Ice to buy, a year: trips × line 10 (0 if frozen at home) + line 11 × the lesser of line 10 and 1.1 × line 9 × nights ÷ (trips + line 11).", Unit: w.mass, Working: worked.iceToBuy},
-			{Text: fmt.Sprintf("Chilled food aboard: people × %s a day × the share that must be cold × days between shops ÷ 2.", w.mass), Unit: w.mass},
-			{Text: fmt.Sprintf("Ice, a year: line 12 × price + the year's errands for it + nights × line 13 × %s (spoiled).", spoiled), Unit: m.currency, Heavy: true, Working: worked.iceYear},
-		}},
-		{"A small unit, and dry stores", []forms.Line{
-			{Text: fmt.Sprintf("Ah a day: table D, between the rows, in the column nearest to the unit's rated watts. Fins in a locker: × %s; sea water: × %s. Lithium battery: × %s.",
-				short(condenserFactor(h.ground, energy.Fins), 3), short(condenserFactor(h.ground, energy.Seawater), 3), short(lithium, 2)), Unit: "Ah at 12 V", Heavy: true},
-			{Text: fmt.Sprintf("Ah to spare a day: panel watts ÷ 100 × table C (bimini × %s, deck × %s; plain controller × %s) + engine hours × its amps × %s − all other loads. On 24 V count each Ah twice.",
-				short(bimini, 2), short(deck, 2), short(plain, 2), short(energy.EngineCharge().Typical, 2)), Unit: "Ah at 12 V"},
-			{Text: fmt.Sprintf("Nights not cold: one for each trip. All nights, if line 8 is over nine tenths of the most in table D, or (line 15 − line 16) × nights of a trip is over %s of the battery's Ah (lithium %s).",
-				short(energy.UsableShare(energy.Lead).Typical, 2), short(energy.UsableShare(energy.Lithium).Typical, 2)), Unit: "nights", Working: worked.notCold},
-			{Text: fmt.Sprintf("Owning it, a year: price × table E for its life + (fitting + %s for cable and fuse; sea water %s more) × table E for what lasts + upkeep.",
-				cur(m.cable), cur(m.hull)), Unit: m.currency, Working: worked.owning},
-			{Text: fmt.Sprintf("Unit, a year: line 18 + nights × line 15 × %s (lithium %s) + line 17 × line 13 × %s.",
-				cur(m.wearLead), cur(m.wearLithium), spoiled), Unit: m.currency, Heavy: true},
-			{Text: fmt.Sprintf("Dry stores, a year: people × nights × %s for dearer food that keeps.", cur(m.dry)), Unit: m.currency, Heavy: true},
-		}},
-	}
-	n := 0
-	for i := range lines {
-		for k := range lines[i].lines {
-			n++
-			lines[i].lines[k].Mark = strconv.Itoa(n)
-		}
-	}
-	return lines
+	return []entry{
+		{"Inside volume: length × width × height in " + w.volumeFrom, short(e.volume, 3), w.volume},
+		{fmt.Sprintf("Foam that counts: its thickness × %s dry, %s damp, %s wet, %s soaked; new: overleaf", short(of[0], 2), short(of[1], 2), short(of[2], 2), short(of[3], 1)),
+			fmt.Sprintf("%s × %s = %s", short(e.thick, 2), short(of[1], 2), short(f.foam, 2)), w.foam},
+		{"A  Leak of the walls. Less foam in the lid: (5 × the walls' + the lid's) ÷ 6", short(f.walls, 2), ""},
+		{fmt.Sprintf("Add %s of lid rim × %s soft, %s hard, %s resting; open drain %s", w.rim, rim(heat.GoodSeal), rim(heat.PoorSeal), rim(heat.NoSeal), leak(drain)), short(e.more, 2), ""},
+		{"Leak: line 3 + line 4. If you tested the box, the test's leak instead", short(f.leak, 2), w.leak},
+		{fmt.Sprintf("B  Ice a day, warmest month: go on from line 5 + %s × people + %s", leak(usePerPerson), leak(useOfLid)), short(f.ice, 2), w.mass},
+		{fmt.Sprintf("B  Ah a day with a fan; fins × %s, sea water × %s; lithium × %s", short(condenserFactor(h.ground, energy.Fins), 3), short(condenserFactor(h.ground, energy.Seawater), 3), short(lithium, 2)),
+			short(f.ah, 2), "Ah"},
+		{"Ice bought: trips × what fits in whole bags + later stops with ice × what you carry",
+			fmt.Sprintf("%s×%s + %s×%s = %s", short(e.trips, 2), short(e.fits, 2), short(e.later, 2), short(e.carried, 2), short(f.bought, 3)), w.mass},
+		{fmt.Sprintf("D  Its cost + errands + %s × people × nights not cold (food that spoils): mark 1", cur(h.spoiledANight())), m.currency + short(f.mark, 3), m.currency},
+		{fmt.Sprintf("Unit fitted + cable %s (sea water + %s); × %s if kept 5 years, × %s if 15: mark 2", cur(m.cable), cur(m.hull), kept(5), kept(15)),
+			m.currency + short(f.unit, 3), m.currency},
+	}, nil
 }
 
-// worksheet is the first sheet.
-func (h *Handout) worksheet() []layout.Block {
-	form := forms.Form{Type: sheet.Type{Size: 8.5}, BoxWidth: 28}
-	for _, p := range h.steps() {
-		form.Lines = append(form.Lines, forms.Line{Text: p.head, Head: true})
-		form.Lines = append(form.Lines, p.lines...)
+const (
+	stepsHead = 5.6
+	stepHigh  = 5.4
+	blankWide = 16.0
+	unitWide  = 15.5
+)
+
+// drawSteps draws the lines with the example's figures and blanks.
+func (c *chained) drawSteps(s sheet.Sheet, r sheet.Rect) error {
+	steps, err := c.steps()
+	if err != nil {
+		return err
 	}
+	blank := r.Right() - unitWide - blankWide
+	across := func(y float64, p sheet.Pen) {
+		s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.Right(), Y: y}, p)
+	}
+	across(r.Y, framePen)
+	s.Text(r.X, r.Y+4, "Ten lines. Of the three marks the one furthest left costs least.", chartBold)
+	s.Text(blank-2, r.Y+4, "example", chartBold.To(sheet.Right))
+	s.Text(blank+blankWide/2, r.Y+4, "yours", chartBold.To(sheet.Centre))
+	for i, line := range steps {
+		y := r.Y + stepsHead + stepHigh*float64(i)
+		across(y, gridPen)
+		s.Text(r.X, y+4, strconv.Itoa(i+1), chartBold)
+		s.Text(r.X+5.5, y+4, line.text, chartType)
+		s.Text(blank-2, y+4, line.example, chartType.To(sheet.Right))
+		s.Rect(sheet.Rect{X: blank, Y: y + 0.5, W: blankWide, H: stepHigh - 1}, sheet.Fill{}, tickPen)
+		s.Text(blank+blankWide+1, y+4, line.unit, chartType)
+	}
+	across(r.Y+stepsHead+stepHigh*float64(len(steps)), framePen)
+	return s.Err()
+}
+
+// chart is the chained chart, for a pencil; on a screen its lines stand alone.
+func (h *Handout) chart() layout.Block {
+	return layout.OnPaper{Name: "chart", Height: chainedHeight, Draw: func(s sheet.Sheet, r sheet.Rect) error {
+		return h.newChained(r.X, r.Y, r.W).draw(s)
+	}, Instead: []layout.Block{layout.Para{Text: "The chart of the paper edition is for a pencil: print the PDF. The tables below give the same figures."}}}
+}
+
+// lines are the ten lines to fill in.
+func (h *Handout) lines() (layout.Block, error) {
+	const anyWidth = 190
+	steps, err := h.newChained(0, 0, anyWidth).steps()
+	if err != nil {
+		return nil, err
+	}
+	table := layout.Table{Columns: []layout.Column{{Head: "Line"}, {Head: "What to write"}, {Head: "Example"}, {Head: "Yours"}}}
+	for i, line := range steps {
+		table.Rows = append(table.Rows, []string{strconv.Itoa(i + 1), line.text, line.example, strings.TrimSpace("____ " + line.unit)})
+	}
+	return layout.OnPaper{Name: "lines", Height: func(float64) float64 { return stepsHead + stepHigh*float64(len(steps)) },
+		Draw:    func(s sheet.Sheet, r sheet.Rect) error { return h.newChained(r.X, r.Y, r.W).drawSteps(s, r) },
+		Instead: []layout.Block{table}}, nil
+}
+
+// worksheet is the first side.
+func (h *Handout) worksheet() []layout.Block {
+	w := h.words
 	return []layout.Block{
 		layout.Heading{Level: 0, Text: "Ice, dry stores or a fridge?"},
-		layout.Para{Style: layout.Tiny, Text: "Twenty pencil lines for " + h.ground.Name + "; the tables are overleaf. Prices are typical: put in your own where you know them. " +
-			"Nine times in ten a result comes within 15 in 100 of the program's."},
-		form.Block(),
-		layout.Para{Style: layout.Fine, Lead: "Which?", Text: "For money alone the least of lines 14, 19 and 20. Dry stores keep nothing cold; with ice, count on food over 5 °C (41 °F) on many days. " +
-			"Line 19 less line 20, shared out over the cold nights, is the price of a cold night: is it worth that to you?"},
-		h.keepers(),
+		layout.Para{Style: layout.Fine, Lead: h.ground.Name + ".", Text: "Follow A B C D with a pencil, as the dashed line does; between two lines go between. " +
+			"Degrees: outside less inside, food at " + w.target + ", cabin " + w.offset + " over the air. A warmer cabin has more."},
+		h.chart(),
+		h.tenLines,
+		layout.Para{Style: layout.Fine, Lead: "Ice keeps most boxes cool, not cold.", Text: "A unit in the black bar never pauses: add the food that spoils. A way's cost over its cold nights " +
+			"is the price of one. A way that is never cold does not count. Tests and cautions are overleaf."},
 	}
-}
-
-// keepers names the foods that keep in a locker of the warmest month.
-func (h *Handout) keepers() layout.Block {
-	locker := h.ground.Months[hottest(h.ground)].AirMean + quantity.Celsius(cabinOffsetK)
-	names := map[rules.Band][]string{}
-	for _, k := range h.foods.Keeping(float64(locker), 7, economics.UnknownEggs) {
-		names[k.Band] = append(names[k.Band], k.Name)
-	}
-	keep := layout.Para{Style: layout.Tiny}
-	for _, band := range []rules.Band{rules.Weeks, rules.Months} {
-		list := strings.Join(names[band], "; ") + "."
-		switch {
-		case len(names[band]) == 0:
-		case keep.Lead == "":
-			keep.Lead, keep.Text = "Keeps "+string(band)+":", list
-		default:
-			keep.Text += " Keeps " + string(band) + ": " + list
-		}
-	}
-	return keep
 }
