@@ -63,7 +63,7 @@ func TestAdditionsTouchWhatTheyShould(t *testing.T) {
 			name: "fact",
 			edits: []edit{
 				{"economics/factrows.go", "	numberFact(\"crew\"", "	numberFact(\"corners\", \"corners\", \"of the box\", func(s *subject) float64 { return 8 }),\n"},
-				{"rules/packs/criteria.yaml", "  - id: no-battery\n", "  - id: edgy\n    kind: need\n    options: [small]\n    fails: \"corners > 7\"\n    reason: \"The box has {corners}.\"\n" +
+				{"rules/packs/criteria.yaml", "  - id: no-battery\n", "  - id: edgy\n    kind: need\n    options: [small]\n    fails: \"corners > 7\"\n    reason: \"The box has {corners}, and at each of them three sheets of foam meet and leave a gap that heat finds.\"\n" +
 					"    examples:\n      - {facts: {corners: 8}, fires: \"yes\"}\n      - {facts: {corners: 6}, fires: \"no\"}\n\n"},
 			},
 			tests:   []string{"./rules"},
