@@ -133,8 +133,21 @@ func (r *Reckoning) Of(id OptionID) *OptionFigures {
 
 // Settings are the choices of a reckoning that are not the boat's.
 type Settings struct {
-	Futures int    // 20 or more; 2,000 is usual
+	// Futures is 20 or more; 2,000 is usual. Under 200 it is a quick look, and
+	// the search for work meets fewer futures, too.
+	Futures int
 	Seed    uint64 // of weather and futures; the same seed gives the same reckoning
+}
+
+// quickLook is the number of futures from which on the search for work always
+// meets the same searchFutures; under it a fifth as many, which are others.
+const quickLook = 200
+
+func (s Settings) searchFutures() int {
+	if s.Futures < quickLook {
+		return searchFutures / 5
+	}
+	return searchFutures
 }
 
 // DefaultSettings are those of a report.

@@ -26,7 +26,7 @@ func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *stu
 		s.scale = float64(box.Leak / total)
 	}
 	bare := mayBeBare(b, box)
-	s.search = newTrialGround(b, w, draw(s.inputs, bare, searchFutures, searchSeed), searchSeed)
+	s.search = newTrialGround(b, w, draw(s.inputs, bare, set.searchFutures(), searchSeed), searchSeed)
 	s.futures = draw(s.inputs, bare, set.Futures, set.Seed)
 	s.air.breathe(b, w, &Typical, stream{set.Seed, 0}, typicalYears)
 	return s

@@ -43,7 +43,7 @@ func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
 	r.settings = economics.DefaultSettings
 	flags := cmd.Flags()
 	flags.Var((*fileName)(&r.prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
-	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "reckon `NUMBER` futures: ways that prices, weather and habits may turn out")
+	flags.IntVar(&r.settings.Futures, "futures", r.settings.Futures, "reckon `NUMBER` futures: ways that prices, weather and habits may turn out; under 200 is a quick look")
 	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "draw other futures for another `NUMBER`")
 }
 
