@@ -328,13 +328,12 @@ func (p *pencil) work(t *testing.T, b economics.Boat, tables reader) found {
 }
 
 // The main promise, read off the drawn curves with half a millimetre of error a
-// leg: for plausible boats leak and ice a day come within 15 % of the
-// program nine times in ten, amp-hours a day within 20 %, a year of ice within
-// 25 %, and a year of the unit, which also hangs on the battery, within 25 % every
-// other time. Where the unit runs without a pause its scale has ended.
+// leg: for plausible boats leak, ice a day and amp-hours a day come within
+// 15 % of the program nine times in ten, a year of ice and of the unit within
+// 25 %. Where the unit runs without a pause its scale has ended.
 func TestPencilAgreesWithTheProgram(t *testing.T) {
 	names := [5]string{"leak", "ice a day", "Ah a day", "ice, a year", "unit, a year"}
-	limits := [5]float64{0.15, 0.15, 0.20, 0.25, 0.25}
+	limits := [5]float64{0.15, 0.15, 0.15, 0.25, 0.25}
 	var errs [5][]float64
 	book := pack(t)
 	for i, g := range []struct {
@@ -375,12 +374,8 @@ func TestPencilAgreesWithTheProgram(t *testing.T) {
 		}
 		p90 := errs[k][(n*9+9)/10-1]
 		t.Logf("%-12s %d boats: error median %.1f %%, 90th percentile %.1f %%, greatest %.1f %%", name, n, 100*errs[k][n/2], 100*p90, 100*errs[k][n-1])
-		part, got := "90th percentile", p90
-		if k == 4 {
-			part, got = "median", errs[k][n/2]
-		}
-		if got > limits[k] {
-			t.Errorf("%s: the %s of the error is %.1f %%, want at most %.0f %%", name, part, 100*got, 100*limits[k])
+		if p90 > limits[k] {
+			t.Errorf("%s: the 90th percentile of the error is %.1f %%, want at most %.0f %%", name, 100*p90, 100*limits[k])
 		}
 	}
 }
