@@ -194,7 +194,7 @@ func bands(trials []Trial) Bands {
 }
 
 // percentiles reads the 10th, 50th and 90th percentile of a figure.
-func percentiles(trials []Trial, figure func(*Trial) float64) quantity.Range {
+func percentiles[T any](trials []T, figure func(*T) float64) quantity.Range {
 	values := make([]float64, len(trials))
 	for i := range trials {
 		values[i] = figure(&trials[i])

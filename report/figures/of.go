@@ -71,10 +71,11 @@ func boxOf(r *economics.Reckoning) Box {
 	for _, e := range b.Evidence.Dropped {
 		out.Evidence = append(out.Evidence, Estimate{string(e.Source), Number(e.UA), Number(e.Range().Low), Number(e.Range().High), false})
 	}
-	if m, sources, ok := HeatBySource(r); ok {
-		out.PartsOf, out.HeatGainW = m.Month, Number(m.HeatGainW)
-		for _, s := range sources {
-			out.Parts = append(out.Parts, Part{s.Name, when(s.Leak > 0, s.Leak), Number(s.HeatW)})
+	told, err := r.Case(economics.IceOnly, false)
+	if err == nil && len(r.Months) > 0 {
+		out.PartsOf, out.HeatGainW = told.Month, Number(told.HeatW)
+		for _, s := range told.Heat {
+			out.Parts = append(out.Parts, Part{s.Name(), when(s.Leak > 0, s.Leak), Number(s.HeatW)})
 		}
 	}
 	return out
