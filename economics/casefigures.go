@@ -79,10 +79,10 @@ type PowerFigures struct {
 	SunWh         float64 // that the panel leaves after the boat's other loads, 0 or more
 }
 
-// Case gives the box and the boat of an option, as told or fitted. An option that
-// is none of Options, or walls that do not make sense, are errors.
-func (r *Reckoning) Case(id OptionID, fitted bool) (CaseFigures, error) {
-	p, err := r.proposal(id, fitted)
+// Case gives the box and the boat of one of the reckoning's options, or of Cool,
+// as told or fitted. An option that is none of Options is an error.
+func (r *Reckoning) Case(o *OptionFigures, fitted bool) (CaseFigures, error) {
+	p, err := r.proposal(o, fitted)
 	if err != nil {
 		return CaseFigures{}, err
 	}
@@ -102,10 +102,9 @@ func (r *Reckoning) Case(id OptionID, fitted bool) (CaseFigures, error) {
 }
 
 // proposal prepares an option anew as it was reckoned.
-func (r *Reckoning) proposal(id OptionID, fitted bool) (*proposal, error) {
-	o := r.Of(id)
-	if o == nil {
-		return nil, fmt.Errorf("option %q is not known", id)
+func (r *Reckoning) proposal(o *OptionFigures, fitted bool) (*proposal, error) {
+	if r.Of(o.ID) == nil {
+		return nil, fmt.Errorf("option %q is not known", o.ID)
 	}
 	w, scale, fit := newWorld(&r.Boat, r.Ground), 1.0, FitOut{}
 	if total := r.Box.Drawn.Total(); total > 0 {
@@ -114,7 +113,7 @@ func (r *Reckoning) proposal(id OptionID, fitted bool) (*proposal, error) {
 	if fitted {
 		fit = o.Fit.Out
 	}
-	return newProposal(&r.Boat, nil, &w, scale, id, fit)
+	return newProposal(&r.Boat, nil, &w, scale, o.ID, fit)
 }
 
 // heatSources parts the heat of the hottest month aboard by its ways in. Edges

@@ -22,7 +22,7 @@ func TestCasesAddUp(t *testing.T) {
 	for seed, r := range invented() {
 		for _, id := range Options {
 			for _, fitted := range []bool{false, true} {
-				c, err := r.Case(id, fitted)
+				c, err := r.Case(r.Of(id), fitted)
 				if err != nil {
 					t.Fatalf("boat %d, %s: %v", seed, id, err)
 				}
@@ -59,21 +59,21 @@ func TestCaseAsToldIsTheReckoned(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c, err := r.Case(SmallUnit, false)
+	c, err := r.Case(r.Of(SmallUnit), false)
 	if err != nil {
 		t.Fatal(err)
 	}
 	for i, m := range r.Months {
 		nearly(t, "the need of a month", c.Power[i].NeedWh, m.SmallWhPerDay, 1e-9)
 		nearly(t, "the sun left in a month", c.Power[i].SunWh, max(0, m.SolarWhPerDay-m.HouseWhPerDay), 1e-9)
-		if ice := must(r.Case(IceOnly, false)); m.Month == ice.Month {
+		if ice := must(r.Case(r.Of(IceOnly), false)); m.Month == ice.Month {
 			nearly(t, "the heat", ice.HeatW, m.HeatGainW, 1e-9)
 		}
 	}
-	told, fitted := must(r.Case(IceOnly, false)), must(r.Case(IceOnly, true))
+	told, fitted := must(r.Case(r.Of(IceOnly), false)), must(r.Case(r.Of(IceOnly), true))
 	nearly(t, "the box as told", told.VolumeL, float64(r.Box.Volume), 1e-9)
 	nearly(t, "the box with its board", fitted.VolumeL+fitted.Room.Board, told.VolumeL, 1e-9)
-	if _, err := r.Case("cellar", false); err == nil {
+	if _, err := r.Case(&OptionFigures{ID: "cellar"}, false); err == nil {
 		t.Error("an option that is not known is drawn")
 	}
 }
@@ -89,12 +89,12 @@ func TestFaceByHand(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, fitted := range []bool{false, true} {
-		c := must(r.Case(SmallUnit, fitted))
+		c := must(r.Case(r.Of(SmallUnit), fitted))
 		area, resistance := 0.45*0.5, 2/8.3+0.025/(0.028*math.Exp(6*0.04))
 		if fitted { // inboard and fore are lined, and so is the lid
 			area, resistance = (0.45-0.025)*(0.5-0.025), resistance+0.025/0.033
 		}
-		p, err := r.proposal(SmallUnit, fitted)
+		p, err := r.proposal(r.Of(SmallUnit), fitted)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -116,7 +116,7 @@ func TestCommissioning(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, id := range Options {
-		c, err := r.Commission(id)
+		c, err := r.Commission(r.Of(id))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -140,7 +140,7 @@ func TestCommissioning(t *testing.T) {
 			nearly(t, "Ah a day", c.AhPerDay.Typical, want, 0.15)
 		}
 	}
-	if _, err := r.Commission("cellar"); err == nil {
+	if _, err := r.Commission(&OptionFigures{ID: "cellar"}); err == nil {
 		t.Error("an option that is not known is measured")
 	}
 }

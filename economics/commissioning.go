@@ -33,14 +33,14 @@ type Commissioning struct {
 	CoolHours, RunShare, RunningA, AhPerDay quantity.Range
 }
 
-// Commission gives what to expect of an option's first measurements. An option
-// that is none of Options is an error.
-func (r *Reckoning) Commission(id OptionID) (Commissioning, error) {
-	told, err := r.proposal(id, false)
+// Commission gives what to expect of an option's first measurements; the option
+// is as for Case.
+func (r *Reckoning) Commission(o *OptionFigures) (Commissioning, error) {
+	told, err := r.proposal(o, false)
 	if err != nil {
 		return Commissioning{}, err
 	}
-	p, err := r.proposal(id, true)
+	p, err := r.proposal(o, true)
 	if err != nil {
 		return Commissioning{}, err
 	}

@@ -10,79 +10,69 @@ import (
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
-	"coldreckon/report/figures"
 	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 	"coldreckon/report/words"
 )
 
 // appendix holds what a reader may want to check.
 func (a author) appendix() []layout.Block {
 	out := []layout.Block{layout.Heading{Level: 0, Text: "Appendix"}}
-	if a.bodyTight >= spellMoves {
-		if strips, ok := a.fortnight(a.chosen()); ok {
-			out = append(out, layout.Heading{Level: 1, Text: "The worst spell"}, strips)
-		}
+	for _, part := range [][]layout.Block{a.known(), a.heat(), a.units(), a.works(), a.swing(), a.bills(), a.checklist(), a.keepers(), a.asTold(), a.method()} {
+		out = append(out, part...)
 	}
-	out = append(out, a.heat()...)
-	out = append(out, a.units()...)
-	out = append(out, a.otherWork()...)
-	out = append(out, a.swing()...)
-	out = append(out, a.bills()...)
-	out = append(out, a.checklist()...)
-	out = append(out, a.keepers()...)
-	out = append(out, a.asTold()...)
-	return append(out, a.method()...)
+	return out
 }
 
-// heat parts the heat of the hottest month by its sources.
-func (a author) heat() []layout.Block {
-	out := []layout.Block{layout.Heading{Level: 1, Text: "Where the heat comes from"}}
-	month, sources, ok := figures.HeatBySource(a.r)
-	if !ok {
-		return append(out, layout.Para{Text: "There are no nights aboard, so there is no month to show."})
-	}
-	c := chart.Stacked{Head: chart.Head{Name: "heat by source", Finding: a.v.MostHeat(month),
-		Caption: fmt.Sprintf("W, mean of %s, box as she is at its target", words.Month(month.Month))}}
-	grouped := group(sources)
-	row := chart.StackedRow{Label: "heat", Total: heatW(month.HeatGainW) + " W"}
-	for _, s := range grouped {
-		c.Parts, row.Values = append(c.Parts, s.Name), append(row.Values, s.HeatW)
-	}
-	c.Rows = []chart.StackedRow{row}
-	t := layout.Table{Columns: []layout.Column{{Head: "Way in"}, {Head: "Leak", Right: true}, {Head: "Heat, W", Right: true}}, Sum: true}
-	for _, s := range sources {
-		leak := ""
-		if s.Leak > 0 {
-			leak = quantity.FormatConductance(quantity.WattPerKelvin(s.Leak), a.r.Boat.Units)
+// known says what to find out first and how well the figures are known.
+func (a author) known() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "What to find out first"}}
+	l := layout.List{Mark: layout.Number}
+	for _, m := range a.v.MeasureFirst() {
+		if len(l.Items) < 3 && a.aboard() {
+			l.Items = append(l.Items, layout.Item{Lead: words.Capital(m.Short) + ":", Text: a.v.MeasureText(m)})
 		}
-		t.Rows = append(t.Rows, []string{words.Capital(s.Name), leak, heatW(s.HeatW)})
 	}
-	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units), heatW(month.HeatGainW)})
-	t.Fine = true
-	parts := layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: 52, Draw: c.Draw, Table: t, Shown: true}
-	seen := []layout.Block{layout.Heading{Level: 2, Text: "How the leak is known"}}
-	if a.bodyTight >= leakMoves {
-		seen = append(seen, layout.Para{Text: a.v.LeakText()})
+	if len(l.Items) > 0 {
+		out = append(out, l)
 	}
-	seen = append(seen, a.evidence())
-	for _, doubt := range a.r.Box.Drawn.Notes {
+	if text := a.v.EVPI(); text != "" {
+		out = append(out, layout.Para{Text: text})
+	}
+	return append(out, layout.Heading{Level: 1, Text: "How well this is known"}, layout.Para{Text: a.v.EvidenceText()})
+}
+
+// heat gives the leak by its ways in and how it is known, and the mean days of
+// the months.
+func (a author) heat() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "The leak of the box"}, layout.Para{Text: a.v.LeakText()}}
+	t := layout.Table{Fine: true, Sum: true, Columns: []layout.Column{{Head: "Way in"}, {Head: "Leak as she is", Right: true}}}
+	box := a.r.Box.Drawn
+	scale := quantity.WattPerKelvin(1)
+	if total := box.Total(); total > 0 {
+		scale = a.r.Box.Leak / total
+	}
+	for _, part := range box.Parts {
+		name := part.Name
+		if part.Side != "" {
+			name = string(part.Side)
+		}
+		t.Rows = append(t.Rows, []string{words.Capital(name), quantity.FormatConductance(scale*part.UA, a.r.Boat.Units)})
+	}
+	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units)})
+	seen := []layout.Block{layout.Heading{Level: 2, Text: "How the leak is known"}, a.estimates()}
+	for _, doubt := range box.Notes {
 		seen = append(seen, layout.Para{Style: layout.Small, Text: doubt})
 	}
-	return append(out, layout.Side{Shares: []float64{3, 2}, Columns: [][]layout.Block{{parts}, seen}},
-		layout.Heading{Level: 2, Text: "Mean days, box as she is at its target"}, a.monthTable())
-}
-
-// heatW prints a heat without its unit, no finer than a leak known to a quarter
-// lets one tell.
-func heatW(w float64) string {
-	if math.Abs(w) < 9.95 {
-		return fmt.Sprintf("%.1f", w)
+	out = append(out, layout.Side{Shares: []float64{2, 3}, Columns: [][]layout.Block{{t}, seen}})
+	if !a.aboard() {
+		return out
 	}
-	return watts(w)
+	return append(out, layout.Kept{layout.Heading{Level: 2, Text: "Mean days, box as she is at its target"}, a.monthTable()})
 }
 
-// evidence sets the estimates of the leak beside one another.
-func (a author) evidence() layout.Table {
+// estimates sets the estimates of the leak beside one another.
+func (a author) estimates() layout.Table {
 	_, unit, _ := strings.Cut(quantity.FormatConductance(1, a.r.Boat.Units), " ")
 	leak := func(x float64) string {
 		return strings.TrimSuffix(quantity.FormatConductance(quantity.WattPerKelvin(x), a.r.Boat.Units), " "+unit)
@@ -109,30 +99,7 @@ var seenFrom = map[heat.Source]string{
 	heat.FromHistory: "how long ice lasted", heat.FromLog: "a log",
 }
 
-// group joins the smaller sources so that patterns tell them apart.
-func group(sources []figures.Source) []figures.Source {
-	joins := map[string]string{
-		"fore wall": "other walls", "aft wall": "other walls", "edges and corners": "other walls",
-		"opening the lid": "use", "food brought aboard": "use", "lid seal": "seal and drain", "drain": "seal and drain",
-	}
-	var out []figures.Source
-	at := map[string]int{}
-	for _, s := range sources {
-		if name := joins[s.Name]; name != "" {
-			s.Name = name
-		}
-		i, seen := at[s.Name]
-		if !seen {
-			i = len(out)
-			at[s.Name] = i
-			out = append(out, figures.Source{Name: s.Name})
-		}
-		out[i].HeatW += s.HeatW
-	}
-	return out
-}
-
-// monthTable is the table of mean days behind the charts.
+// monthTable is the table of mean days.
 func (a author) monthTable() layout.Table {
 	sys := a.r.Boat.Units
 	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Sea", Right: true},
@@ -147,20 +114,46 @@ func (a author) monthTable() layout.Table {
 	return t
 }
 
-// otherWork lists the work for the options that the reader's pages left out.
-func (a author) otherWork() []layout.Block {
-	out := []layout.Block{layout.Heading{Level: 1, Text: "Work for the other ways"}}
+// works lists the work of each way, with what a piece does and costs.
+func (a author) works() []layout.Block {
+	out := []layout.Block{layout.Heading{Level: 1, Text: "The work for each way"}}
 	for _, id := range economics.Options {
-		if id != a.chosen() {
-			out = append(out, a.workFor(id, 2)...)
-		}
+		out = append(out, a.workFor(id)...)
 	}
 	var searched int
 	for i := range a.r.Options {
 		searched = max(searched, a.r.Options[i].Fit.SearchFutures)
 	}
 	return append(out, layout.Para{Style: layout.Small, Text: fmt.Sprintf("The work was searched for on %d futures and then put to all %d. The boat as she is was put to %d. A piece that is not needed is left out where the whole stays within a twentieth of the cheapest.",
-		searched, a.r.Futures.Count, a.r.Of(a.chosen()).AsToldFutures)})
+		searched, a.r.Futures.Count, a.r.Of(a.o.ID).AsToldFutures)})
+}
+
+// workFor lists the work of an option as a table.
+func (a author) workFor(id economics.OptionID) []layout.Block {
+	o := a.r.Of(id)
+	work := a.v.Work(id)
+	head := layout.Heading{Level: 2, Text: words.Name(id)}
+	if len(work) == 0 {
+		return []layout.Block{head, layout.Para{Text: a.v.NoWork(o)}}
+	}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "What", Share: 0.39}, {Head: "What it buys"}, {Head: "Cost at first", Share: 0.16}}}
+	for _, w := range work {
+		t.Rows = append(t.Rows, []string{w.What, w.Buys, w.Cost})
+	}
+	out := []layout.Block{layout.Kept{head, t}}
+	texts := []string{a.v.Litres(id), a.v.Tighter(id)}
+	if o.WorksOf100 < 87 && !o.Fitted.Works() {
+		texts = append(texts, a.v.NotEnough(o))
+	}
+	if id == economics.IceOnly {
+		texts = append(texts, a.v.MoreIce())
+	}
+	for _, text := range texts {
+		if text != "" {
+			out = append(out, layout.Para{Text: text})
+		}
+	}
+	return out
 }
 
 // drawn is how many figures the swing chart shows.
@@ -209,7 +202,7 @@ func (a author) swing() []layout.Block {
 	rest := t
 	t.Rows, rest.Rows = t.Rows[:min(drawn, len(t.Rows))], t.Rows[min(drawn, len(t.Rows)):]
 	out = append(out, layout.Para{Keep: true, Text: a.whyThese(lead, next)},
-		layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: a.least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
+		layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
 	if len(rest.Rows) > 0 {
 		out = append(out, layout.Para{Keep: true, Style: layout.Small, Text: "What moves it less:"}, rest)
 	}
@@ -276,16 +269,53 @@ func (a author) bills() []layout.Block {
 		present = append(present, a.exact(a.r.Options[i].Fitted.Present))
 	}
 	flows.Rows = append(flows.Rows, present)
-	var paid []layout.Block
-	if a.bodyTight >= tableMoves { // its chart stands on the reader's pages without it
-		paid = []layout.Block{layout.Kept{layout.Para{Text: "Paid by each year's end, with the range that holds 80 of 100 futures:"}, a.paid().Table}}
-	}
 	return append([]layout.Block{
 		layout.Heading{Level: 1, Text: "What is paid for"},
 		layout.Para{Keep: true, Text: "At typical figures, with the work done. Food that everybody eats anyway is left out."}, t,
 		layout.Kept{layout.Heading{Level: 1, Text: "Cash flows"},
 			layout.Para{Text: fmt.Sprintf("Each payment falls at its year's end and counts %s less for every year it lies ahead. Unrounded, so that they can be checked.", a.percent())}, flows},
-	}, paid...)
+	}, a.paid()...)
+}
+
+// paid gives what has been paid by each year's end.
+func (a author) paid() []layout.Block {
+	years := int(a.r.Boat.Money.Years)
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Quiet: true}}}
+	marks := marksOf(years)
+	for _, y := range marks {
+		head := fmt.Sprintf("By year %d", y)
+		if y == 0 {
+			head = "At first"
+		}
+		t.Columns = append(t.Columns, layout.Column{Head: head})
+	}
+	for i, id := range economics.Options {
+		row := []string{words.Name(id)}
+		for _, y := range marks {
+			if y < len(a.r.Futures.Paid[i]) {
+				r := a.r.Futures.Paid[i][y]
+				row = append(row, a.v.Tight(math.Round(r.Typical), math.Round(r.Low), math.Round(r.High)))
+			}
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	text := a.v.Overtakes() + " Paid in full, with the work, prices of today: the middle of all futures, in brackets 80 of 100. Page one goes by typical figures"
+	if a.r.Boat.Money.Discount > 0 {
+		text += " and counts later payments for less"
+	}
+	return []layout.Block{layout.Kept{layout.Heading{Level: 2, Text: "Paid by each year's end"}, layout.Para{Text: text + "."}, t}}
+}
+
+// marksOf picks the years that the table shows: the first payment, the end
+// and two between.
+func marksOf(years int) []int {
+	marks := []int{0}
+	for _, y := range []int{int(math.Round(float64(years) / 4)), int(math.Round(float64(years) / 2)), years} {
+		if y > marks[len(marks)-1] {
+			marks = append(marks, y)
+		}
+	}
+	return marks
 }
 
 // charge says what a cost line takes: at first or each year, for how much, and
@@ -322,6 +352,23 @@ func (a author) count(l economics.CostLine) string {
 		return quantity.FormatNumber(words.Round(l.Count)) + " " + l.Unit
 	}
 	return words.Plural(l.Count, l.Unit)
+}
+
+// least is the least height, from the given one up, at which a figure as wide as
+// a page can be drawn, mm.
+func least(draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
+	for ; height < 120; height += 2 {
+		s, err := sheet.NewRecording(sheet.A4)
+		if err != nil {
+			break // A4 is known
+		}
+		s.AddPage()
+		w, _ := s.Paper()
+		if draw(s, sheet.Rect{W: w - 2*margins.Side, H: height}) == nil {
+			break
+		}
+	}
+	return height
 }
 
 // exact prints money to the unit.
@@ -371,11 +418,11 @@ func (a author) asTold() []layout.Block {
 		switch {
 		case x.Group != group:
 			group = x.Group
-			t.Rows = append(t.Rows, []string{group, x.Label, x.Value + known[x.How]})
+			t.Rows = append(t.Rows, []string{group, x.Label, x.Value + marks[x.How]})
 		case len(t.Rows[last]) == 3:
-			t.Rows[last] = append(t.Rows[last], x.Label, x.Value+known[x.How])
+			t.Rows[last] = append(t.Rows[last], x.Label, x.Value+marks[x.How])
 		default:
-			t.Rows = append(t.Rows, []string{"", x.Label, x.Value + known[x.How]})
+			t.Rows = append(t.Rows, []string{"", x.Label, x.Value + marks[x.How]})
 		}
 	}
 	out = append(out, t)
@@ -388,7 +435,7 @@ func (a author) asTold() []layout.Block {
 	return append(out, layout.Heading{Level: 2, Text: "Why these figures were assumed"}, reasons)
 }
 
-// known marks how a figure is known.
-var known = map[quantity.How]string{
+// marks say how a figure is known.
+var marks = map[quantity.How]string{
 	quantity.Measured: " (seen)", quantity.Told: "", quantity.Unsure: "\u00a0*", quantity.Assumed: "\u00a0*", "": "\u00a0*",
 }

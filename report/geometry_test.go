@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -28,21 +29,11 @@ func draw(t *testing.T, in Input) *sheet.Recording {
 	return s
 }
 
-// pageOf is the page of a bookmark, 0 if there is none.
-func pageOf(s *sheet.Recording, title string) int {
-	for _, op := range s.Ops {
-		if op.Kind == sheet.BookmarkOp && op.Text == title {
-			return op.Page
-		}
-	}
-	return 0
-}
-
 // checkSet holds a drawn report to the promises of the page.
 func checkSet(t *testing.T, s *sheet.Recording) {
 	t.Helper()
 	w, h := s.Paper()
-	for _, op := range s.Outside(sheet.Rect{W: w, H: h}.Inset(20, 9, 20, 9)) {
+	for _, op := range s.Outside(sheet.Rect{W: w, H: h}.Inset(16, 9, 16, 9)) {
 		t.Errorf("page %d: outside the margins: %s", op.Page, op)
 	}
 	for _, op := range s.Ops {
@@ -53,27 +44,53 @@ func checkSet(t *testing.T, s *sheet.Recording) {
 	for _, pair := range s.Collisions() {
 		t.Errorf("page %d: %q over %q", pair[0].Page, pair[0].Text, pair[1].Text)
 	}
-	if p := pageOf(s, "As she is, and with the work"); p != 2 {
-		t.Errorf("page one ends on page %d", p-1)
-	}
-	if p := pageOf(s, "Appendix"); p < 3 || p > readerPages+1 {
-		t.Errorf("the appendix starts on page %d; at most %d pages are for the reader", p, readerPages)
-	}
 }
 
+// sections are the headings of each page.
+func sections(s *sheet.Recording) []string {
+	var out []string
+	for _, op := range s.Ops {
+		if op.Kind == sheet.BookmarkOp {
+			out = append(out, fmt.Sprintf("%d %s", op.Page, op.Text))
+		}
+	}
+	return out
+}
+
+// answered gives a boat whose safety questions are answered. Each that is not
+// adds a line of what is not told, and so many may take a fifth page.
+func answered(b economics.Boat) economics.Boat {
+	b.Safety = economics.Safety{FuelVapourSpace: quantity.No, COAlarm: quantity.Yes, Lithium: quantity.No, DrainTo: economics.ToSump, Children: quantity.Yes,
+		LatchOpensInside: quantity.No, DryIce: quantity.No, Fish: quantity.No, Eggs: economics.WashedEggs, WiringKnown: quantity.Yes, LeftUnattended: quantity.No}
+	return b
+}
+
+// Four pages, and both papers hold the same sections on the same pages.
 func TestEveryPageIsWellSet(t *testing.T) {
 	for _, boat := range []func() economics.Boat{weekender, islander, liveaboard} {
-		in := inputOf(t, boat())
-		for _, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
-			for _, units := range []quantity.System{quantity.US, quantity.Metric} {
-				t.Run(fmt.Sprintf("%s %s %s", in.Reckoning.Boat.Name, paper, units), func(t *testing.T) {
-					in := in
-					r := *in.Reckoning
-					r.Boat.Units = units
-					in.Reckoning, in.Paper = &r, paper
-					checkSet(t, draw(t, in))
-				})
-			}
+		in := inputOf(t, answered(boat()))
+		for _, units := range []quantity.System{quantity.US, quantity.Metric} {
+			t.Run(fmt.Sprintf("%s %s", in.Reckoning.Boat.Name, units), func(t *testing.T) {
+				in := in
+				r := *in.Reckoning
+				r.Boat.Units = units
+				in.Reckoning = &r
+				var first []string
+				for _, in.Paper = range []sheet.Paper{sheet.A4, sheet.Letter} {
+					s := draw(t, in)
+					checkSet(t, s)
+					if s.Page() != 4 {
+						t.Errorf("%s: %d pages; 4 are promised", in.Paper, s.Page())
+					}
+					if first == nil {
+						first = sections(s)
+					} else if got := sections(s); !slices.Equal(got, first) {
+						t.Errorf("sections on A4 are %q, on Letter %q", first, got)
+					}
+				}
+				in.Full = true
+				checkSet(t, draw(t, in))
+			})
 		}
 	}
 }
@@ -91,7 +108,7 @@ func TestHardCasesAreWellSet(t *testing.T) {
 	}
 }
 
-// Forty cautions, ten of them stops: seven stand up front, all in the list.
+// Forty cautions, ten of them stops: every stop stands in print, once.
 func TestFortyCautions(t *testing.T) {
 	in := inputOf(t, weekender())
 	in.Pack.Cautions = nil
@@ -103,36 +120,50 @@ func TestFortyCautions(t *testing.T) {
 		})
 	}
 	in.Paper = sheet.Letter
-	checkSet(t, draw(t, in))
-	a, err := in.author()
-	if err != nil {
-		t.Fatal(err)
+	s := draw(t, in)
+	checkSet(t, s)
+	text := ""
+	for _, op := range s.Ops {
+		text += op.Text + " "
 	}
-	front := upFront(a.findings, in.Reckoning.Answer.Way())
-	if len(a.findings) != 40 || len(front) != mostUpFront {
-		t.Fatalf("%d cautions fired and %d stand up front; want 40 and %d", len(a.findings), len(front), mostUpFront)
-	}
-	for _, f := range front {
-		if f.Grade != rules.Stop {
-			t.Errorf("%s stands up front while a stop does not", f.ID)
+	for i := 0; i < 40; i += 4 {
+		if n := strings.Count(text, fmt.Sprintf("Caution number %d is", i)); n != 1 {
+			t.Errorf("stop %d stands %d times", i, n)
 		}
 	}
 }
 
-// Stops come first, the answer's own before the others', then its cautions.
-func TestUpFrontOrder(t *testing.T) {
-	findings := []rules.Finding{
-		{ID: "ice-stop", Grade: rules.Stop, Options: []economics.OptionID{economics.IceOnly}},
-		{ID: "small-stop", Grade: rules.Stop, Options: []economics.OptionID{economics.SmallUnit}},
-		{ID: "ice-caution", Grade: rules.Careful, Options: []economics.OptionID{economics.IceOnly}},
-		{ID: "all-caution", Grade: rules.Careful},
-		{ID: "small-note", Grade: rules.WorthANote, Options: []economics.OptionID{economics.SmallUnit}},
+// A stop that only an unanswered question raises is told as what is not told; one
+// that stands whatever is answered is told as a stop.
+func TestUnansweredIsNoFact(t *testing.T) {
+	b := weekender()
+	b.Safety.DryIce, b.Safety.COAlarm, b.Safety.Children, b.Safety.LatchOpensInside = quantity.Unknown, quantity.No, quantity.Yes, quantity.Unknown
+	a := must(inputOf(t, b).author())
+	for _, f := range a.stops() {
+		if f.ID == "dry-ice" || f.ID == "child-trap" {
+			t.Errorf("%s is told as a fact", f.ID)
+		}
 	}
-	got := ""
-	for _, f := range upFront(findings, economics.SmallUnit) {
-		got += f.ID + " "
+	if !slices.ContainsFunc(a.stops(), func(f rules.Finding) bool { return f.ID == "co-charging-blind" }) {
+		t.Error("the stop for want of an alarm, which was told, is missing")
 	}
-	if want := "small-stop ice-stop all-caution small-note "; got != want {
-		t.Errorf("up front stand %s; want %s", got, want)
+	for _, want := range []string{"whether you carry dry ice", "a lid that opens from inside"} {
+		if !slices.Contains(a.untold, want) {
+			t.Errorf("not told are %q; %q is missing", a.untold, want)
+		}
+	}
+}
+
+// Every caution of the way shown stands in print: at its step, or on page four.
+func TestCautionsStandSomewhere(t *testing.T) {
+	for _, boat := range []func() economics.Boat{weekender, islander, liveaboard} {
+		in := inputOf(t, boat())
+		a := must(in.author())
+		text := strings.ReplaceAll(must(OwnerMarkdown(in)), "\\", "")
+		for _, f := range a.findings {
+			if f.Grade == rules.Careful && concerns(f, a.o.ID) && !strings.Contains(text, brief(f.Text, 0)) {
+				t.Errorf("%s lacks %q", in.Reckoning.Boat.Name, brief(f.Text, 0))
+			}
+		}
 	}
 }

@@ -19,7 +19,9 @@ type Input struct {
 	Answers   []Answer    // the boat as told, for the appendix, a group after the other
 	Version   string      // of the program
 	Date      time.Time   // printed as the day of making; required for print
-	Paper     sheet.Paper // required for print; text and Markdown do without
+	Paper     sheet.Paper // required for print; the other formats do without
+	// Full adds the appendix, for whoever wants to check.
+	Full bool
 }
 
 // Answer is one figure of the boat as it is printed in the appendix.
@@ -101,154 +103,139 @@ type author struct {
 	r        *economics.Reckoning
 	v        words.Voice
 	findings []rules.Finding
+	untold   []string // what was left unanswered and would otherwise lift a stop
 	foods    rules.Foods
-	// frontTight and bodyTight say how tightly page one and the other reader's
-	// pages are set, from 0, roomy, to tightest and tightestBody.
-	frontTight, bodyTight int
-	// lastStretch and stretch make the figures of the last reader's page, and
-	// of those before it, taller; 0 is not at all.
-	lastStretch, stretch float64
+	// The way that the pages after the first are about, as told and with its
+	// work, and what to expect of it.
+	o            *economics.OptionFigures
+	told, fitted economics.CaseFigures
+	expect       economics.Commissioning
 }
-
-// The tightest settings of page one and of the other reader's pages.
-const tightest, tightestBody = 6, 5
 
 func (in Input) author() (author, error) {
-	found, err := Findings(in.Reckoning, in.Pack)
-	if err != nil {
-		return author{}, fmt.Errorf("cautions: %w", err)
+	a := author{Input: in, r: in.Reckoning, v: words.Of(in.Reckoning, in.Pack.Book)}
+	var err error
+	if a.findings, err = Findings(in.Reckoning, in.Pack); err != nil {
+		return a, fmt.Errorf("cautions: %w", err)
 	}
-	foods, err := rules.LoadFoods()
-	if err != nil {
-		return author{}, fmt.Errorf("foods that keep: %w", err)
+	if err = a.partUntold(); err != nil {
+		return a, fmt.Errorf("cautions: %w", err)
 	}
-	return author{Input: in, r: in.Reckoning, v: words.Of(in.Reckoning, in.Pack.Book), findings: found, foods: foods}, nil
+	if a.foods, err = rules.LoadFoods(); err != nil {
+		return a, fmt.Errorf("foods that keep: %w", err)
+	}
+	if a.o = a.v.Leader(); a.o == nil {
+		a.o = a.r.Of(economics.IceOnly)
+	}
+	for fitted, into := range map[bool]*economics.CaseFigures{false: &a.told, true: &a.fitted} {
+		if *into, err = a.r.Case(a.o, fitted); err != nil {
+			return a, fmt.Errorf("%s: %w", a.o.ID, err)
+		}
+	}
+	if a.expect, err = a.r.Commission(a.o); err != nil {
+		return a, fmt.Errorf("%s: %w", a.o.ID, err)
+	}
+	return a, nil
 }
 
-// document is the whole report.
-func (a author) document() layout.Document {
+// setting is how a page is set: how tightly, from 0, and how much height it has
+// to spare, mm.
+type setting struct {
+	tight int
+	spare float64
+}
+
+// The tightest setting, and the heights tried that a paper has to spare.
+const tightest = 4
+
+var spares = []float64{36, 30, 24, 18, 12, 6, 0}
+
+// pages are those for the reader.
+func (a author) pages() []func(setting) []layout.Block {
+	return []func(setting) []layout.Block{a.answer, a.boat, a.work, a.proof}
+}
+
+// set sets a page, with less air unless it is roomy.
+func (a author) set(page func(setting) []layout.Block, s setting) []layout.Block {
+	if s.tight == 0 {
+		return page(s)
+	}
+	return []layout.Block{layout.Close(page(s))}
+}
+
+// document is the whole report, each page as set, loosely where nothing is told.
+func (a author) document(set ...setting) layout.Document {
 	doc := a.blank()
-	doc.Part(a.front()...)
-	doc.Part(a.body()...)
-	doc.Part(a.appendix()...)
-	doc.Part(a.asides()...)
-	if a.r.HasRepair {
-		doc.Part(ailing(a.v, 1)...)
+	for i, page := range a.pages() {
+		s := setting{}
+		if i < len(set) {
+			s = set[i]
+		}
+		doc.Part(a.set(page, s)...)
+	}
+	if a.Full {
+		doc.Part(a.appendix()...)
+		doc.Part(a.asides()...)
+		if a.r.HasRepair {
+			doc.Part(ailing(a.v, 1)...)
+		}
 	}
 	return doc
 }
 
 func (a author) blank() layout.Document {
-	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot()}
+	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot(), Margins: margins}
 }
 
-// body is what the reader's pages hold after the first.
-func (a author) body() []layout.Block {
-	var out []layout.Block
-	for _, part := range [][]layout.Block{a.fitting(), a.warnings(), a.seasons(), a.money(), a.sure()} {
-		out = append(out, part...)
-	}
-	return out
-}
+// margins leave room for the running head and foot, mm.
+var margins = layout.Margins{Side: 17, Top: 16, Bottom: 15}
 
-// readerPages is how many pages are for the reader, the first included.
-const readerPages = 4
-
-// printed is the report set just tightly enough that the first page stands
-// alone and the reader's pages are no more than promised.
+// printed is the report with each page set just tightly enough for both papers,
+// which so hold the same; what the paper has to spare goes to its pictures.
 func (in Input) printed() (layout.Document, error) {
 	a, err := in.author()
 	if err != nil {
 		return layout.Document{}, err
 	}
-	for ; a.frontTight < tightest; a.frontTight++ {
-		n, err := a.pages(a.front(), nil)
-		if err != nil {
-			return layout.Document{}, err
-		}
-		if n <= 1 {
-			break
-		}
-	}
-	for ; a.bodyTight < tightestBody; a.bodyTight++ {
-		n, err := a.pages(a.front(), a.body())
-		if err != nil {
-			return layout.Document{}, err
-		}
-		if n <= readerPages {
-			break
-		}
-	}
-	// What is left of the reader's pages goes to their figures. The last page
-	// comes first: once it is full, nothing can move there from those before.
-	for _, stretch := range []*float64{&a.lastStretch, &a.stretch} {
-		for _, *stretch = range []float64{0.3, 0.2, 0.1, 0} {
-			n, err := a.pages(a.front(), a.body())
-			if err != nil {
-				return layout.Document{}, err
+	var set []setting
+	for _, page := range a.pages() {
+		var s setting
+		fits := func(paper sheet.Paper) bool {
+			var n int
+			if err == nil {
+				n, err = a.pagesOf(paper, a.set(page, s))
 			}
-			if n <= readerPages {
+			return n <= 1
+		}
+		for s.tight < tightest && !(fits(sheet.Letter) && fits(sheet.A4)) {
+			s.tight++
+		}
+		for _, s.spare = range spares {
+			if fits(in.Paper) {
 				break
 			}
 		}
+		if err != nil {
+			return layout.Document{}, err
+		}
+		set = append(set, s)
 	}
-	return a.document(), nil
+	return a.document(set...), nil
 }
 
-// pages counts the pages that parts take.
-func (a author) pages(parts ...[]layout.Block) (int, error) {
-	s, err := sheet.NewRecording(a.Paper)
+// pagesOf counts the pages that blocks take on a paper.
+func (a author) pagesOf(paper sheet.Paper, blocks []layout.Block) (int, error) {
+	s, err := sheet.NewRecording(paper)
 	if err != nil {
 		return 0, err
 	}
 	doc := a.blank()
-	for _, part := range parts {
-		doc.Part(part...)
-	}
+	doc.Part(layout.Heading{Level: 0, Text: a.r.Boat.Name}) // so that the outline may go on with a lower level
+	doc.Part(blocks...)
 	if err := doc.Draw(s); err != nil {
 		return 0, err
 	}
-	return s.Page(), nil
-}
-
-// least is the least height, from the given one up, at which a figure as wide
-// as the page can be drawn.
-func (a author) least(draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
-	paper := a.Paper
-	if paper == "" { // text and Markdown draw nothing
-		paper = sheet.A4
-	}
-	s, err := sheet.NewRecording(paper)
-	if err != nil {
-		return height // reported when the report is drawn
-	}
-	return leastAt(layout.Frame(s).W, draw, height)
-}
-
-// leastAt is the same for a figure of another width, mm.
-func leastAt(width float64, draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
-	for ; height < 120; height += 2 {
-		s, err := sheet.NewRecording(sheet.A4)
-		if err != nil {
-			break // A4 is known
-		}
-		s.AddPage()
-		if draw(s, sheet.Rect{W: width, H: height}) == nil {
-			break
-		}
-	}
-	return height
-}
-
-// tall is the height of a figure on the reader's pages, as tight as they are
-// set.
-func (a author) tall(height float64) float64 { return a.set(height) * (1 + a.stretch) }
-
-// last is the height of a figure on the last of them.
-func (a author) last(height float64) float64 { return a.set(height) * (1 + a.lastStretch) }
-
-func (a author) set(height float64) float64 {
-	return height * [tightestBody + 1]float64{1, 0.9, 0.82, 0.78, 0.78, 0.78}[a.bodyTight]
+	return s.Page() - 1, nil
 }
 
 func (a author) foot() string {
@@ -267,17 +254,8 @@ func day(t time.Time) string {
 // aboard reports whether there are nights aboard to speak of.
 func (a author) aboard() bool { return len(a.r.Months) > 0 }
 
-// beside sets rows of the four options as a table.
-func beside(rows []words.Row) layout.Table {
-	t := layout.Table{ByColumn: true, Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
-	for _, id := range economics.Options {
-		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id), Share: 0.21})
-	}
-	for _, r := range rows {
-		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
-	}
-	return t
-}
+// decided reports whether there is a way to speak of.
+func (a author) decided() bool { return a.aboard() && a.r.Answer.Way() != "" }
 
 // list makes a list of plain texts.
 func list(mark layout.Mark, texts []string) layout.List {

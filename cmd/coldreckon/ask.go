@@ -108,7 +108,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 	if err != nil {
 		return err
 	}
-	if err := writeReport(ctx, out, found, &a.to); err != nil {
+	if err := writeReport(ctx, out, found, &a.to, false); err != nil {
 		return err
 	}
 	if !a.to.toStdout() {

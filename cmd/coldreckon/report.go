@@ -15,11 +15,14 @@ import (
 func reportCommand(out surroundings) *cobra.Command {
 	var reckon reckoner
 	var to printer
+	var full bool
 	cmd := &cobra.Command{
 		Use:   "report FILE -o OUT",
 		Short: "Write the report of a boat",
-		Long: `Writes the report: as a PDF to print, as HTML for a screen, as plain text for
-e-mail, or as Markdown.
+		Long: `Writes the report of four pages: the answer; the box and the boat; what to buy
+and do; how to prove it. It comes as a PDF to print, as HTML for a screen, as
+plain text for e-mail, or as Markdown. With --full an appendix follows, for
+whoever wants to check.
 Without -o, or with -o -, it goes to standard output; a PDF is not written to a
 terminal. The file is replaced only when the new one is complete.
 
@@ -36,23 +39,24 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
 			if err != nil {
 				return err
 			}
-			return writeReport(cmd.Context(), out, found, &to)
+			return writeReport(cmd.Context(), out, found, &to, full)
 		},
 	}
 	reckon.addFlags(cmd)
+	cmd.Flags().BoolVar(&full, "full", false, "add the appendix: all figures, cautions, sources and the method")
 	to.addFlags(cmd, "pdf", "html", "text", "md")
 	return cmd
 }
 
 // writeReport prints what was found.
-func writeReport(ctx context.Context, out surroundings, found finding, to *printer) error {
+func writeReport(ctx context.Context, out surroundings, found finding, to *printer, full bool) error {
 	day, err := to.day(out)
 	if err != nil {
 		return err
 	}
 	boat := found.reckoning.Boat
 	in := report.Input{
-		Reckoning: found.reckoning, Pack: found.pack, Answers: asTold(boat), Version: buildVersion(), Date: day, Paper: to.sheet(boat.Units),
+		Reckoning: found.reckoning, Pack: found.pack, Answers: asTold(boat), Version: buildVersion(), Date: day, Paper: to.sheet(boat.Units), Full: full,
 	}
 	return to.write(ctx, out, func() ([]byte, error) {
 		switch to.format {

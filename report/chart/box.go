@@ -24,6 +24,12 @@ type BoxSections struct {
 	// The words of the drawing.
 	Sections               [2]string // over each section
 	Foam, Board, PlateName string
+	// Unit is the unit of length, mm, in which the scale bar is round; 0 is the
+	// millimetre.
+	Unit float64
+	// Highest is the most that a section's foam may be high on paper, mm; 0 is the
+	// usual.
+	Highest float64
 	// SayLength prints a length given in mm, on the scale bar; nil prints
 	// millimetres. SayHeat prints a heat; nil prints a Number.
 	SayLength func(mm float64) string
@@ -85,6 +91,9 @@ func (c BoxSections) column(w float64) float64 {
 // scale gives the n of the largest scale, 1 to n, at which both sections fit.
 func (c BoxSections) scale(w float64) float64 {
 	room, most := c.column(w)-2*sideMargin, highestBox
+	if c.Highest > 0 {
+		most = c.Highest
+	}
 	if !c.beside(w) {
 		most = highestOver
 	}
@@ -107,7 +116,10 @@ func (x section) height(n float64) float64 {
 }
 
 // bar is the length of the scale bar, mm of the box.
-func (c BoxSections) bar(n float64) float64 { return step(40*n, 1) / 2 }
+func (c BoxSections) bar(n float64) float64 {
+	unit := max(1, c.Unit)
+	return step(40*n/unit, 1) / 2 * unit
+}
 
 // Height implements Drawing.
 func (c BoxSections) Height(w float64) float64 {
@@ -116,7 +128,7 @@ func (c BoxSections) Height(w float64) float64 {
 	if c.beside(w) {
 		h = max(x[0].height(n), x[1].height(n))
 	}
-	return h + 2 + pitch(noteType) + 1.5 + keyHeight(w, c.Foam, c.Board)
+	return h + 2 + keyHeight(w-c.barWide(n), c.Foam, c.Board)
 }
 
 // Draw implements Drawing. Errors: an inside without extent, foam or heat that
@@ -162,7 +174,8 @@ func (c BoxSections) Draw(s sheet.Sheet, r sheet.Rect) error {
 		r.X -= 2 * (w + sectionsApart)
 	}
 	c.drawScaleBar(s, r.X, under+2, n)
-	keyIn(s, sheet.Rect{X: r.X, Y: under + 2 + pitch(noteType) + 1.5, W: r.W, H: 100},
+	bar := c.barWide(n)
+	keyIn(s, sheet.Rect{X: r.X + bar, Y: under + 2, W: r.W - bar, H: 100},
 		[]entry{swatch(s, c.Foam, sheet.Shade(sheet.Light)), swatch(s, c.Board, hatched)}, noteType)
 	return s.Err()
 }
@@ -319,17 +332,27 @@ func (c BoxSections) drawPlan(s sheet.Sheet, in sheet.Rect, n float64) {
 	}
 }
 
+// barWords say how long the scale bar is, and the scale.
+func (c BoxSections) barWords(n float64) string {
+	text := Number(c.bar(n), 1) + " mm"
+	if c.SayLength != nil {
+		text = c.SayLength(c.bar(n))
+	}
+	return text + ", 1 : " + Number(n, 1)
+}
+
+// barWide is what the scale bar takes beside the key.
+func (c BoxSections) barWide(n float64) float64 {
+	return c.bar(n)/n + 2 + sheet.Width(c.barWords(n), noteType) + 6
+}
+
 func (c BoxSections) drawScaleBar(s sheet.Sheet, x, y, n float64) {
 	long := c.bar(n)
-	mid := y + pitch(noteType)/2
+	mid := y + 4.6/2 // of the key beside it
 	end := x + long/n
 	for _, px := range []float64{x, (x + end) / 2, end} {
 		s.Line(sheet.Point{X: px, Y: mid - 1}, sheet.Point{X: px, Y: mid + 1}, edgePen)
 	}
 	s.Line(sheet.Point{X: x, Y: mid}, sheet.Point{X: end, Y: mid}, edgePen)
-	text := Number(long, 1) + " mm"
-	if c.SayLength != nil {
-		text = c.SayLength(long)
-	}
-	s.Text(end+2, middle(mid, noteType), text+", 1 : "+Number(n, 1), noteType)
+	s.Text(end+2, middle(mid, noteType), c.barWords(n), noteType)
 }

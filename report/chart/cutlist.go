@@ -11,6 +11,8 @@ import (
 type CutList struct {
 	Sheets   []CutSheet
 	LeftOver string // what the key calls the rest of a sheet
+	// Highest is the most that all rows of sheets may be high, mm; 0 is the usual.
+	Highest float64
 	// Say prints a length given in mm; nil prints millimetres.
 	Say func(mm float64) string
 }
@@ -56,9 +58,13 @@ func (c CutList) places(w, n float64) (at []sheet.Rect, height float64, ok bool)
 
 // fit gives the largest scale at which all sheets fit.
 func (c CutList) fit(w float64) (n float64, at []sheet.Rect, height float64) {
+	most := cutHighest
+	if c.Highest > 0 {
+		most = c.Highest
+	}
 	for _, n = range scales {
 		var ok bool
-		if at, height, ok = c.places(w, n); ok && height <= cutHighest {
+		if at, height, ok = c.places(w, n); ok && height <= most {
 			return n, at, height
 		}
 	}
@@ -104,6 +110,34 @@ func (c CutList) Draw(s sheet.Sheet, r sheet.Rect) error {
 	return s.Err()
 }
 
+// Tells reports whether every piece has its size written in it at a width, mm.
+func (c CutList) Tells(w float64) bool {
+	n, _, _ := c.fit(w)
+	for _, sh := range c.Sheets {
+		for _, p := range sh.Pieces {
+			if !c.tells(p, sheet.Rect{W: p.W / n, H: p.H / n}) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// tells reports whether a piece holds its name and its size.
+func (c CutList) tells(p CutPiece, r sheet.Rect) bool {
+	return sheet.Width(fmt.Sprint(p.Number)+" "+p.Name, nameType) <= r.W-1 && sheet.Width(c.size(p), noteType) <= r.W-1 && r.H >= 2*pitch(noteType)+1
+}
+
+func (c CutList) size(p CutPiece) string {
+	length := func(mm float64) string {
+		if c.Say != nil {
+			return c.Say(mm)
+		}
+		return Number(mm, 1)
+	}
+	return length(p.W) + " × " + length(p.H)
+}
+
 func (sh CutSheet) check() error {
 	const slack = 0.5 // mm: what rounding leaves
 	if err := sound("a sheet", sh.W, sh.H); err != nil || !(sh.W > 0 && sh.H > 0) {
@@ -127,18 +161,12 @@ func (sh CutSheet) check() error {
 // piece draws one piece with as much of its words as it holds.
 func (c CutList) piece(s sheet.Sheet, p CutPiece, r sheet.Rect) {
 	s.Rect(r, open, sheet.Pen{Width: 0.35, Grey: sheet.Black})
-	length := func(mm float64) string {
-		if c.Say != nil {
-			return c.Say(mm)
-		}
-		return Number(mm, 1)
-	}
 	number := fmt.Sprint(p.Number)
-	size := length(p.W) + " × " + length(p.H)
+	size := c.size(p)
 	fits := func(text string, t sheet.Type) bool { return sheet.Width(text, t) <= r.W-1 }
 	mid := r.X + r.W/2
 	switch full := number + " " + p.Name; {
-	case fits(full, nameType) && fits(size, noteType) && r.H >= 2*pitch(noteType)+1:
+	case c.tells(p, r):
 		s.Text(mid, middle(r.Y+r.H/2-pitch(noteType)/2, nameType), full, nameType.To(sheet.Centre))
 		s.Text(mid, middle(r.Y+r.H/2+pitch(noteType)/2, noteType), size, noteType.To(sheet.Centre))
 	case fits(number, nameType) && r.H >= pitch(noteType):

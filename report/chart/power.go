@@ -14,6 +14,8 @@ type Power struct {
 	With, AsSheIs, Sun string
 	// Say prints a value of the axis; nil prints a Number.
 	Say func(float64) string
+	// Plot is the least height of the plot, mm; 0 is the usual.
+	Plot float64
 }
 
 // PowerMonth is one month, in any measure of energy a day, all >= 0.
@@ -36,7 +38,11 @@ func (c Power) months() []SeasonMonth {
 
 // Height implements Drawing.
 func (c Power) Height(w float64) float64 {
-	return keyHeight(w, c.With, c.AsSheIs, c.Sun) + powerPlot + 1 + pitch(nameType)
+	plot := powerPlot
+	if c.Plot > 0 {
+		plot = c.Plot
+	}
+	return keyHeight(w, c.With, c.AsSheIs, c.Sun) + plot + 1 + pitch(nameType)
 }
 
 // Draw implements Drawing. Errors: no month, one without nights, a figure below

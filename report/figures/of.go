@@ -71,7 +71,7 @@ func boxOf(r *economics.Reckoning) Box {
 	for _, e := range b.Evidence.Dropped {
 		out.Evidence = append(out.Evidence, Estimate{string(e.Source), Number(e.UA), Number(e.Range().Low), Number(e.Range().High), false})
 	}
-	told, err := r.Case(economics.IceOnly, false)
+	told, err := r.Case(r.Of(economics.IceOnly), false)
 	if err == nil && len(r.Months) > 0 {
 		out.PartsOf, out.HeatGainW = told.Month, Number(told.HeatW)
 		for _, s := range told.Heat {

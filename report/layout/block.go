@@ -28,7 +28,7 @@ func (d *Document) Add(blocks ...Block) {
 }
 
 // Block is a piece of a document: Heading, Para, List, Table, Picture, Note,
-// Side, Kept, Rows or OnPaper.
+// Side, Kept, Close, Rows or OnPaper.
 type Block interface {
 	// set makes the block ready for paper.
 	set() flow
@@ -100,6 +100,7 @@ type Table struct {
 	Columns  []Column
 	Rows     [][]string
 	Fine     bool // set smaller, for what is looked up
+	Close    bool // rows set closer
 	Sum      bool // a line above the last row
 	ByColumn bool // the columns are what is compared
 	Framed   int  // the column, counted from 0, that a heavy frame marks; 0 is none
@@ -143,6 +144,10 @@ type Side struct {
 
 // Kept holds blocks together on one page, unless a page is too small for them.
 type Kept []Block
+
+// Close sets blocks below one another with half the air between them, for a page
+// that has to hold much.
+type Close []Block
 
 // Rows sets blocks below one another without air, as the rows of a form that
 // may go on over the page.

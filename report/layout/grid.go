@@ -8,6 +8,7 @@ type grid struct {
 	columns []Column
 	rows    []gridRow
 	fine    bool // set smaller and closer, for long tables
+	close   bool // rows set closer
 	framed  int  // column in a heavy frame, from 1; 0 is none
 
 	widths []float64 // fixed once the table has been split
@@ -21,8 +22,11 @@ type gridRow struct {
 
 // cell is the type of the cells, pad the air above and below each.
 func (t grid) cell() (typ sheet.Type, pad float64) {
-	if t.fine {
+	switch {
+	case t.fine:
 		return fineType, finePad
+	case t.close:
+		return Cell, closePad
 	}
 	return Cell, cellPad
 }
@@ -144,7 +148,7 @@ func (t grid) rowHeight(r gridRow, typ sheet.Type, widths []float64) float64 {
 		lines = max(lines, len(r.cell(i).lines(typ, widths[i])))
 	}
 	_, pad := t.cell()
-	return float64(lines)*pitch(typ) + 2*pad
+	return float64(lines)*cellPitch(typ) + 2*pad
 }
 
 func (t grid) headHeight(widths []float64) float64 {
@@ -214,8 +218,8 @@ func (t grid) drawRow(s sheet.Sheet, r gridRow, typ sheet.Type, widths []float64
 			typ.Grey = sheet.Dark
 		}
 		lines := r.cell(i).lines(typ, widths[i])
-		spare := inner - float64(len(lines))*pitch(typ)
-		drawLines(s, lines, typ, x, y+pad+sink*spare, widths[i])
+		spare := inner - float64(len(lines))*cellPitch(typ)
+		drawLines(s, lines, typ, cellPitch(typ), x, y+pad+sink*spare, widths[i])
 		x += widths[i] + cellGap
 	}
 }
@@ -261,7 +265,7 @@ func (t grid) split(w, room, page float64) (head, rest flow) {
 // splitRow divides a row that no page can hold.
 func (t grid) splitRow(r gridRow, room float64) (upper, lower gridRow, ok bool) {
 	typ, pad := t.cell()
-	n := int((room - 2*pad) / pitch(typ))
+	n := int((room - 2*pad) / cellPitch(typ))
 	if n < 1 {
 		return gridRow{}, gridRow{}, false
 	}

@@ -140,6 +140,8 @@ func (w *htmlWriter) block(b Block) {
 		w.put("</div>\n")
 	case Kept:
 		w.wrapped("kept", b)
+	case Close:
+		w.blocks(b)
 	case Rows:
 		w.blocks(b)
 	case OnPaper:

@@ -65,6 +65,8 @@ func (w *writer) markdown(blocks []Block, quote string) {
 			}
 		case Kept:
 			w.markdown(b, quote)
+		case Close:
+			w.markdown(b, quote)
 		case Rows:
 			w.markdown(b, quote)
 		case OnPaper:

@@ -143,8 +143,8 @@ func unline(lines []line) words {
 	return w
 }
 
-// drawLines sets lines with the first one's top at y.
-func drawLines(s sheet.Sheet, lines []line, t sheet.Type, x, y, w float64) {
+// drawLines sets lines, pitch apart, with the first one's top at y.
+func drawLines(s sheet.Sheet, lines []line, t sheet.Type, pitch, x, y, w float64) {
 	for i, l := range lines {
 		at := x
 		switch t.Align {
@@ -155,7 +155,7 @@ func drawLines(s sheet.Sheet, lines []line, t sheet.Type, x, y, w float64) {
 		}
 		for _, r := range l {
 			face := t.In(r.Face).To(sheet.Left)
-			s.Text(at, y+baseline(t)+float64(i)*pitch(t), r.Text, face)
+			s.Text(at, y+baselineAt(t, pitch)+float64(i)*pitch, r.Text, face)
 			at += sheet.Width(r.Text, face)
 		}
 	}
@@ -183,7 +183,7 @@ func (p paragraph) lines(w float64) []line { return p.words.lines(p.typ, p.wide(
 func (p paragraph) height(w float64) float64 { return float64(len(p.lines(w))) * pitch(p.typ) }
 
 func (p paragraph) draw(s sheet.Sheet, x, y, w float64) error {
-	drawLines(s, p.lines(w), p.typ, x, y, p.wide(w))
+	drawLines(s, p.lines(w), p.typ, pitch(p.typ), x, y, p.wide(w))
 	return s.Err()
 }
 

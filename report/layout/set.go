@@ -50,7 +50,7 @@ func (l List) set() flow {
 }
 
 func (t Table) set() flow {
-	out := grid{columns: t.Columns, fine: t.Fine, framed: t.Framed}
+	out := grid{columns: t.Columns, fine: t.Fine, close: t.Close, framed: t.Framed}
 	for i, cells := range t.Rows {
 		row := gridRow{heavy: t.Sum && i == len(t.Rows)-1}
 		for _, c := range cells {
@@ -108,6 +108,31 @@ func (s Side) set() flow {
 }
 
 func (k Kept) set() flow { return together{setAll(k)} }
+
+func (c Close) set() flow {
+	var out stack
+	for _, b := range c {
+		out = append(out, closer{b.set()})
+	}
+	return out
+}
+
+// closer halves the air around a block.
+type closer struct{ flow }
+
+func (c closer) space() (above, below float64) {
+	above, below = c.flow.space()
+	return above / 2, below / 2
+}
+
+func (c closer) keepsWithNext() bool { return keeps(c.flow) }
+
+func (c closer) split(w, room, page float64) (head, rest flow) {
+	if head, rest = c.flow.split(w, room, page); head == nil {
+		return nil, c
+	}
+	return closer{head}, closer{rest}
+}
 
 func (r Rows) set() flow {
 	var out stack

@@ -92,6 +92,8 @@ func (w *writer) block(b Block, width int, indent string) {
 		}
 	case Kept:
 		w.blocks(b, width, indent)
+	case Close:
+		w.blocks(b, width, indent)
 	case Rows:
 		w.blocks(b, width, indent)
 	case OnPaper:

@@ -67,7 +67,7 @@ func TestMarkdown(t *testing.T) {
 func TestChartsTableGoesOn(t *testing.T) {
 	chart := Picture{Finding: "It rises.", Height: 150, Shown: true, Table: Table{Columns: []Column{{}}},
 		Draw: func(s sheet.Sheet, r sheet.Rect) error { s.Rect(r, sheet.Fill{}, sheet.Hairline); return s.Err() }}
-	for range 13 {
+	for range 14 {
 		chart.Table.Rows = append(chart.Table.Rows, []string{"row"})
 	}
 	for _, c := range []struct {

@@ -61,7 +61,7 @@ func (v Voice) Also() []string {
 		return nil
 	}
 	var out []string
-	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.Aboard(), v.limit()} {
+	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.Aboard(), v.Limit()} {
 		if text != "" {
 			out = append(out, text)
 		}
@@ -163,8 +163,9 @@ func (v Voice) asShe() string {
 	return "It needs no other work on box or boat."
 }
 
-// limit says what the owner's limit does to the answer.
-func (v Voice) limit() string {
+// Limit says what the owner's limit does to the answer, with what it does buy;
+// empty where the way keeps within it, or no limit was told.
+func (v Voice) Limit() string {
 	a := &v.r.Answer
 	if a.OverLimit <= 0 {
 		return ""

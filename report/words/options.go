@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"coldreckon/economics"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 )
 
@@ -16,12 +18,13 @@ type Row struct {
 	Cells [4]string
 }
 
-// Rows sets the options side by side as fitted, with the same rows for each.
+// Rows sets the options side by side, before an arrow as she is and after it
+// with the work; money, and what they take, with the work.
 func (v Voice) Rows() []Row {
 	return v.rows([]rowOf{
-		{"As she is", v.asTold},
-		{"With the work", v.withWork},
-		{Capital(v.cold()) + " days", func(o *economics.OptionFigures) string { return v.keptDays(o, &o.Fitted) }},
+		{"Works, of 100", v.works},
+		{"Cold days, of 100", v.shares("cold_share", "")},
+		{"Cool days more", v.shares("cool_share", "cold_share")},
 		{"A " + v.cold() + " day costs", v.dayCosts},
 		{"First cost", func(o *economics.OptionFigures) string {
 			return v.Tight(o.Fitted.First, o.FittedBands.First.Low, o.FittedBands.First.High)
@@ -32,47 +35,52 @@ func (v Voice) Rows() []Row {
 		{v.horizon(), func(o *economics.OptionFigures) string {
 			return v.Tight(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High)
 		}},
-		{"As a yearly cost", func(o *economics.OptionFigures) string {
-			return v.Tight(o.Fitted.Yearly, o.FittedBands.Yearly.Low, o.FittedBands.Yearly.High)
-		}},
-		{"Takes in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
-		{"Room for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
+		{"A day in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
+		{"Left for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
 		{"Living with it", v.living},
 	})
 }
 
+// works counts the futures in which an option does what is wanted.
+func (v Voice) works(o *economics.OptionFigures) string {
+	switch {
+	case v.Nights() == 0:
+		return "–"
+	case o.ID == economics.DryStores:
+		return "keeps nothing cold"
+	case len(o.Fit.Items) == 0:
+		return fmt.Sprintf("%d, no work", o.WorksOf100)
+	}
+	return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorksOf100)
+}
+
+// shares counts a share of the days aboard, less another, as told and fitted.
+func (v Voice) shares(name, less string) func(*economics.OptionFigures) string {
+	of := func(o *economics.Outcome) string {
+		if v.Nights() == 0 {
+			return "–"
+		}
+		return fmt.Sprint(max(0, share100(number(o.Facts, name))-share100(number(o.Facts, less))))
+	}
+	return func(o *economics.OptionFigures) string { return toldToFitted(o, of) }
+}
+
+// toldToFitted prints a figure as told and fitted, once where they are alike.
+func toldToFitted(o *economics.OptionFigures, of func(*economics.Outcome) string) string {
+	told, fitted := of(&o.AsTold), of(&o.Fitted)
+	if len(o.Fit.Items) == 0 || told == fitted {
+		return told
+	}
+	return told + " → " + fitted
+}
+
 // ToldAndFitted sets the options side by side, each as told and fitted.
 func (v Voice) ToldAndFitted() []Row {
-	both := func(of func(*economics.Outcome) string) func(*economics.OptionFigures) string {
-		return func(o *economics.OptionFigures) string {
-			told, fitted := of(&o.AsTold), of(&o.Fitted)
-			if len(o.Fit.Items) == 0 || told == fitted {
-				return told
-			}
-			return told + " → " + fitted
-		}
-	}
-	shares := func(name string) func(*economics.OptionFigures) string {
-		return both(func(o *economics.Outcome) string {
-			if v.Nights() == 0 {
-				return "–"
-			}
-			return fmt.Sprint(share100(number(o.Facts, name)))
-		})
-	}
 	return v.rows([]rowOf{
-		{"Works, of 100 futures", func(o *economics.OptionFigures) string {
-			switch {
-			case v.Nights() == 0, o.ID == economics.DryStores:
-				return "–"
-			case len(o.Fit.Items) == 0 || o.AsToldWorksOf100 == o.WorksOf100:
-				return fmt.Sprint(o.AsToldWorksOf100)
-			}
-			return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorksOf100)
-		}},
-		{"Cold days, of 100 aboard", shares("cold_share")},
-		{"Cool days, of 100 aboard", shares("cool_share")},
-		{"Food seldom over", both(v.warmest)},
+		{"Works, of 100 futures", v.works},
+		{"Cold days, of 100 aboard", v.shares("cold_share", "")},
+		{"Cool days, of 100 aboard", v.shares("cool_share", "")},
+		{"Food seldom over", func(o *economics.OptionFigures) string { return toldToFitted(o, v.warmest) }},
 		{"First cost, as is", func(o *economics.OptionFigures) string {
 			return v.Tight(o.AsTold.First, o.AsToldBands.First.Low, o.AsToldBands.First.High)
 		}},
@@ -137,34 +145,6 @@ func (v Voice) hottestName() string {
 	return "the hottest month"
 }
 
-// asTold says whether an option works without any work, and why not.
-func (v Voice) asTold(o *economics.OptionFigures) string {
-	switch {
-	case v.Nights() == 0:
-		return "No nights to judge by"
-	case o.ID == economics.DryStores:
-		return "Keeps nothing cold"
-	case o.AsTold.Works():
-		return fmt.Sprintf("Works in %s", of100(o.AsToldWorksOf100))
-	}
-	return "No: " + v.why(&o.AsTold)
-}
-
-// withWork says whether an option works with the work found for it.
-func (v Voice) withWork(o *economics.OptionFigures) string {
-	switch works := o.WorksOf100; {
-	case v.Nights() == 0:
-		return "–"
-	case o.ID == economics.DryStores:
-		return "Keeps nothing cold"
-	case len(o.Fit.Items) == 0 && works >= 87:
-		return "None needed"
-	case o.Fitted.Works():
-		return fmt.Sprintf("Works in %s", of100(works))
-	}
-	return "No: " + v.why(&o.Fitted)
-}
-
 // why gives the reasons an outcome fails in a few words each.
 func (v Voice) why(o *economics.Outcome) string {
 	var out []string
@@ -187,17 +167,6 @@ func (v Voice) fewWords(c economics.Criterion, f economics.Facts) string {
 		return fmt.Sprintf("%s short of room", v.volume(number(f, "food_to_keep_l")-number(f, "room_for_food_l")))
 	}
 	return strings.TrimSuffix(v.fill(c.Reason, f), ".")
-}
-
-// keptDays counts the days of 100 aboard that an option keeps as is wanted.
-func (v Voice) keptDays(o *economics.OptionFigures, of *economics.Outcome) string {
-	if v.Nights() == 0 {
-		return "–"
-	}
-	if o.ID == economics.DryStores {
-		return "None"
-	}
-	return of100(share100(number(of.Facts, "kept_share")))
 }
 
 // ColdMeans says what the pages call cold, or cool where that decides: the exam
@@ -227,11 +196,13 @@ func (v Voice) warmest(o *economics.Outcome) string {
 func (v Voice) daily(o *economics.Outcome) string {
 	switch {
 	case o.Facts["option"] == string(economics.IceOnly):
-		return "up to " + v.Mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice a day"
+		return v.Mass(number(o.Facts, "ice_per_day_hottest_kg")) + " of ice"
 	case o.Facts["option"] == string(economics.DryStores):
-		return "None"
+		return "nothing"
 	}
-	return WattHours(number(o.Facts, "unit_wh_per_day_hottest")) + " a day"
+	wh := number(o.Facts, "unit_wh_per_day_hottest")
+	volts := float64(energy.Bank{Volts: v.r.Boat.Power.Volts, Chemistry: v.r.Boat.Power.Chemistry}.MeanVolts())
+	return WattHours(wh) + ", " + quantity.FormatCharge(quantity.AmpHour(Round(wh/volts)))
 }
 
 func (v Voice) room(o *economics.Outcome) string {
@@ -251,18 +222,18 @@ func (v Voice) living(o *economics.OptionFigures) string {
 	case economics.IceOnly:
 		text := "No ice to buy"
 		if kg := number(f, "ice_bought_kg_per_year"); kg > 0 {
-			text = v.Mass(kg) + " of ice to carry a year"
+			text = v.Mass(kg) + " to carry a year"
 		}
 		if n := number(f, "ice_errands_per_year"); n >= 0.5 {
 			text += ", " + Plural(n, "errand")
 		}
-		return text + "; wet, but nothing to break"
+		return text + "; wet"
 	case economics.DryStores:
 		return "No cold drinks or milk; nothing to carry or mend"
 	}
-	text := fmt.Sprintf("Hums %s of 24 h; ", whole(math.Min(24, 24*number(f, "run_share_hottest"))))
+	text := fmt.Sprintf("Hums %s h of 24; ", whole(math.Min(24, 24*number(f, "run_share_hottest"))))
 	if low := share100(number(f, "battery_lowest_share")); low > 0 {
-		text += fmt.Sprintf("battery never under %d %%", low)
+		text += fmt.Sprintf("battery over %d %%", low)
 	} else {
 		text += "battery runs empty at times"
 	}

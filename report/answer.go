@@ -1,0 +1,334 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/chart"
+	"coldreckon/report/layout"
+	"coldreckon/report/words"
+)
+
+// answer is page one, which stands alone: what to do, how sure, at what price.
+func (a author) answer(s setting) []layout.Block {
+	out := []layout.Block{
+		layout.Para{Style: layout.Small, Text: a.scene()},
+		layout.Heading{Level: 0, Text: a.v.Answer()},
+	}
+	if text := a.v.Medicine(); text != "" {
+		out = append(out, layout.Para{Text: text})
+	}
+	if text := a.evidence(); text != "" {
+		out = append(out, layout.Para{Lead: dots[a.r.Answer.Grade], Text: text, Wide: true})
+	}
+	out = append(out, a.pictured(s)...)
+	if also := a.also(); also != "" {
+		out = append(out, layout.Para{Text: also, Wide: true})
+	}
+	out = append(out, a.reasons(s)...)
+	out = append(out, layout.Kept{layout.Heading{Level: 1, Text: "The four ways"}, a.ways(s), layout.Para{Style: layout.Small, Text: a.rangesText()}})
+	return append(out, a.before()...)
+}
+
+// scene says in one line what this is about.
+func (a author) scene() string {
+	parts := []string{a.r.Boat.Name, a.r.Ground.Name, fmt.Sprintf("%.0f nights a year, %s aboard", a.v.Nights(), quantity.FormatNumber(a.r.Boat.Cruising.Crew))}
+	if !a.Date.IsZero() {
+		parts = append(parts, day(a.Date))
+	}
+	return strings.Join(parts, "  ·  ")
+}
+
+// dots show the grade of the evidence.
+var dots = map[economics.EvidenceGrade]string{economics.Strong: "●●●●", economics.Fair: "●●○○", economics.Weak: "●○○○"}
+
+func (a author) evidence() string {
+	text := a.v.Grade()
+	if text == "" {
+		return ""
+	}
+	measured, told, assumed := a.r.Boat.EvidenceCounts()
+	counts := fmt.Sprintf("%d figures told, %d measured, %d assumed.", told, measured, assumed)
+	if a.r.Answer.Grade == economics.Weak {
+		return text + " " + counts
+	}
+	return fmt.Sprintf("The evidence is %s: %s", a.r.Answer.Grade, counts)
+}
+
+// also says what the headline leaves out; the limit's other half stands on page
+// three.
+func (a author) also() string {
+	var out []string
+	for _, text := range a.v.Also() {
+		if text == a.v.Limit() {
+			text, _, _ = strings.Cut(text, ". ")
+			text = strings.TrimSuffix(text, ".") + ": see page 3."
+		}
+		out = append(out, text)
+	}
+	if !a.counted() {
+		out = append(out, a.v.Counts())
+	}
+	return strings.TrimSpace(strings.Join(out, " "))
+}
+
+// worths are the worths of a day at which futures are counted, at most three.
+func (a author) worths() []economics.WorthCount {
+	var out []economics.WorthCount
+	for _, c := range a.r.Answer.Counts {
+		if c.Worth <= dearest && len(out) < 3 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// dearest is the price of a day above which none is printed.
+const dearest = 50
+
+// counted reports whether squares show the counts at the worths.
+func (a author) counted() bool {
+	switch a.r.Answer.Case {
+	case economics.PaysForItself, economics.NextToNothing, economics.RatherNot, economics.ByWorth, economics.TooDear:
+		return len(a.worths()) > 0
+	}
+	return false
+}
+
+// pictured shows the answer: futures counted, and what a day costs each way.
+func (a author) pictured(s setting) []layout.Block {
+	if !a.decided() {
+		return nil
+	}
+	price := a.prices(s)
+	way := words.Bare(a.o.ID)
+	if len(a.r.Answer.Ways) > 1 {
+		way = "the ways that lead"
+	}
+	field := chart.TenByTen{Groups: [3]string{way, "", words.Bare(economics.DryStores)}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Of 100 futures"}, {Head: words.Capital(way), Right: true}, {Head: words.Capital(field.Groups[2]), Right: true}}}
+	add := func(over, under, row string, n int) {
+		field.Fields = append(field.Fields, chart.HundredFutures{Over: over, Under: under, Counts: [3]int{n, 0, 100 - n}})
+		t.Rows = append(t.Rows, []string{row, fmt.Sprint(n), fmt.Sprint(100 - n)})
+	}
+	finding := ""
+	if a.counted() {
+		finding = fmt.Sprintf("The more a %s day is worth to you, the surer", a.v.ColdOrCool())
+		for _, c := range a.worths() {
+			add(a.money(c.Worth)+" a day", fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.money(c.Worth), c.Of100)
+		}
+		caption := fmt.Sprintf("Of 100 futures, those in which it costs no more than that; in the others food that keeps is the better way. To find your own figure: what would you pay for a day with %s food, its dearer food spared?", a.v.ColdOrCool())
+		if s.tight > 0 {
+			caption = "Of 100 futures, those in which it costs no more than that"
+		}
+		squares := chart.Picture(field, finding, caption, finding+".", 0)
+		squares.Table = t
+		if s.tight > 0 {
+			return []layout.Block{layout.Side{Shares: []float64{70, 106}, Columns: [][]layout.Block{{squares}, {price}}}}
+		}
+		return []layout.Block{squares, price}
+	}
+	switch n := a.o.WorksOf100; {
+	case a.r.Answer.Case == economics.WorthTold:
+		n = a.r.Answer.YesOf100[0]
+		finding = fmt.Sprintf("In %d of 100 futures it is worth %s to you", n, a.worth())
+		add("", "", "Worth it", n)
+	default:
+		finding = fmt.Sprintf("In %d of 100 futures it does what you want", n)
+		field.Groups = [3]string{"does", "", "does not"}
+		t.Columns[1].Head, t.Columns[2].Head = "It does", "It does not"
+		add("", "", words.Capital(way), n)
+	}
+	squares := chart.Picture(field, finding, "", finding+".", 0)
+	squares.Table = t
+	return []layout.Block{layout.Side{Shares: []float64{38, 128}, Columns: [][]layout.Block{{squares}, {price}}}}
+}
+
+// worth prints what the owner told a day to be worth.
+func (a author) worth() string {
+	w := a.r.Answer.Worth
+	if w.High > w.Low {
+		return a.money(w.Low) + " to " + a.money(w.High)
+	}
+	return a.money(w.Low)
+}
+
+func (a author) money(x float64) string {
+	return quantity.FormatMoney(quantity.Money(x), a.r.Boat.Currency)
+}
+
+// prices shows what a day costs by each cold way, the cheapest first.
+func (a author) prices(s setting) layout.Picture {
+	ways := []*economics.OptionFigures{a.r.Of(economics.IceOnly), a.r.Of(economics.SmallUnit), a.r.Of(economics.LargerUnit)}
+	slices.SortStableFunc(ways, func(x, y *economics.OptionFigures) int {
+		if b, c := a.unpriced(x) != "", a.unpriced(y) != ""; b != c {
+			return map[bool]int{true: 1, false: -1}[b]
+		}
+		return int(math.Copysign(1, x.PriceOfCold.Typical-y.PriceOfCold.Typical))
+	})
+	c := chart.PriceOfCold{Top: 10, Marks: []float64{2, 5, 10}, Saves: "saves", Say: func(v float64) string {
+		if v > dearest {
+			return "over " + a.money(dearest)
+		}
+		return a.money(math.Round(v))
+	}}
+	t := layout.Table{Columns: []layout.Column{{Head: "Way"}, {Head: "Low", Right: true}, {Head: "Middle", Right: true}, {Head: "High", Right: true}}}
+	most := a.r.Answer.Worth.High
+	var findings []string
+	for _, o := range ways {
+		row := chart.PriceRow{Name: words.Name(o.ID), Best: o.ID == a.o.ID, Words: a.unpriced(o)}
+		cells := []string{words.Name(o.ID), row.Words, "", ""}
+		if row.Words == "" {
+			p := o.PriceOfCold
+			row.Low, row.Mid, row.High = p.Low, min(p.Typical, dearest), min(p.High, 1e6)
+			most = max(most, row.Mid*1.15)
+			cells = []string{words.Name(o.ID), c.Say(p.Low), c.Say(p.Typical), c.Say(row.High)}
+			text := a.v.Price(p.Typical) + " with " + words.In(o.ID)
+			if len(findings) > 0 {
+				text = strings.TrimPrefix(text, "about ")
+			}
+			findings = append(findings, text)
+		}
+		c.Rows, t.Rows = append(c.Rows, row), append(t.Rows, cells)
+	}
+	if a.counted() && !math.IsInf(a.r.Answer.YesWorth, 1) {
+		most = max(most, min(dearest, a.r.Answer.YesWorth))
+	}
+	for _, marks := range [][]float64{{2, 5, 10, 20}, {5, 10, 20, 30}, {5, 10, 20, 50}} {
+		if most > c.Top {
+			c.Top, c.Marks = marks[3], marks
+		}
+	}
+	caption := "Cost of it over going without, by day won. Bar: 80 of 100 futures; mark: the middle one"
+	switch yes, no := a.r.Answer.YesWorth, a.r.Answer.NoWorth; {
+	case a.r.Answer.Case == economics.WorthTold:
+		c.Worth, c.Flag = min(a.r.Answer.Worth.Typical, c.Top), fmt.Sprintf("a %s day is worth %s to you", a.v.ColdOrCool(), a.worth())
+	case a.counted() && no < yes && yes < c.Top:
+		c.Zones = []chart.PriceZone{{From: 0, To: no, Label: "no"}, {From: yes, To: c.Top, Label: "worth it"}}
+		if no > 0 {
+			c.Zones = append(c.Zones, chart.PriceZone{From: no, To: yes, Label: "close"})
+		}
+	}
+	finding := fmt.Sprintf("What a %s day costs, each way", a.v.ColdOrCool())
+	if len(findings) > 0 {
+		finding = fmt.Sprintf("A %s day costs %s", a.v.ColdOrCool(), words.Join(findings))
+	}
+	p := chart.Picture(c, finding, caption, finding+".", 0)
+	p.Table = t
+	if s.spare > 0 {
+		least := p.Least
+		p.Least = func(w float64) float64 { return least(w) + s.spare/2 }
+	}
+	return p
+}
+
+// unpriced says why a way has no price of a day; empty where it has one.
+func (a author) unpriced(o *economics.OptionFigures) string {
+	switch {
+	case o.WorksOf100 < 75:
+		return fmt.Sprintf("does what you want in %d of 100 futures", o.WorksOf100)
+	case a.v.Priced(o):
+		return ""
+	case o.PriceOfCold.Typical > dearest:
+		return "over " + a.money(dearest) + " a day"
+	}
+	return "gives too few days for a price a day"
+}
+
+// reasons gives the reasons and what would change the answer, side by side.
+func (a author) reasons(s setting) []layout.Block {
+	why := []layout.Block{layout.Heading{Level: 1, Text: "Three reasons"}, a.texts(s, layout.Number, a.v.Reasons())}
+	var flips []string
+	for _, f := range a.v.Flips() {
+		if len(flips) < max(1, 3-s.tight) && f.Text != "" {
+			flips = append(flips, f.Text)
+		}
+	}
+	if len(flips) == 0 {
+		return why
+	}
+	return []layout.Block{layout.Side{Shares: []float64{106, 60}, Columns: [][]layout.Block{why, {layout.Heading{Level: 1, Text: "What would change this"}, a.texts(s, layout.Dash, flips)}}}}
+}
+
+// texts lists sentences, closer where the page is full.
+func (a author) texts(s setting, mark layout.Mark, texts []string) layout.List {
+	l := list(mark, texts)
+	l.Steps = s.tight > 0
+	return l
+}
+
+// ways sets the four side by side, the one to take in a frame.
+func (a author) ways(s setting) layout.Table {
+	t := layout.Table{ByColumn: true, Close: s.tight > 0, Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
+	for i, id := range economics.Options {
+		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id), Share: 0.21})
+		if id == a.taken() {
+			t.Framed = i + 1
+		}
+	}
+	for _, r := range a.v.Rows() {
+		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
+	}
+	return t
+}
+
+// taken is the way that the headline tells to take, "" where there is none.
+func (a author) taken() economics.OptionID {
+	switch c := a.r.Answer.Case; {
+	case !a.decided(), c == economics.Forbidden:
+		return ""
+	case c == economics.RatherNot, c == economics.TooDear:
+		return economics.DryStores
+	case c == economics.WorthTold:
+		switch a.r.Answer.Confidence() {
+		case economics.LeaningNot, economics.NotWorthIt:
+			return economics.DryStores
+		}
+	}
+	return a.o.ID
+}
+
+func (a author) rangesText() string {
+	return "As she is → with the work of page 3. Brackets: 80 of 100 futures. " + a.v.ColdMeans()
+}
+
+func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Discount) }
+
+// before says in a line which stops stand and what was not told.
+func (a author) before() []layout.Block {
+	n := 0
+	for _, f := range a.stops() {
+		if concerns(f, a.o.ID) {
+			n++
+		}
+	}
+	text := ""
+	switch {
+	case !a.decided():
+		return nil
+	case n == 1:
+		text = "One stop stands on page 3: clear it first."
+	case n > 1:
+		text = fmt.Sprintf("%s stops stand on page 3: clear them first.", words.Capital(counted(n)))
+	}
+	if len(a.untold) > 0 {
+		text += " Some safety questions are unanswered: see there."
+	}
+	if text == "" {
+		return nil
+	}
+	return []layout.Block{layout.Para{Lead: "Before you buy.", Text: strings.TrimSpace(text), Wide: true}}
+}
+
+// counted writes small numbers out.
+func counted(n int) string {
+	names := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"}
+	if n < len(names) {
+		return names[n]
+	}
+	return fmt.Sprint(n)
+}

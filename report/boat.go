@@ -1,0 +1,460 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/chart"
+	"coldreckon/report/layout"
+	"coldreckon/report/words"
+)
+
+// boat is page two: where the heat comes in, what the work changes, and that it
+// holds all season.
+func (a author) boat(s setting) []layout.Block {
+	if !a.aboard() {
+		return []layout.Block{layout.Heading{Level: 1, Text: "The box and the boat"}, layout.Para{Text: "There are no nights aboard, so there is no season to show."}}
+	}
+	out := append(headed(a.box(s)), a.room())
+	out = append(out, headed(a.season(s))...)
+	return append(out, a.upkeep(s)...)
+}
+
+// headed sets a picture's finding as a heading.
+func headed(p layout.Picture) []layout.Block {
+	h := layout.Heading{Level: 1, Text: p.Finding}
+	p.Finding = ""
+	if p.Caption == "" {
+		return []layout.Block{h, p}
+	}
+	caption := layout.Para{Style: layout.Small, Text: p.Caption, Keep: true}
+	p.Caption = ""
+	return []layout.Block{h, caption, p}
+}
+
+// worked reports whether the way shown needs work on box or boat.
+func (a author) worked() bool { return len(a.o.Fit.Items) > 0 }
+
+func (a author) volume(l float64) string {
+	return quantity.FormatVolume(quantity.Litre(l), a.r.Boat.Units)
+}
+func (a author) degrees(c float64) string {
+	return quantity.FormatTemperature(quantity.Celsius(c), a.r.Boat.Units)
+}
+func (a author) length(mm float64) string {
+	return quantity.FormatLength(quantity.Metre(mm/1000), a.r.Boat.Units)
+}
+
+// heatW prints a heat without its unit, no finer than a leak known to a quarter
+// lets one tell.
+func heatW(w float64) string {
+	if math.Abs(w) < 9.95 {
+		return fmt.Sprintf("%.1f", w+0)
+	}
+	return watts(w)
+}
+
+// watts prints a power or energy without its unit, to the two digits that a leak
+// known to a quarter bears.
+func watts(x float64) string { return chart.Number(math.Round(words.Round(x)), 1) }
+
+// through is the heat of one way in, as told and with the work.
+func (a author) through(part string, side heat.Side) (now, with float64) {
+	of := func(c economics.CaseFigures) float64 {
+		for _, s := range c.Heat {
+			if s.Part == part && s.Side == side {
+				return s.HeatW
+			}
+		}
+		return 0
+	}
+	return of(a.told), of(a.fitted)
+}
+
+// changed prints a figure as she is and with the work, once where they are alike.
+func changed(now, with string) string {
+	if now == with {
+		return now
+	}
+	return now + " → " + with
+}
+
+// box draws the box with its heat.
+func (a author) box(s setting) layout.Picture {
+	month := words.Month(a.told.Month)
+	finding := fmt.Sprintf("In %s the box takes up %s W", month, heatW(a.told.HeatW))
+	if works := a.boxWork(); works != "" && heatW(a.told.HeatW) != heatW(a.fitted.HeatW) {
+		verb := "takes"
+		if strings.Contains(works, " and ") {
+			verb = "take"
+		}
+		finding = fmt.Sprintf("%s %s the heat in %s from %s W to %s W", words.Capital(works), verb, month, heatW(a.told.HeatW), heatW(a.fitted.HeatW))
+	}
+	drawn := "Your box to scale"
+	if a.r.Boat.Box.Inside.Zero() && !a.chest() {
+		drawn = fmt.Sprintf("Your box to scale, drawn as 1 : 1 : 1.1 since only its %s were told", a.volume(a.told.VolumeL))
+	}
+	if a.chest() {
+		drawn = "The chest to scale"
+	}
+	edgesNow, edges := a.through(economics.EdgesPart, "")
+	opensNow, opens := a.through(economics.OpeningsPart, "")
+	goodsNow, goods := a.through(economics.GoodsPart, "")
+	caption := fmt.Sprintf("%s. Heat in W, as she is → with the work; arrows as wide as the latter. Besides, edges and corners let in %s W, the lid's opening %s W, food and drink bring %s W.",
+		drawn, changed(heatW(edgesNow), heatW(edges)), changed(heatW(opensNow), heatW(opens)), changed(heatW(goodsNow), heatW(goods)))
+	t := layout.Table{Sum: true, Columns: []layout.Column{{Head: "Way in"}, {Head: "As she is, W", Right: true}, {Head: "With the work, W", Right: true}}}
+	for _, s := range a.told.Heat {
+		now, with := a.through(s.Part, s.Side)
+		t.Rows = append(t.Rows, []string{words.Capital(s.Name()), heatW(now), heatW(with)})
+	}
+	t.Rows = append(t.Rows, []string{"All", heatW(a.told.HeatW), heatW(a.fitted.HeatW)})
+	p := chart.Picture(a.sections(s), finding, caption, finding+". "+a.layers(), 0)
+	p.Table = t
+	return p
+}
+
+// chest reports whether the way shown is a chest with walls of its own.
+func (a author) chest() bool {
+	return a.o.ID == economics.SmallUnit && a.r.Boat.Small.Form == economics.FreeStanding ||
+		a.o.ID == economics.LargerUnit && a.r.Boat.Larger.Form == economics.FreeStanding
+}
+
+// boxWork names the work on the box, for a sentence; empty where there is none.
+func (a author) boxWork() string {
+	var out []string
+	for _, item := range a.o.Fit.Items {
+		switch item.Piece {
+		case economics.SealPiece, economics.LidPiece, economics.OutsidePiece, economics.InsidePiece, economics.CoverPiece:
+			out = append(out, words.Piece(item, a.r.Boat.Units))
+		}
+	}
+	return words.Join(out)
+}
+
+// layers says which faces are lined with how much.
+func (a author) layers() string {
+	var out []string
+	for _, f := range a.told.Box.Faces {
+		out = append(out, fmt.Sprintf("%s: %s of foam", f.Side, a.length(thickness(f))))
+	}
+	return "As she is, " + strings.Join(out, ", ") + "."
+}
+
+// thickness is the foam of a face, mm.
+func thickness(f heat.FaceSpec) (mm float64) {
+	for _, l := range f.Layers {
+		if l.State != heat.Missing {
+			mm += 1000 * float64(l.Thickness)
+		}
+	}
+	return mm
+}
+
+// sections gives the box as it is drawn.
+func (a author) sections(s setting) chart.BoxSections {
+	in, b := a.told.Box.Inside, a.r.Boat.Box
+	mm := func(l quantity.Metre) float64 { return 1000 * float64(l) }
+	c := chart.BoxSections{
+		Across: mm(in.Width), Deep: mm(in.Length), High: mm(in.Height), Highest: [...]float64{70, 60, 50, 42}[min(s.tight, 3)] + s.spare/3,
+		Volume: a.volume(a.fitted.VolumeL), Sections: [2]string{"Cut across, looking aft", "From above, lid off"},
+		Foam: "foam there", Board: "board to add inside", PlateName: "plate",
+		SayHeat: heatW, SayLength: a.length,
+	}
+	c.Unit = 25.4
+	if a.r.Boat.Units == quantity.Metric {
+		c.Unit = 10
+		c.SayLength = func(mm float64) string { return chart.Number(mm/10, 1) + " cm" }
+	}
+	if a.volume(a.told.VolumeL) != c.Volume {
+		c.Was = "was " + a.volume(a.told.VolumeL)
+	}
+	c.Plate = a.unit() && !a.chest()
+	lid := heat.Top
+	if a.told.Box.Lid == heat.FrontDoor {
+		lid = heat.Inboard
+	}
+	if o := b.LidOpening; lid == heat.Top && !a.chest() && o.Length > 0 {
+		c.Opening = [2]float64{mm(o.Width), mm(o.Length)}
+	}
+	with, usual := a.fitted.Box.Faces, a.usualState()
+	if usual != "" {
+		c.Foam += ", " + usual
+	}
+	for i, f := range a.told.Box.Faces {
+		face := chart.BoxFace{Foam: thickness(f)}
+		face.Name = string(f.Side)
+		if f.Side == lid {
+			face.Name = "lid"
+		}
+		if st := wetness(f); st != usual {
+			face.Name += ", " + st
+		}
+		switch {
+		case f.Neighbour == heat.Sea:
+			face.Beyond = "sea"
+		case f.Neighbour == heat.Engine:
+			face.Beyond = "engine space"
+		}
+		face.Now, face.With = a.through(heat.FacePart, f.Side)
+		if added := thickness(with[i]) - face.Foam; added > 0.5 {
+			if a.inside(f.Side) {
+				face.Board = added
+			} else {
+				face.Name += ", +" + a.length(added) + " behind"
+			}
+		}
+		*map[heat.Side]*chart.BoxFace{heat.Top: &c.Lid, heat.Bottom: &c.Bottom, heat.Inboard: &c.Inboard, heat.Outboard: &c.Outboard, heat.Fore: &c.Fore, heat.Aft: &c.Aft}[f.Side] = face
+	}
+	leak := func(name, part string) chart.BoxLeak {
+		now, with := a.through(part, "")
+		if now == 0 && with == 0 {
+			return chart.BoxLeak{}
+		}
+		return chart.BoxLeak{Name: name, Now: now, With: with}
+	}
+	c.Seal, c.Drain = leak("seal", heat.SealPart), leak("drain", heat.DrainPart)
+	return c
+}
+
+// wetness names the state of a face's foam.
+func wetness(f heat.FaceSpec) string {
+	for _, l := range f.Layers {
+		return string(l.State)
+	}
+	return "bare"
+}
+
+// usualState is the state of most faces' foam.
+func (a author) usualState() string {
+	count, best := map[string]int{}, ""
+	for _, f := range a.told.Box.Faces {
+		st := wetness(f)
+		if count[st]++; best == "" || count[st] > count[best] {
+			best = st
+		}
+	}
+	return best
+}
+
+// inside tells whether foam is added to a face from inside the box.
+func (a author) inside(side heat.Side) bool {
+	return a.r.Boat.Box.Faces[side].Reach != economics.FromOutside
+}
+
+// unit reports whether the way shown is a unit.
+func (a author) unit() bool {
+	return a.o.ID == economics.SmallUnit || a.o.ID == economics.LargerUnit
+}
+
+// room shows what fills the box before and after.
+func (a author) room() layout.Picture {
+	cooling := "ice"
+	if a.unit() {
+		cooling = "plate"
+	}
+	sys := a.r.Boat.Units
+	in := func(l float64) float64 { return l }
+	c := chart.Room{Unit: "L"}
+	if sys == quantity.US {
+		c.Unit, c.Say = "cu ft", func(v float64) string { return fmt.Sprintf("%.1f", v) }
+		in = func(l float64) float64 { return l / 28.316846592 }
+	}
+	bar := func(name string, r economics.RoomFigures) {
+		b := chart.RoomBar{Name: name}
+		for _, p := range []chart.RoomPart{{Name: "food", Volume: r.Food, Use: chart.Food}, {Name: "drinks", Volume: r.Drinks, Use: chart.Other}, {Name: "jars", Volume: r.Lives, Use: chart.Other},
+			{Name: cooling, Volume: r.Cooling, Use: chart.Other}, {Name: "free", Volume: r.Free}, {Name: "board", Volume: r.Board, Use: chart.Added}} {
+			if p.Volume > 0 {
+				p.Volume = in(p.Volume)
+				b.Parts = append(b.Parts, p)
+			}
+		}
+		c.Bars = append(c.Bars, b)
+	}
+	bar("as she is", a.told.Room)
+	if a.told.Room != a.fitted.Room {
+		bar("with the work", a.fitted.Room)
+	}
+	finding := fmt.Sprintf("Room inside: %s are free beside all that goes in", a.volume(a.fitted.Room.Free))
+	if short := a.fitted.Room.Short; short > 0.5 {
+		finding = fmt.Sprintf("Room inside: the box is %s short of all that goes in", a.volume(short))
+	}
+	t := layout.Table{Columns: []layout.Column{{Head: "Room, " + c.Unit}}}
+	for _, b := range c.Bars {
+		t.Columns = append(t.Columns, layout.Column{Head: words.Capital(b.Name), Right: true})
+	}
+	for _, name := range []string{"food", "drinks", "jars", cooling, "free", "board"} {
+		row := []string{words.Capital(name)}
+		for _, b := range c.Bars {
+			cell := "0"
+			for _, p := range b.Parts {
+				if p.Name == name {
+					cell = fmt.Sprintf("%.1f", p.Volume)
+				}
+			}
+			row = append(row, cell)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	p := chart.Picture(c, finding, "", finding+".", 0)
+	p.Table = t
+	return p
+}
+
+// season shows what each way keeps cold and cool, month by month.
+func (a author) season(s setting) layout.Picture {
+	c := chart.Season{Nights: "nights aboard", Cold: "cold: " + a.degrees(5) + " or under", Cool: "cool: " + a.degrees(10) + " or under", Warm: "warm", AsSheIs: "thin: as she is"}
+	t := layout.Table{Columns: []layout.Column{{Head: "Cold days of 100, with the work"}}}
+	for _, m := range a.r.Months {
+		c.Months = append(c.Months, chart.SeasonMonth{Name: words.Month(m.Month)[:3], Nights: float64(m.Nights)})
+		t.Columns = append(t.Columns, layout.Column{Head: words.Month(m.Month)[:3], Right: true})
+	}
+	var parts []string
+	for _, id := range a.order() {
+		o := a.r.Of(id)
+		if id == a.o.ID {
+			o = a.o
+		}
+		if id == economics.DryStores && s.tight > 1 { // they keep nothing cold, on any day
+			continue
+		}
+		shares := func(months [12]economics.MonthKept) []chart.DayShares {
+			var out []chart.DayShares
+			for _, m := range a.r.Months {
+				k := months[m.Month-1]
+				out = append(out, chart.DayShares{Cold: min(1, k.Cold), Cool: max(0, min(1, k.Cool)-k.Cold)})
+			}
+			return out
+		}
+		row := chart.SeasonRow{Name: words.Name(id), Best: id == a.o.ID, With: shares(o.FittedMonths)}
+		if len(o.Fit.Items) > 0 {
+			row.Now = shares(o.AsToldMonths)
+		}
+		c.Rows = append(c.Rows, row)
+		cells := []string{row.Name}
+		for _, d := range row.With {
+			cells = append(cells, fmt.Sprintf("%.0f", 100*d.Cold))
+		}
+		t.Rows = append(t.Rows, cells)
+		if id != economics.DryStores {
+			cold, _ := o.Fitted.Shares()
+			parts = append(parts, fmt.Sprintf("%s %.0f", words.Bare(id), 100*cold))
+		}
+	}
+	finding := fmt.Sprintf("Cold days of 100: %s", words.Join(parts))
+	p := chart.Picture(c, finding, "", finding+".", 0)
+	p.Table = t
+	return p
+}
+
+// order gives the ways, the one shown first and dry stores last.
+func (a author) order() []economics.OptionID {
+	out := []economics.OptionID{}
+	if a.o.ID != economics.DryStores {
+		out = append(out, a.o.ID)
+	}
+	for _, id := range []economics.OptionID{economics.SmallUnit, economics.LargerUnit, economics.IceOnly} {
+		if id != a.o.ID {
+			out = append(out, id)
+		}
+	}
+	return append(out, economics.DryStores)
+}
+
+// upkeep shows by month what the way shown lives on: power or ice.
+func (a author) upkeep(s setting) []layout.Block {
+	if a.unit() {
+		return headed(a.power(s))
+	}
+	full := a.fitted.Room.Cooling
+	hold := 0.0
+	if f, ok := a.o.Fitted.Facts["ice_capacity_kg"].(float64); ok {
+		hold = f
+	}
+	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Ice a day, " + a.v.MassUnit(), Right: true}, {Head: "A full load lasts", Right: true}}}
+	ratio := 1.0
+	if a.told.HeatW > 0 {
+		ratio = a.fitted.HeatW / a.told.HeatW
+	}
+	for _, m := range a.r.Months {
+		kg := m.IceKgPerDay * ratio
+		lasts := "–"
+		if kg > 0 && hold > 0 {
+			lasts = words.Plural(words.Round(hold/kg), "day")
+		}
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), fmt.Sprint(m.Nights), a.degrees(m.CabinC), quantity.FormatNumber(round1(a.v.InMass(kg))), lasts})
+	}
+	head := fmt.Sprintf("Ice by month: a full load is %s, in %s of the box", a.v.Mass(hold), a.volume(full))
+	return []layout.Block{layout.Kept{layout.Heading{Level: 2, Text: head}, t}}
+}
+
+// round1 rounds to one decimal below ten and to a whole number above.
+func round1(x float64) float64 {
+	if math.Abs(x) < 9.95 {
+		return math.Round(10*x) / 10
+	}
+	return math.Round(x)
+}
+
+// power sets what the unit needs against what the sun leaves.
+func (a author) power(s setting) layout.Picture {
+	c := chart.Power{Plot: [...]float64{0, 0, 27, 22}[min(s.tight, 3)], With: "need with the work", AsSheIs: "as she is", Sun: "sun left after the other loads"}
+	if !a.worked() {
+		c.With = "need"
+	}
+	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Need, Wh", Right: true}, {Head: "As she is, Wh", Right: true}, {Head: "Sun left, Wh", Right: true}}}
+	var short []string
+	most := 0.0
+	for i, m := range a.fitted.Power {
+		now := a.told.Power[i].NeedWh
+		c.Months = append(c.Months, chart.PowerMonth{SeasonMonth: chart.SeasonMonth{Name: words.Month(m.Month)[:3], Nights: float64(m.Nights)},
+			Need: words.Round(m.NeedWh), Now: now, Sun: m.SunWh})
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), watts(m.NeedWh), watts(now), watts(m.SunWh)})
+		if m.SunWh < m.NeedWh {
+			short = append(short, words.Month(m.Month))
+			most = max(most, m.NeedWh-m.SunWh)
+		}
+	}
+	name := words.In(a.o.ID)
+	finding := ""
+	switch {
+	case len(short) == 0:
+		finding = fmt.Sprintf("The sun carries %s in every month aboard", name)
+	case len(short) == len(c.Months):
+		finding = fmt.Sprintf("In no month does the sun alone carry %s: up to %s Wh a day are short", name, watts(most))
+	case len(short) > 3:
+		finding = fmt.Sprintf("The sun carries %s in %d of %d months; else up to %s Wh a day are short", name, len(c.Months)-len(short), len(c.Months), watts(most))
+	default:
+		finding = fmt.Sprintf("The sun carries %s but for %s, when up to %s Wh a day are short", name, words.Join(short), watts(most))
+	}
+	caption := "Wh a day; a month as wide as its nights. " + a.makesUp(len(short) > 0)
+	p := chart.Picture(c, finding, strings.TrimSpace(caption), finding+".", 0)
+	least := p.Least
+	p.Least = func(w float64) float64 { return least(w) + s.spare/2 }
+	p.Table = t
+	return p
+}
+
+// makesUp says where the rest of the power comes from.
+func (a author) makesUp(short bool) string {
+	pw := a.r.Boat.Power
+	var from []string
+	bank := energy.Bank{Volts: pw.Volts, Chemistry: pw.Chemistry}
+	if wh := pw.EngineHoursPerDay * float64(bank.EngineW(pw.EngineAmps)); wh > 0 {
+		from = append(from, fmt.Sprintf("the engine, about %s Wh a day", watts(wh)))
+	}
+	if share := a.r.Boat.Cruising.ShorePowerShare; share > 0 {
+		from = append(from, fmt.Sprintf("shore power on %s of nights", quantity.FormatShare(share)))
+	}
+	switch {
+	case !short:
+		return ""
+	case len(from) == 0:
+		return "Nothing else charges the battery."
+	}
+	return "What is short comes from " + words.Join(from) + "."
+}

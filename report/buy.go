@@ -1,0 +1,215 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/energy"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/layout"
+	"coldreckon/report/words"
+)
+
+// buy is the order list with what it costs, in words that a shop understands.
+func (a author) buy(s setting) []layout.Block {
+	by := "by your own hands"
+	if a.r.Boat.Money.FittedBy == economics.Yard {
+		by = "by a yard"
+	}
+	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What", Share: 0.1}, {Head: "Ask for"}, {Head: "Low", Right: true, Share: 0.075}, {Head: "Typical", Right: true, Share: 0.075}, {Head: "High", Right: true, Share: 0.075}}}
+	for _, l := range a.o.Fitted.Lines {
+		if l.First == 0 {
+			continue
+		}
+		what, ask := a.ask(l)
+		low, high := a.priceRange(l)
+		t.Rows = append(t.Rows, []string{what, ask, a.amount(low), a.amount(l.First), a.amount(high)})
+	}
+	enough := a.enough()
+	if len(t.Rows) == 0 {
+		text := fmt.Sprintf("Nothing has to be bought for %s.", a.named())
+		if enough != "" {
+			text += " " + enough
+		}
+		return []layout.Block{layout.Heading{Level: 1, Text: "Buy nothing"}, layout.Para{Text: text}}
+	}
+	if enough != "" {
+		t.Rows = append(t.Rows, []string{"Nothing", enough, "0", "0", "0"})
+	}
+	first := a.o.FittedBands.First
+	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", a.amount(first.Low), a.amount(a.o.Fitted.First), a.amount(first.High)})
+	head := fmt.Sprintf("Buy this: about %s, %s", a.v.Money(a.o.Fitted.First), by)
+	if a.taken() != a.o.ID {
+		head = fmt.Sprintf("If you do want %s, buy this: about %s, %s", a.named(), a.v.Money(a.o.Fitted.First), by)
+	}
+	return []layout.Block{layout.Heading{Level: 1, Text: head}, t}
+}
+
+// named names the way shown inside a sentence.
+func (a author) named() string {
+	if a.v.UnitAboard() && a.o.ID == economics.SmallUnit {
+		return "the unit aboard"
+	}
+	return words.In(a.o.ID)
+}
+
+// amount prints money for a column of its own.
+func (a author) amount(x float64) string { return a.v.Money(x) }
+
+// priceRange gives the low and high price of a line: the price book's, or that of
+// what the owner told of the unit.
+func (a author) priceRange(l economics.CostLine) (low, high float64) {
+	if book, ok := a.Pack.Book.Price(l.ID); ok && book.Price.Typical > 0 {
+		return l.First * book.Price.Low / book.Price.Typical, l.First * book.Price.High / book.Price.Typical
+	}
+	name := map[string]string{"unit": "unit_price", "fitting": "fitting"}[l.ID]
+	for _, in := range a.r.Futures.Inputs {
+		if in.Name == name && in.Typical > 0 {
+			return l.First * in.Low / in.Typical, l.First * in.High / in.Typical
+		}
+	}
+	return l.First, l.First
+}
+
+// ask names a line of the order list, and what to say in the shop.
+func (a author) ask(l economics.CostLine) (what, ask string) {
+	b, sys := a.r.Boat, a.r.Boat.Units
+	switch l.ID {
+	case "unit":
+		return "Unit", a.askUnit()
+	case "fitting":
+		if b.Money.FittedBy == economics.Yard {
+			return "Fitting", "A yard's fixed price, with making good and a test run."
+		}
+		return "Fitting", "Hole cutters, grommets, screws, brackets, sealant: see the unit's papers."
+	case "cable_fuse":
+		return "Cable", a.askCable()
+	case "foam":
+		return "Board", a.askBoard()
+	case "seal":
+		return "Gasket", fmt.Sprintf("Soft closed-cell strip, self-adhesive, some %s (the rim takes %s).",
+			quantity.FormatRun(quantity.Metre(1.25*a.rim()), sys), quantity.FormatRun(quantity.Metre(a.rim()), sys))
+	case "drain_trap":
+		return "Drain", "A trap for the drain hose, or a bung to plug it."
+	case "lid_foam":
+		return "Lid", "Liner sheet and longer hinge screws for the thicker lid."
+	case "cover":
+		return "Cover", fmt.Sprintf("Closed-cell camping mat or quilted cover, cut to %s.", a.opening(a.fitted.Box.Inside.Length, a.fitted.Box.Inside.Width))
+	case "vent_duct":
+		return "Air", "Duct, two grilles and a small fan: cool air in low, warm air out high, as large as the maker asks."
+	case "panel":
+		return "Panel", fmt.Sprintf("%s W of panel, with controller, cable and mounts (%s W in all).", watts(l.Count), watts(float64(b.Power.SolarWp)+l.Count))
+	case "battery_lead", "battery_lithium":
+		kind := map[string]string{"battery_lead": "sealed lead", "battery_lithium": "lithium iron phosphate"}[l.ID]
+		return "Battery", fmt.Sprintf("%.0f V, %s, %s: the same age and kind as its bank.", float64(b.Power.Volts), quantity.FormatCharge(a.o.Fit.Out.Battery), kind)
+	}
+	return "Also", l.Label + "."
+}
+
+// askCable gives the conductor and the most that its fuse may be.
+func (a author) askCable() string {
+	c, sys := a.r.Units[0].Cable, a.r.Boat.Units
+	if a.o.ID == economics.LargerUnit {
+		c = a.r.Units[1].Cable
+	}
+	size := quantity.FormatWireSize(quantity.SquareMillimetre(c.MetricMm2), quantity.Metric)
+	if sys == quantity.US {
+		size = "AWG " + c.AWG
+	}
+	fuse := " Fuse at the battery as the maker says"
+	if c.FuseA > 0 {
+		fuse += fmt.Sprintf(", %s at most", quantity.FormatCurrent(quantity.Ampere(c.FuseA)))
+	}
+	run := quantity.FormatRun(quantity.Metre(c.RunM), sys)
+	switch {
+	case c.RunM <= 0:
+		return "Measure the run from battery to unit first: the cable's size follows from it." + fuse + "; a switch."
+	case c.Known && c.DropShare <= 0.03:
+		return fmt.Sprintf("Your %s is enough for %s (%.1f V lost).", quantity.FormatWireSize(quantity.SquareMillimetre(c.SizeMm2), sys), run, c.DropShare*float64(a.r.Boat.Power.Volts)) + fuse + "; a switch."
+	case c.MetricMm2 == 0 || sys == quantity.US && c.AWG == "":
+		return fmt.Sprintf("No usual cable carries it over %s with 3 %% lost: move the battery or the unit.", run)
+	}
+	return fmt.Sprintf("Copper, %s or more, for %s each way.", size, run) + fuse + "; a switch."
+}
+
+// askUnit describes the unit: never a make.
+func (a author) askUnit() string {
+	b, u := a.r.Boat, a.r.Boat.Small
+	f := a.r.Units[0]
+	if a.o.ID == economics.LargerUnit {
+		u, f = b.Larger, a.r.Units[1]
+	}
+	volts := fmt.Sprintf("%.0f V", float64(b.Power.Volts))
+	amps := quantity.FormatCurrent(quantity.Ampere(round1(a.expect.RunningA.Typical)))
+	if a.chest() {
+		return fmt.Sprintf("Free-standing %s compressor chest of %s; about %s while it runs. Not a thermoelectric box.", volts, a.volume(a.fitted.VolumeL), amps)
+	}
+	plate := map[energy.Plate]string{energy.Thin: "thin plate", energy.Eutectic: "cold-storing plate"}[u.Plate]
+	out := fmt.Sprintf("%s compressor unit, %s, for a box of %s: about %s W at −10/45 °C, %s running, cooled by %s.",
+		volts, plate, a.volume(a.fitted.VolumeL), watts(f.RatedW), amps, coolers[a.condenser(u)])
+	if o := b.Box.LidOpening; o.Length > 0 {
+		out += fmt.Sprintf(" Plate to pass %s.", a.opening(o.Length, o.Width))
+	}
+	return out
+}
+
+func (a author) condenser(u economics.Unit) energy.Condenser {
+	if a.o.Fit.Out.Vent {
+		return energy.Fan
+	}
+	return u.CooledBy
+}
+
+var coolers = map[energy.Condenser]string{energy.Fins: "fins in still air", energy.LockerFan: "a fan in its locker", energy.Fan: "a fan through a duct", energy.Seawater: "sea water"}
+
+// opening prints two sides.
+func (a author) opening(x, y quantity.Metre) string {
+	return strings.ReplaceAll(quantity.FormatDimensions(quantity.Dimensions{Length: x, Width: y}, a.r.Boat.Units), " x ", " × ")
+}
+
+// rim is the length of the lid's seal, m.
+func (a author) rim() float64 { return float64(a.told.Box.LidPerimeter) }
+
+// askBoard gives the sheets to buy, and what joins them.
+func (a author) askBoard() string {
+	c := a.cuts()
+	var sheets []string
+	for _, g := range c.byThickness() {
+		sheets = append(sheets, fmt.Sprintf("%s of %s, %s thick", words.Plural(float64(g.sheets), "sheet"), a.opening(sheetOf(a.r.Boat.Units)), a.length(g.mm)))
+	}
+	if len(sheets) == 0 {
+		return "Extruded polystyrene board, dry."
+	}
+	return fmt.Sprintf("Extruded polystyrene, dry: %s. Liner sheet, epoxy, sealant, and %s of foil tape for the joints.",
+		words.Join(sheets), quantity.FormatRun(quantity.Metre(c.joints), a.r.Boat.Units))
+}
+
+// enough names what serves as it is.
+func (a author) enough() string {
+	b, f := a.r.Boat, a.o.Fit.Out
+	var out []string
+	if a.unit() && f.Battery == 0 && b.Power.Battery > 0 {
+		out = append(out, "battery "+quantity.FormatCharge(b.Power.Battery))
+	}
+	if a.unit() && f.PanelWp == 0 && b.Power.SolarWp > 0 {
+		out = append(out, "panel "+quantity.FormatPower(b.Power.SolarWp))
+	}
+	if a.unit() && !f.Vent && !a.chest() {
+		out = append(out, "the condenser's air")
+	}
+	if !f.Seal && !a.chest() {
+		out = append(out, "the lid's seal")
+	}
+	if !f.Drain && !a.chest() {
+		out = append(out, "the drain")
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	verb := "serve as they are."
+	if len(out) == 1 {
+		verb = "serves as it is."
+	}
+	return words.Capital(words.Join(out)) + " " + verb
+}

@@ -1,0 +1,203 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/economics/quantity"
+	"coldreckon/report/forms"
+	"coldreckon/report/layout"
+	"coldreckon/report/words"
+	"coldreckon/rules"
+)
+
+// proof is page four: check the work, keep a log, eat when it fails.
+func (a author) proof(s setting) []layout.Block {
+	if !a.aboard() {
+		return append([]layout.Block{layout.Heading{Level: 1, Text: "Prove it"}, layout.Para{Text: "There is nothing to measure without nights aboard."}}, a.reckoned())
+	}
+	out := []layout.Block{layout.Heading{Level: 1, Text: a.expected()},
+		layout.Para{Style: layout.Small, Keep: true, Text: "In brackets: where 80 of 100 boats like yours would lie. Outside them go by the last column; earlier rows explain later ones."},
+		a.measures(s)}
+	out = append(out, layout.Kept{layout.Heading{Level: 1, Text: "The first two weeks"},
+		layout.Para{Style: layout.Small, Keep: true, Text: "Cabin: the day's highest. Box: in a glass of water amid the food. Eight lines in mid-season tell most; coldreckon learn reads them."},
+		a.log(s)})
+	out = append(out, a.foodPlan(s)...)
+	return append(out, a.reckoned())
+}
+
+// range80 prints a range: middle, and 80 of 100 in brackets.
+func range80(r quantity.Range, say func(float64) string) string {
+	low, mid, high := say(r.Low), say(r.Typical), say(r.High)
+	if low == high {
+		return mid
+	}
+	return mid + " (" + low + "–" + high + ")"
+}
+
+func (a author) mass(kg float64) string { return quantity.FormatNumber(round1(a.v.InMass(kg))) }
+
+// expected is the finding over the table.
+func (a author) expected() string {
+	month := words.Month(a.told.Month)
+	if !a.unit() {
+		return fmt.Sprintf("Expect some %s %s of ice a day in %s: measure it before you trust it", a.mass(a.expect.IceKgPerDay.Typical), a.v.MassUnit(), month)
+	}
+	return fmt.Sprintf("Expect some %s Ah a day in %s: measure it before you trust it", watts(a.expect.AhPerDay.Typical), month)
+}
+
+// measures lists what to measure, what to expect, and what it means if not.
+func (a author) measures(s setting) layout.Table {
+	sys, unit, e := a.r.Boat.Units, a.v.MassUnit(), a.expect
+	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.03}, {Head: "Measure", Share: 0.36}, {Head: "Expect", Share: 0.19}, {Head: "Yours", Share: 0.12}, {Head: "If not"}}}
+	add := func(what, expect, ifNot string) {
+		t.Rows = append(t.Rows, []string{fmt.Sprint(len(t.Rows) + 1), what, expect, "__________", ifNot})
+	}
+	month := words.Month(a.told.Month)
+	if !a.chest() {
+		before := ""
+		if a.worked() && a.mass(e.BeforeKg) != a.mass(e.IceTestKg.Typical) {
+			before = fmt.Sprintf(" Before: %s %s.", a.mass(e.BeforeKg), unit)
+		}
+		add(fmt.Sprintf("Ice melted in a day: lid shut, box chilled, %s warmer outside", quantity.FormatTemperatureDifference(20, sys)),
+			range80(e.IceTestKg, a.mass)+" "+unit, "More: foam, lid, drain."+before)
+		add("A strip of paper shut in the lid, all round", "holds everywhere", "Slips: a new gasket there.")
+	}
+	if a.unit() {
+		if !math.IsInf(e.CoolHours.Typical, 1) {
+			hours := range80(e.CoolHours, func(h float64) string {
+				if math.IsInf(h, 1) {
+					return "never"
+				}
+				return quantity.FormatNumber(round1(h))
+			})
+			add(fmt.Sprintf("Hours from %s to %s, box empty", a.degrees(25), a.degrees(float64(a.r.Boat.Food.Target))), hours, "Longer: iced plate, no air, or row 1.")
+		}
+		u := a.r.Units[0]
+		if a.o.ID == economics.LargerUnit {
+			u = a.r.Units[1]
+		}
+		if c := u.Cable; c.Known && c.LeastV > 0 {
+			add("Volts at the unit running, battery low", fmt.Sprintf("%.1f V; over %.1f V", c.LeastV, c.CutOutV), "Less: cable, joints or battery.")
+		} else {
+			add("Volts at the unit while it runs", fmt.Sprintf("over %.1f V", u.Cable.CutOutV), "Less: cable, joints or battery.")
+		}
+		add("Amps while it runs", range80(e.RunningA, func(x float64) string { return quantity.FormatNumber(round1(x)) })+" A", "More: hot air. Less: ask the maker.")
+		add(fmt.Sprintf("Hours on ÷ 24, over a day at %s, box empty", a.degrees(25)), range80(e.RunShare, func(x float64) string { return fmt.Sprintf("%.0f", 100*x) })+" of 100", "More: row 1, then its air.")
+		add("Glass of water amid the food, mornings", fmt.Sprintf("%s; at most %s", a.degrees(float64(a.r.Boat.Food.Target)), a.degrees(a.limitC())), "Warmer: set it colder.")
+		add(fmt.Sprintf("Ah a day in %s, box in use", month), range80(e.AhPerDay, watts)+" Ah", "More: the rows above.")
+		low, _ := a.o.Fitted.Facts["battery_lowest_share"].(float64)
+		add("Battery at dawn, of its usable charge", fmt.Sprintf("never under %.0f of 100", 100*low), "Less: more charging, fewer loads.")
+	} else {
+		add(fmt.Sprintf("Ice a day in %s, box in use", month), range80(e.IceKgPerDay, a.mass)+" "+unit, "More: row 1; fewer openings; drinks cooled first.")
+		if a.o.ID == economics.IceOnly {
+			hold, _ := a.o.Fitted.Facts["ice_capacity_kg"].(float64)
+			per := a.expect.IceKgPerDay
+			if per.Low > 0 {
+				add(fmt.Sprintf("Days that a full load of %s lasts in %s", a.v.Mass(hold), month),
+					range80(quantity.Range{Low: hold / per.High, Typical: hold / per.Typical, High: hold / per.Low}, func(x float64) string { return quantity.FormatNumber(round1(x)) }), "Fewer: the rows above.")
+			}
+			add("Glass of water amid the food, at its warmest", "at most "+a.degrees(a.limitC()), "Warmer: more ice, round the food; a cover over it.")
+		}
+	}
+	return t
+}
+
+// limitC is the warmest that food may be.
+func (a author) limitC() float64 {
+	if a.r.Boat.CoolDecides() {
+		return min(10, float64(a.r.Boat.Food.Target)+1)
+	}
+	return 5
+}
+
+// log is a grid for the first weeks.
+func (a author) log(s setting) layout.Block {
+	unit := map[bool]string{true: "°F", false: "°C"}[a.r.Boat.Units == quantity.US]
+	g := forms.Grid{Heads: []string{"Day", "Cabin, " + unit, "Box, morning", "Box, evening"}}
+	if a.unit() {
+		g.Heads = append(g.Heads, "Ah that day", "Hours run", "Shop, engine")
+	} else {
+		g.Heads = append(g.Heads, "Ice in, "+a.v.MassUnit(), "Ice left", "Shop, guests")
+	}
+	g.Rows = make([]string, [...]int{9, 8, 6, 4}[min(s.tight, 3)]+int(s.spare/6))
+	return g.Block()
+}
+
+// foodPlan says what to eat from one shop to the next where nothing is cold:
+// what dry stores live on, and what is left when ice or unit fails.
+func (a author) foodPlan(s setting) []layout.Block {
+	gap := int(min([...]float64{6, 6, 5, 4}[min(s.tight, 3)], max(1, math.Round(a.r.Boat.Cruising.ShopEveryDays))))
+	hottest := a.r.Months[0]
+	for _, m := range a.r.Months {
+		if m.CabinC > hottest.CabinC {
+			hottest = m
+		}
+	}
+	keeps := a.foods.Keeping(hottest.CabinC, float64(gap), a.r.Boat.Safety.Eggs)
+	of := func(bands ...rules.Band) []string {
+		var out []string
+		for _, band := range bands {
+			for _, k := range keeps {
+				if k.Band == band && !strings.HasPrefix(k.ID, "eggs-unknown") {
+					name, _, _ := strings.Cut(k.Name, ",")
+					out = append(out, strings.ToLower(name[:1])+name[1:])
+				}
+			}
+		}
+		return out
+	}
+	early, later := of(rules.UnderAWeek), of(rules.Weeks, rules.Months)
+	head := fmt.Sprintf("Food without cold in %s, at %s: %s to the next shop", words.Month(hottest.Month), a.degrees(math.Round(hottest.CabinC)), words.Plural(float64(gap), "day"))
+	if a.taken() != economics.DryStores {
+		head = "If the cold fails: " + strings.ToLower(head[:1]) + head[1:]
+	}
+	t := layout.Table{}
+	row := []string{}
+	perDay := 3
+	for d := range gap {
+		t.Columns = append(t.Columns, layout.Column{Head: fmt.Sprintf("Day %d", d+1), Share: 1 / float64(gap)})
+		text := ""
+		switch {
+		case d == 0:
+			text = "Cook and eat what spoils first; nothing is kept for tomorrow."
+			if a.taken() != economics.DryStores {
+				text = "Lid shut. Cook meat and fish now and eat them hot. What was over " + a.degrees(5) + " for two hours is waste."
+			}
+		case d == 1 && len(early) > 0:
+			text = words.Capital(strings.Join(early[:min(4, len(early))], ", ")) + "."
+		default:
+			var pick []string
+			for k := range perDay {
+				if len(later) > 0 {
+					pick = append(pick, later[((d-1)*perDay+k)%len(later)])
+				}
+			}
+			text = words.Capital(strings.Join(pick, ", ")) + "."
+		}
+		row = append(row, text)
+	}
+	t.Rows = [][]string{row}
+	out := layout.Kept{layout.Heading{Level: 1, Text: head}, t}
+	if text := a.besides(); text != "" && a.decided() {
+		out = append(out, layout.Para{Lead: "Besides, take care.", Text: text, Wide: true})
+	}
+	return []layout.Block{out}
+}
+
+// reckoned says in a paragraph how the figures came about.
+func (a author) reckoned() layout.Block {
+	f := a.r.Futures
+	_, _, assumed := a.r.Boat.EvidenceCounts()
+	text := fmt.Sprintf("One heat balance for your box, hour by hour through the season aboard, in %d equally likely futures, the same for every way. %s assumed, the rest yours. Prices of today, counting %s less for each year ahead: book %s. Program coldreckon %s, seed %d.",
+		f.Count, words.Capital(fmt.Sprintf("%s figures", counted(assumed))), a.percent(), a.Pack.Book.Identity, a.Version, f.Seed)
+	if other := a.v.OtherCurrency(); other != "" {
+		text += " " + other
+	}
+	if !a.Full {
+		text += " All figures, cautions, sources and the method: coldreckon report --full."
+	}
+	return layout.Para{Lead: "How this was reckoned.", Text: text, Wide: true}
+}

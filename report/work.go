@@ -1,0 +1,243 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"coldreckon/economics"
+	"coldreckon/report/layout"
+	"coldreckon/report/words"
+	"coldreckon/rules"
+)
+
+// work is page three: what to buy, cut and do, in order, and what to clear first.
+func (a author) work(s setting) []layout.Block {
+	if !a.decided() {
+		return append([]layout.Block{layout.Heading{Level: 1, Text: "Do it"}, layout.Para{Text: "There is nothing to buy or to build until there is something to keep cold."}}, a.stopped(s)...)
+	}
+	out := a.buy(s)
+	out = append(out, a.cutList(s)...)
+	out = append(out, a.inOrder(s)...)
+	out = append(out, a.stopped(s)...)
+	return append(out, a.limit()...)
+}
+
+// step is one thing to do, or a hold point: what must be right before the next
+// hides it. Cautions of the kinds stand beside it.
+type step struct {
+	text  string
+	hold  bool
+	cares []string // ids of cautions
+}
+
+// steps lists the work in its order.
+func (a author) steps() []step {
+	f := a.o.Fit.Out
+	var out []step
+	do := func(text string, cares ...string) { out = append(out, step{text, false, cares}) }
+	hold := func(text string, cares ...string) { out = append(out, step{text, true, cares}) }
+	foam := f.InsideFoam > 0 || f.OutsideFoam > 0 || f.LidFoam > 0
+	if !a.chest() && a.worked() {
+		test := "Test the box with ice as she is (page 4, row 1)."
+		if foam {
+			test += "\nThen drill a small hole low inboard, not hullwards."
+		}
+		do(test, "foam-damp", "dust-resin", "refrigerant-old")
+	}
+	if foam {
+		hold("Foam is dry; wet foam is dried or cut out first.", "foam-damp")
+		do("Dry-fit all boards, plate, drain and lid.")
+		hold("Plate, drain and lid clear the boards by a finger.")
+		do("Glue them by number, tape joints with foil, line, seal.", "foam-fumes", "foam-heat")
+		hold("A bucket of water stands an hour: no joint weeps.")
+	}
+	if f.Seal || f.Drain {
+		var parts []string
+		if f.Seal {
+			parts = append(parts, "stick the gasket round the rim")
+		}
+		if f.Drain {
+			parts = append(parts, "trap or plug the drain")
+		}
+		do(words.Capital(words.Join(parts))+".", "drain-bilge", "drain-trace", "child-lid")
+	}
+	if f.Seal {
+		hold("A strip of paper shut in the lid holds all round.")
+	}
+	if f.Cover {
+		do("Cut the cover to lie over the food, up to the liner.")
+	}
+	if f.PanelWp > 0 {
+		do("Mount the panel and its controller.", "solar-wiring")
+	}
+	if f.Battery > 0 {
+		do("Add the battery to its bank.", "battery-vent")
+	}
+	if f.Vent {
+		do("Lead duct and fan to the unit's place.", "locker-air")
+	}
+	if a.unit() && !a.v.UnitAboard() {
+		do("Battery off. Fuse at the battery, then the cable.", "fuse", "wire-drop", "wire-unknown", "old-wiring", "battery-reserve", "shore-tested")
+		place := "Set plate and unit in place, as the papers say."
+		if a.chest() {
+			place = "Lash the chest where air reaches its grilles, and connect it."
+		}
+		do(place, "refrigerant-sealed", "refrigerant-burns", "locker-air", "water-cooled", "insurer", "weight")
+	}
+	if f.IceShare > 0 {
+		do(words.Capital(words.Piece(a.item(economics.MoreIcePiece), a.r.Boat.Units))+": stow it round the food, not under it alone.", "ice-melt", "weight")
+	}
+	if f.NoIceRuns {
+		do("Buy ice where you buy food: no runs for ice alone.")
+	}
+	if f.ColdStart {
+		start := "Put the first ice in the day before each trip."
+		if a.unit() {
+			start = "Leave the unit running on its own sun before each trip."
+			if a.r.Boat.SeesShore() {
+				start = "Cool the box on shore power the day before each trip."
+			}
+		}
+		do(start, "unattended", "unseen-gap", "shore-tested")
+	} else if a.r.Boat.Cruising.BeforeTrip == economics.Warm {
+		do("Food waits in its iced bag for a cold box: 6 h at most.", "two-hour-rule")
+	}
+	hold("Page 4 is filled in before food depends on it.", "two-hour-rule", "plate-freezes")
+	return out
+}
+
+// item is a piece of the work shown.
+func (a author) item(p economics.Piece) economics.FitItem {
+	i := slices.IndexFunc(a.o.Fit.Items, func(x economics.FitItem) bool { return x.Piece == p })
+	if i < 0 {
+		return economics.FitItem{Piece: p}
+	}
+	return a.o.Fit.Items[i]
+}
+
+// rows gives the steps with the hold points that follow them, and beside each the
+// first of its cautions that fires; the other cautions of the way shown are the
+// rest, which stands on page four.
+func (a author) rows() (rows []stepRow, rest []rules.Finding) {
+	for _, st := range a.steps() {
+		if n := len(rows); st.hold && n > 0 {
+			rows[n-1].text += "\n■ " + st.text
+			rows[n-1].cares = append(st.cares, rows[n-1].cares...)
+			continue
+		}
+		rows = append(rows, stepRow{text: st.text, cares: st.cares})
+	}
+	for _, f := range a.findings {
+		if f.Grade == rules.Careful && concerns(f, a.o.ID) {
+			rest = append(rest, f)
+		}
+	}
+	for i := range rows {
+		for _, id := range rows[i].cares {
+			k := slices.IndexFunc(rest, func(f rules.Finding) bool { return f.ID == id })
+			if k >= 0 {
+				rows[i].care = rest[k].Text
+				rest = slices.Delete(rest, k, k+1)
+				break
+			}
+		}
+	}
+	return rows, rest
+}
+
+// stepRow is a step with its hold points, and the caution beside it.
+type stepRow struct {
+	text  string
+	cares []string
+	care  string
+}
+
+// inOrder lists the steps, the cautions beside them.
+func (a author) inOrder(s setting) []layout.Block {
+	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.025}, {Share: 0.42}, {}}}
+	rows, _ := a.rows()
+	for i, r := range rows {
+		t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), r.text, brief(r.care, [...]int{170, 120, 80, 60}[min(s.tight, 3)])})
+	}
+	return []layout.Block{layout.Heading{Level: 1, Text: "Do it in this order, and take care (■ hold point: what follows hides it)"}, t}
+}
+
+// besides gives the cautions of the way shown that no step stands beside.
+func (a author) besides() string {
+	var out []string
+	_, rest := a.rows()
+	for _, f := range rest {
+		out = append(out, brief(f.Text, 0))
+	}
+	return strings.Join(out, " ")
+}
+
+// brief gives the first sentence of a text, and those after it that still keep it
+// within so many characters.
+func brief(text string, most int) string {
+	out := ""
+	for _, sentence := range strings.SplitAfter(strings.Join(strings.Fields(text), " "), ". ") {
+		if out != "" && len(out)+len(sentence) > most {
+			break
+		}
+		out += sentence
+	}
+	return strings.TrimSpace(out)
+}
+
+// stopped lists every stop once, with the ways it concerns, and what was not
+// told; and says that nothing here approves anything.
+func (a author) stopped(s setting) []layout.Block {
+	stops := a.stops()
+	slices.SortStableFunc(stops, func(x, y rules.Finding) int {
+		switch cx, cy := concerns(x, a.o.ID), concerns(y, a.o.ID); {
+		case cx == cy:
+			return 0
+		case cx:
+			return -1
+		}
+		return 1
+	})
+	head := "Stops: none stands"
+	switch len(stops) {
+	case 0:
+	case 1:
+		head = "Stop: clear this first"
+	default:
+		head = fmt.Sprintf("Stops: clear these %s first", counted(len(stops)))
+	}
+	in := []layout.Block{layout.Heading{Level: 2, Text: head}}
+	l := layout.List{Steps: true}
+	for _, f := range stops {
+		text := f.Text
+		if !concerns(f, a.o.ID) { // in full with --full
+			text = brief(text, 60)
+		}
+		l.Items = append(l.Items, layout.Item{Lead: words.Capital(forWhom(f)) + ":", Text: text})
+	}
+	if len(a.untold) > 0 {
+		l.Items = append(l.Items, layout.Item{Lead: "Not told:", Text: strings.Join(a.untold, ", ") + ". Answer these before you buy: each may be a stop."})
+	}
+	if len(l.Items) > 0 {
+		in = append(in, l)
+	}
+	guidance := a.Pack.Guidance
+	if s.tight > 2 {
+		guidance = brief(guidance, 130)
+	}
+	in = append(in, layout.Para{Style: layout.Small, Text: guidance, Wide: true})
+	return []layout.Block{layout.Note{Heavy: true, Blocks: in}}
+}
+
+// limit says what the owner's limit does buy where it is not enough.
+func (a author) limit() []layout.Block {
+	text := a.v.Limit()
+	if _, rest, more := strings.Cut(text, ". "); more { // the first sentence stands on page one
+		text = rest
+	}
+	if text == "" {
+		return nil
+	}
+	return []layout.Block{layout.Para{Lead: "Your limit.", Text: text, Wide: true}}
+}
