@@ -319,7 +319,7 @@ func TestPrintedCashFlowsGivePrintedPresentCost(t *testing.T) {
 	in := inputOf(t, weekender())
 	in.Full = true
 	doc := must(in.author()).document()
-	for _, b := range doc.Parts[len(doc.Parts)-1] {
+	for _, b := range slices.Concat(doc.Parts...) {
 		kept, _ := b.(layout.Kept)
 		if len(kept) == 0 {
 			continue
