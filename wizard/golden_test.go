@@ -8,6 +8,7 @@ import (
 	"unicode"
 
 	"coldreckon/economics"
+	"coldreckon/report/words"
 )
 
 var update = flag.Bool("update", false, "write the golden records anew")
@@ -77,6 +78,8 @@ func TestOwners(t *testing.T) {
 			p := NewPlain(o, &o.out, func() int { return 80 })
 			opts := options(t, p, fresh(t), &kept)
 			opts.Reckon = func(b economics.Boat, _ int) (*economics.Reckoning, error) { return reckon(b, 20) }
+			// The answer as the command and the report say it.
+			opts.Headline = func(r *economics.Reckoning) string { return words.Of(r, testBook()).Answer() }
 			if err := run(opts); err != nil {
 				t.Error(err)
 			}

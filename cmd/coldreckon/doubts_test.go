@@ -79,6 +79,39 @@ func (f told) between(option, what string) string {
 	return "(" + bare("_low") + "–" + bare("_high") + ")"
 }
 
+// price is what a cold day costs with a way: its middle, in the steps that a
+// person would say.
+func (f told) price(option string) string {
+	f.Helper()
+	x, step := f.number("options", option, "price_of_cold", "typical"), 5.0
+	for _, s := range [][2]float64{{40, 2}, {16, 1}, {6, 0.5}, {2, 0.25}} {
+		if x < s[0] {
+			step = s[1]
+		}
+	}
+	return f.say(step * math.Round(x/step))
+}
+
+// say writes a sum with cents only where it has any.
+func (f told) say(x float64) string {
+	if x == math.Trunc(x) {
+		return fmt.Sprintf("%s%.0f", f.currency, x)
+	}
+	return fmt.Sprintf("%s%.2f", f.currency, x)
+}
+
+// counts are the futures in which a cold day costs no more than the worths that
+// the answer names.
+func (f told) counts() []string {
+	var out []string
+	for _, c := range f.at("answer", "counts").([]any) {
+		count := c.(map[string]any)
+		out = append(out, fmt.Sprintf("%.0f", count["of_100"])+map[bool]string{true: " of 100 futures a cold day costs ", false: ", "}[len(out) == 0]+
+			f.say(count["worth"].(float64))+" or less")
+	}
+	return out
+}
+
 // of100 is a count of futures.
 func (f told) of100(path ...string) string {
 	f.Helper()
@@ -88,27 +121,14 @@ func (f told) of100(path ...string) string {
 var doubts = map[string][]doubt{
 	"dunlin": {
 		{"Why not simply carry more ice?", func(f told) []string {
-			season := []string{"options", "ice", "fitted", "season"}
 			return []string{
-				"Ice alone works in only " + f.of100("options", "ice", "workable_of_100") + " futures",
-				"Why not more ice? A full load is",
-				fmt.Sprintf("in the %.0f %% of the box that ice is given (assumed)", 100*f.number("inputs", "ice", "share_of_box")),
-				fmt.Sprintf("gone for up to %.0f hours at a stretch", f.number(append(season, "longest_off_h")...)),
-				fmt.Sprintf("The food needs only %s of the %s left",
-					quantity.FormatVolume(quantity.Litre(f.number(append(season, "food_to_keep_l")...)), f.units),
-					quantity.FormatVolume(quantity.Litre(f.number(append(season, "room_for_food_l")...)), f.units)),
-				"Give it a larger share and reckon again to see what that does.",
+				"Works in " + f.of100("options", "ice", "workable_of_100"),
+				fmt.Sprintf("%.0f lb of ice to carry a year", round(f.number("options", "ice", "fitted", "season", "ice_bought_kg_per_year")/0.45359237)),
+				"With ice alone a cold day costs about " + f.price("ice"),
 			}
 		}},
-		{"What if you use her half as much?", func(f told) []string {
-			nights := 0.0
-			for _, n := range f.at("inputs", "cruising", "nights_by_month").([]any) {
-				nights += n.(float64)
-			}
-			return []string{
-				fmt.Sprintf("At %.0f nights a year", nights),
-				fmt.Sprintf("at %.0f nights dry stores; at %.0f nights the small unit", nights/2, 2*nights),
-			}
+		{"What if a cold day is worth little to me?", func(f told) []string {
+			return append(f.counts(), "Under "+f.say(f.number("answer", "no_worth"))+", live on food that keeps.")
 		}},
 		{"Is the foam figure guessed?", func(f told) []string {
 			if f.text("inputs", "known", "box.foam") != "told" {
@@ -131,40 +151,28 @@ var doubts = map[string][]doubt{
 		}},
 		{"Will her battery carry a unit through the worst fortnight?", func(f told) []string {
 			return []string{
-				"With the small unit the food stays cold even in the worst fortnight.",
 				fmt.Sprintf("battery never under %.0f %%", 100*f.number("options", "small", "fitted", "season", "battery_lowest_share")),
 				"Works in " + f.of100("options", "small", "workable_of_100"),
 			}
 		}},
 		{"You put a price on cold drinks. What if I do not?", func(f told) []string {
-			best := "small"
-			for _, id := range []string{"ice", "dry", "larger"} {
-				if f.number("options", id, "cheapest_of_100") > f.number("options", best, "cheapest_of_100") {
-					best = id
-				}
-			}
-			return []string{
-				fmt.Sprintf("This counts a cold day as worth %s%.0f to you, as you told.", f.currency, f.number("inputs", "money", "cold_day_worth")),
-				fmt.Sprintf("By money alone the %s unit would be cheapest in %s futures.", best, f.of100("options", best, "cheapest_of_100")),
-			}
+			return append(f.counts(), fmt.Sprintf("A cold day costs about %s and you said %s%.0f.",
+				f.price("small"), f.currency, f.number("inputs", "money", "cold_day_worth")))
 		}},
 	},
 	"saltmeadow": {
 		{"She lives aboard all year: why not the larger unit?", func(f told) []string {
 			return []string{
 				f.money("options", "larger", "fitted", "present_cost") + " " + f.between("larger", "present_cost"),
-				fmt.Sprintf("Small unit %.0f", f.number("options", "small", "best_of_100")),
-				fmt.Sprintf("Larger unit %.0f", f.number("options", "larger", "best_of_100")),
+				"with the larger unit a cold day costs about " + f.price("larger"),
 				"the larger unit " + f.money("options", "larger", "expected_regret"),
 			}
 		}},
 		{"Your price of dry food is a guess, is it not?", func(f told) []string {
-			premium := func(key string) string { return f.money("futures", "inputs", "dry_premium", key) }
+			aDay := f.number("inputs", "food", "dry_premium_per_person_night") * f.number("inputs", "cruising", "crew_people")
 			return []string{
-				fmt.Sprintf("If food that keeps costs less than %s extra a person a day, dry stores are better. %.0f of 100 futures lie there.",
-					premium("switch_at"), 100*f.number("futures", "inputs", "dry_premium", "chance_beyond")),
-				"How much dearer food that keeps is " + quantity.Span(premium("low"), premium("high")),
-				"Dearer dry food: worth about " + premium("evppi") + " to know.",
+				fmt.Sprintf("Food that keeps costs you %s%.2f a day more, you said, for two.", f.currency, aDay),
+				"The small unit gives a cold day for about " + f.price("small"),
 			}
 		}},
 		{"And when the unit dies in year seven?", func(f told) []string {
@@ -176,6 +184,19 @@ var doubts = map[string][]doubt{
 				"lasts " + fmt.Sprintf("%.0f", f.number("inputs", "units_considered", "small", "life_years")) + " years",
 				f.money("options", "small", "fitted", "present_cost") + " " + f.between("small", "present_cost"),
 			}
+		}},
+	},
+	"sandpiper": {
+		{"A dozen nights a year: what is all the talk about?", func(f told) []string {
+			return append(f.counts(), "unless a cold day is worth "+f.say(f.number("answer", "yes_worth"))+" or more to you",
+				"From "+f.say(f.number("answer", "no_worth"))+" it is close.")
+		}},
+		{"Then why not two bags of ice?", func(f told) []string {
+			return []string{fmt.Sprintf("Ice alone does it in only %s futures (cold %.0f days of 100)",
+				f.of100("options", "ice", "workable_of_100"), 100*f.number("options", "ice", "fitted", "cold_share"))}
+		}},
+		{"You would not spend more than $800?", func(f told) []string {
+			return []string{"costs " + f.money("options", "small", "fitted", "over_limit") + " over your limit of " + f.money("inputs", "money", "budget") + " at first"}
 		}},
 	},
 	"turnstone": {
@@ -197,7 +218,7 @@ var doubts = map[string][]doubt{
 			}
 			return []string{
 				fmt.Sprintf("keeps the food cold on %.0f of 100 days aboard", 100*f.number("options", "ice", "fitted", "cold_share")),
-				"Ice alone is best in " + f.of100("options", "ice", "best_of_100") + " equally likely futures",
+				"Ice alone keeps the food cold as often as you want in " + f.of100("options", "ice", "workable_of_100") + " futures",
 				fmt.Sprintf("In the worst trip of %.0f days with ice alone the food is too warm for %d hours.", f.number("options", "ice", "worst_fortnight", "days"), warm),
 			}
 		}},
