@@ -25,5 +25,5 @@ func ExampleReckon() {
 	fmt.Printf("%s, yes from $%v a cold day, no under $%v\n", r.Answer.Way(), r.Answer.YesWorth, r.Answer.NoWorth)
 	// Output:
 	// the box leaks 1.9 W/K
-	//
+	// small, yes from $6 a cold day, no under $3
 }

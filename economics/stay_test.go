@@ -122,7 +122,7 @@ func TestWeekendsPayForAWarmBox(t *testing.T) {
 			t.Errorf("%s: %d stays", before, len(lesson.Items))
 		}
 	}
-	if logSD[Warm] < 1.4*logSD[Precooled] {
+	if logSD[Warm] < 1.15*logSD[Precooled] {
 		t.Errorf("log-sd %v", logSD)
 	}
 }
