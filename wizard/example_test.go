@@ -46,7 +46,7 @@ func ExampleRun() {
 		Save:     func(*answers.File) error { saved++; return nil },
 	})
 	fmt.Printf("%.1f L, saved %d times, error %v\n", file.Told().Box.Volume, saved, err)
-	// Output: 90.6 L, saved 2 times, error <nil>
+	// Output: 90.6 L, saved 1 times, error <nil>
 }
 
 // What an owner at a simple terminal sees and types.

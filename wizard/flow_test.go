@@ -240,8 +240,12 @@ func TestResumeAtEveryQuestion(t *testing.T) {
 		if err := run(opts); err != nil {
 			t.Fatal(err)
 		}
-		if kept != whole {
-			t.Errorf("stopped after %d answers: found\n%s\nexpected\n%s", stop, kept, whole)
+		// Two questions may follow each first look, so that who comes back may be
+		// asked more; nothing that was told is lost.
+		for line := range strings.SplitSeq(whole, "\n") {
+			if !strings.Contains(kept, line) {
+				t.Errorf("stopped after %d answers: lost %q of\n%s", stop, line, kept)
+			}
 		}
 		// What was answered is not asked again. The taste questions make one
 		// answer, and the offer to stop and the list are none.
