@@ -1,0 +1,258 @@
+package economics
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+// goal is what a fit-out must reach.
+type goal struct {
+	fails int     // futures of the search in which it may fail, at most
+	cold  float64 // mean share of days kept, at least
+}
+
+// cheapest gives the cheapest of the allowed cells that reach the goal and cost
+// less than a sum; -1 when there is none.
+//
+// For a unit more of a piece never hurts, future by future: a cell that fails
+// rules out all below it. From the top it goes down in a sample of the futures,
+// with less and less to spare until the result stands in all of them; then the
+// dearest cell that may still be cheaper is tried, again and again. For ice
+// nothing of the kind is taken for granted but where a cell fails by far.
+func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int {
+	for i := range s.cells {
+		s.cells[i].out = false
+	}
+	if s.option == IceOnly {
+		return s.cheapestIce(allowed, g, under)
+	}
+	best := -1
+	take := func(c int) {
+		if l := s.priced(c); l.cold >= g.cold && l.cost < under {
+			best, under = c, l.cost
+		}
+	}
+	for _, top := range s.tops(allowed) {
+		switch {
+		case !s.reaches(top, g.fails, s.hard):
+			s.ruleOut(top)
+		case best < 0:
+			take(top)
+			take(s.fall(top, allowed, g))
+		}
+	}
+	done := map[int]bool{best: true}
+	for s.failed == nil {
+		next := -1
+		for i := len(s.cells) - 1; i >= 0; i-- {
+			c := &s.cells[i]
+			if c.out || done[i] || c.work >= under || !allowed(c) || s.leastCost(i) >= under-1e-9 {
+				continue
+			}
+			next = i
+			break
+		}
+		if next < 0 {
+			break
+		}
+		done[next] = true
+		if !s.reaches(next, g.fails, s.hard) {
+			s.ruleOut(next)
+			continue
+		}
+		take(next)
+		if low := s.fall(next, allowed, g); !done[low] {
+			done[low] = true
+			take(low)
+		}
+	}
+	return best
+}
+
+// fall descends from a cell that reaches in the sample alone, and once more
+// with less to spare where the result does not stand in all futures.
+func (s *searcher) fall(c int, allowed func(*cell) bool, g goal) int {
+	spare := g.fails * len(s.sample) / len(s.hard)
+	for ; spare >= 0; spare -= max(1, len(s.sample)/40) {
+		low := s.descend(c, allowed, goal{spare, g.cold})
+		if low == c || s.reaches(low, g.fails, s.hard) {
+			return low
+		}
+		s.ruleOut(low)
+	}
+	return c
+}
+
+// descend goes from a cell that reaches to one below it with cheaper work that
+// still does in the sample, until none of the steps tried does.
+func (s *searcher) descend(c int, allowed func(*cell) bool, g goal) int {
+	failed := map[int]bool{}
+	for moved := true; moved && s.failed == nil; {
+		moved = false
+		for i := range s.cells[:c] { // the cheapest first
+			o := &s.cells[i]
+			if o.out || failed[i] || !allowed(o) || !s.oneStep(&s.cells[c], o) || !s.above(&s.cells[c], o) {
+				continue
+			}
+			if s.reaches(i, g.fails, s.sample) && (g.cold <= 0 || s.priced(i).cold >= g.cold) {
+				c, moved = i, true
+				break
+			}
+			for k := range s.cells[:i+1] {
+				failed[k] = failed[k] || s.above(o, &s.cells[k])
+			}
+		}
+	}
+	return c
+}
+
+// oneStep tells whether two cells differ in one kind of piece only.
+func (s *searcher) oneStep(a, b *cell) bool {
+	n := 0
+	for _, differ := range []bool{a.box != b.box, a.fit.ColdStart != b.fit.ColdStart, a.fit.Vent != b.fit.Vent,
+		a.fit.PanelWp != b.fit.PanelWp, a.fit.Battery != b.fit.Battery, a.fit.IceShare != b.fit.IceShare, a.fit.NoIceRuns != b.fit.NoIceRuns} {
+		if differ {
+			n++
+		}
+	}
+	return n == 1
+}
+
+// cheapestIce goes through the cells from the cheapest work up, and passes over
+// those whose saving of ice cannot make up for dearer work. A few futures show
+// what is hopeless; cells that have less of everything than one that fails by
+// far are not looked at.
+func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) int {
+	habits := map[FitOut]bool{}
+	for i := range s.cells {
+		if c := &s.cells[i]; c.box >= 0 {
+			habits[FitOut{}.with(c.fit)] = true
+		}
+	}
+	for i := len(s.cells) - 1; i >= 0; i-- { // the best box of each habit bounds what its others use
+		c := &s.cells[i]
+		if habit := (FitOut{}).with(c.fit); allowed(c) && habits[habit] {
+			delete(habits, habit)
+			if s.hopeful(i, g) {
+				s.priced(i)
+			}
+		}
+	}
+	best := -1
+	for i := range s.cells {
+		c := &s.cells[i]
+		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= under) || s.failed != nil || !s.hopeful(i, g) {
+			continue
+		}
+		if l := s.priced(i); l.cost < under && l.cold >= g.cold && s.reachesAlone(i, g.fails) {
+			best, under = i, l.cost
+		}
+	}
+	return best
+}
+
+// betterNear goes from a cell on ice that meets a goal to cheaper ones beside
+// it that do, in the sample, until there is none.
+func (s *searcher) betterNear(c int, allowed func(*cell) bool, g goal) int {
+	for moved := true; moved && s.failed == nil; {
+		moved = false
+		for i := range s.cells {
+			o := &s.cells[i]
+			if !allowed(o) || !s.oneStep(&s.cells[c], o) || s.leastCost(i) >= s.priced(c).cost || !s.hopeful(i, g) {
+				continue
+			}
+			l := s.priced(i)
+			if fails := len(s.sample) - l.sampleWorks(s.sample); fails*len(s.hard) <= g.fails*len(s.sample) && l.cold >= g.cold && l.cost < s.priced(c).cost {
+				c, moved = i, true
+				break
+			}
+		}
+	}
+	return c
+}
+
+// hopeful glances at a cell in the sample, part by part, and tells whether it
+// may reach the goal: fails at most three standard errors beyond the share
+// allowed. What fails by a tenth of the futures more rules out all below it.
+func (s *searcher) hopeful(c int, g goal) bool {
+	share := float64(g.fails) / float64(len(s.hard))
+	l := s.look(c)
+	for from, part := 0, 8; from < len(s.sample); from, part = from+part, 2*part {
+		s.see(l, s.sample[from:min(from+part, len(s.sample))])
+		n := float64(l.count)
+		beyond := float64(l.fails) - share*n - 3*math.Sqrt(n*max(0.04, share*(1-share)))
+		if beyond > 0.1*n {
+			s.ruleOut(c)
+		}
+		if beyond > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// reachesAlone is reaches without help from other cells.
+func (s *searcher) reachesAlone(c, allowed int) bool {
+	l := s.look(c)
+	for n := 0; n < len(s.hard) && l.fails <= allowed; n += batch {
+		s.see(l, s.hard[n:min(n+batch, len(s.hard))])
+	}
+	return l.fails <= allowed
+}
+
+// harden puts the futures in order, those first in which a cell fails, then
+// those in which it keeps fewest days.
+func (s *searcher) harden(l *look) {
+	slices.SortStableFunc(s.hard, func(a, b int) int {
+		x, y := &l.trials[a], &l.trials[b]
+		if x.Works != y.Works {
+			if y.Works {
+				return -1
+			}
+			return 1
+		}
+		return cmp.Compare(x.KeptShare, y.KeptShare)
+	})
+}
+
+// drop leaves pieces out one at a time, the least loss first, while the rest
+// still reaches and stays near the cheapest.
+func (s *searcher) drop(c int, g goal) int {
+	most := s.priced(c).cost
+	most = max(most+slackMoney, most*(1+slackShare))
+	for s.failed == nil {
+		best := -1
+		for _, item := range s.cells[c].fit.items() {
+			i := s.find(s.cells[c].fit.without(item.Piece))
+			if i < 0 || s.option == IceOnly && !s.hopeful(i, g) || !s.reachesAlone(i, g.fails) {
+				continue
+			}
+			if l := s.priced(i); l.cold >= g.cold && l.cost <= most && (best < 0 || l.cost < s.looks[best].cost) {
+				best = i
+			}
+		}
+		if best < 0 {
+			return c
+		}
+		c = best
+	}
+	return c
+}
+
+// find gives the cell of a fit-out. Work on the box that was beaten has none
+// yet: it is made, as a piece left out may lead there. It is -1 where it does
+// not fit.
+func (s *searcher) find(fit FitOut) int {
+	for i := range s.cells {
+		if s.cells[i].fit == fit {
+			return i
+		}
+	}
+	p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
+	if err != nil || !p.hasRoom() {
+		return -1
+	}
+	s.cells = append(s.cells, cell{fit: fit, box: -1})
+	return len(s.cells) - 1
+}
