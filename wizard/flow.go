@@ -114,7 +114,7 @@ func (t *talk) greet() {
 	case n == 0 && t.All:
 		t.Prompter.Say("Every question there is, group by group." + manners)
 	case n == 0:
-		t.Prompter.Say(fmt.Sprintf("%d questions, then a first look at the answer.", len(firstRound)) + manners)
+		t.Prompter.Say(fmt.Sprintf("%d questions, then a first look.", len(firstRound)) + manners)
 	case n == 1:
 		t.Prompter.Say(fmt.Sprintf("%s holds one answer already. It is kept.", t.Name))
 	default:

@@ -21,7 +21,6 @@ var (
 	findingType = sheet.Type{Size: 10, Face: sheet.Bold}
 	labelType   = sheet.Type{Size: 8.5}
 	quietType   = sheet.Type{Size: 8.5, Grey: sheet.Dark}
-	regionType  = labelType.In(sheet.Italic)
 	tickType    = sheet.Type{Size: 8, Grey: sheet.Dark}
 )
 

@@ -98,25 +98,6 @@ func TestApart(t *testing.T) {
 	}
 }
 
-func TestClip(t *testing.T) {
-	r := sheet.Rect{X: 0, Y: 0, W: 10, H: 10}
-	through := clip([]sheet.Point{{X: -5, Y: 5}, {X: 15, Y: 5}}, r)
-	if len(through) != 1 || through[0][0] != (sheet.Point{X: 0, Y: 5}) || through[0][1] != (sheet.Point{X: 10, Y: 5}) {
-		t.Errorf("straight through: %v", through)
-	}
-	if got := clip([]sheet.Point{{X: -5, Y: -1}, {X: 15, Y: -1}}, r); len(got) != 0 {
-		t.Errorf("outside: %v", got)
-	}
-	twice := clip([]sheet.Point{{X: 1, Y: 1}, {X: 20, Y: 5}, {X: 1, Y: 9}}, r)
-	if len(twice) != 2 {
-		t.Errorf("out and in again: %v", twice)
-	}
-	inside := []sheet.Point{{X: 1, Y: 1}, {X: 5, Y: 5}, {X: 1, Y: 9}}
-	if got := clip(inside, r); len(got) != 1 || !slices.Equal(got[0], inside) {
-		t.Errorf("inside: %v", got)
-	}
-}
-
 // The area between a line and a level is that of its positive part.
 func TestBeyond(t *testing.T) {
 	line := []sheet.Point{{X: 0, Y: 10}, {X: 10, Y: 0}, {X: 20, Y: 10}, {X: 30, Y: 10}, {X: 40, Y: 0}}

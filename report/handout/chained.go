@@ -46,8 +46,8 @@ const (
 
 // The example, in the units of a system: a box and a boat of nobody's.
 type example struct {
-	volume, thick, foam, more, nights, price, unit, people float64
-	trips, fits, later, carried                            float64
+	volume, thick, more, nights, price, unit, people float64
+	trips, fits, later, carried                      float64
 }
 
 func exampleOf(sys quantity.System) example {

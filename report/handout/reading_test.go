@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"compress/zlib"
 	"io"
-	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -157,15 +156,4 @@ func interpolate(x float64, at, values []float64) float64 {
 		}
 	}
 	return values[len(values)-1]
-}
-
-// nearest gives the place of the entry that x is nearest to, the first of two.
-func nearest(x float64, at []float64) int {
-	best := 0
-	for i := range at {
-		if math.Abs(at[i]-x) < math.Abs(at[best]-x) {
-			best = i
-		}
-	}
-	return best
 }

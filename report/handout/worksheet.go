@@ -36,10 +36,6 @@ const (
 	useOfLid     = 0.01
 )
 
-// carryLoss is the part of ice that melts on the way to the boat: what the
-// program takes where its owner does not say. From memory.
-const carryLoss = 0.08
-
 // short prints a figure with so many significant digits and no idle zeros.
 func short(x float64, digits int) string {
 	rounded, err := strconv.ParseFloat(strconv.FormatFloat(x, 'e', digits-1, 64), 64)
