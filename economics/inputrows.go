@@ -99,7 +99,7 @@ var uncertain = [...]uncertainRow{
 			Name: "ice_errand", Label: "what fetching ice costs", Short: "cost of fetching ice", Unit: "money",
 			Beyond:      "fetching ice costs {more} {at} a time",
 			FindOut:     "Add up fuel and fares of your last runs for ice.",
-			SharpenedBy: []string{"ice.trip_cost", "ice.carry_limit", "ice.unit_size"},
+			SharpenedBy: []string{"ice.trip_cost", "ice.unit_size"},
 			at:          func(f *Future) *float64 { return &f.Errand },
 		},
 		figure: func(k *knowledge) (float64, quantity.Range) {

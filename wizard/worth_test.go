@@ -100,5 +100,4 @@ var elsewise = map[string]string{
 	"box.inside":           "50 x 70 x 50 cm",
 	"cruising.nights":      "july 20",
 	"ice.price":            "$2/kg",
-	"ice.carry_limit":      "2 kg",
 }
