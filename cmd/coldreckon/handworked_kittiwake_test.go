@@ -58,9 +58,9 @@ import "testing"
 //
 //	With the work found, as the run bills it (first, a year):
 //	  ice     257.9 + 1459 × 7.0197 = 1.05e+04; /7.0197 = 1496 a year
-//	  small   1165 + 73.21 × 7.0197 - 160.5 × 0.7894 = 1552; /7.0197 = 221.1 a year
+//	  small   needs no work: as told, 1577, 224.7 a year
 //	  larger  4120 + 123.2 × 7.0197 - 480 × 0.7894 = 4606; /7.0197 = 656.1 a year
-//	Even     small: whatever the nights 221.1 - 73.21 + 19 = 166.9, ice 36.7; a night 0.4517, ice 12.16: 11.1 nights
+//	Even     small: whatever the nights 224.7 - 80.31 + 19 = 163.4, ice 36.7; a night (80.31 - 19) / 120 = 0.5109, ice 12.16: 10.88 nights
 //	Even     larger: whatever the nights 656.1 - 123.2 + 67.5 = 600.4, ice 36.7;
 //	           a night 0.4642, ice 12.16: 48.2 nights
 func TestKittiwakeByHand(t *testing.T) {
@@ -117,11 +117,11 @@ func TestKittiwakeByHand(t *testing.T) {
 		{"options/larger/as_told/yearly_equivalent", 656.2},
 		{"options/ice/fitted/present_cost", 10500},
 		{"options/ice/fitted/yearly_equivalent", 1496},
-		{"options/small/fitted/present_cost", 1552},
-		{"options/small/fitted/yearly_equivalent", 221.1},
+		{"options/small/fitted/present_cost", 1577},
+		{"options/small/fitted/yearly_equivalent", 224.7},
 		{"options/larger/fitted/present_cost", 4606},
 		{"options/larger/fitted/yearly_equivalent", 656.1},
-		{"break_even/small/nights_per_year", 11.12},
+		{"break_even/small/nights_per_year", 10.88},
 		{"break_even/larger/nights_per_year", 48.2},
 	})
 }
