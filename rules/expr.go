@@ -3,7 +3,6 @@ package rules
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -12,12 +11,11 @@ import (
 	"coldreckon/economics"
 )
 
-// Limits on one expression. They bound the time and memory that a hostile
-// file can ask for; the longest embedded expression is under a tenth of each.
+// Limits on one expression.
 const (
+	// maxExpressionBytes bounds the time and memory that a hostile file can ask
+	// for; the longest embedded expression is under a tenth of it.
 	maxExpressionBytes = 1000
-	maxExpressionWords = 120
-	maxBracketDepth    = 12
 	// maxFact bounds the magnitude of facts and of written numbers, so that
 	// no sum or product of them can leave the range of a float64.
 	maxFact = 1e12
@@ -144,112 +142,41 @@ func oneWordOf(set, word string) bool {
 	return false
 }
 
-// compile splits the text into words, checks grammar and types, and only then
-// hands the words, with single spaces between, to the evaluator. The old
-// evaluator therefore never sees a character, an operator or a name that was
-// not understood here first.
+// compile parses the text and checks its names and kinds, and only then hands
+// the evaluator the tokens that were understood. It never sees the text.
 func compile(text string, want economics.Kind) (e *expression, err error) {
+	unread := func(trouble any) error {
+		return mistake(strconv.Quote(clip(text)), fmt.Sprintf("an expression that can be read (%v)", trouble))
+	}
 	defer func() {
 		if trouble := recover(); trouble != nil {
-			e, err = nil, mistake(fmt.Sprintf("%q", text), fmt.Sprintf("an expression that can be read (%v)", trouble))
+			e, err = nil, unread(trouble)
 		}
 	}()
-	words, err := splitWords(text)
+	text = strings.TrimSpace(text)
+	switch {
+	case text == "":
+		return nil, mistake("nothing", "an expression")
+	case len(text) > maxExpressionBytes:
+		return nil, mistake(fmt.Sprintf("%d bytes", len(text)), fmt.Sprintf("at most %d", maxExpressionBytes))
+	}
+	c := &checker{text: text}
+	tree, err := c.parse()
 	if err != nil {
 		return nil, err
 	}
-	check := checker{words: words, used: map[string]bool{}}
-	got, err := check.whole()
+	got, err := c.part(tree)
 	if err != nil {
 		return nil, err
 	}
 	if got.kind != want {
-		return nil, mistake(fmt.Sprintf("%s (%q)", describe(got.kind), text), describe(want))
+		return nil, mistake(fmt.Sprintf("%s (%q)", describe(got.kind), clip(text)), describe(want))
 	}
-	program, err := govaluate.NewEvaluableExpression(strings.Join(words, " "))
+	program, err := govaluate.NewEvaluableExpressionFromTokens(c.tokens)
 	if err != nil {
-		return nil, mistake(fmt.Sprintf("%q", text), fmt.Sprintf("an expression that can be read (%v)", err))
+		return nil, unread(err)
 	}
-	if n := len(program.Tokens()); n != len(words) {
-		return nil, mistake(fmt.Sprintf("%q", text), fmt.Sprintf("an expression of %d words, the evaluator reads %d", len(words), n))
-	}
-	return &expression{text: strings.TrimSpace(text), program: program, facts: check.facts}, nil
-}
-
-// wordPattern matches the next word of an expression, or the space between two.
-var wordPattern = regexp.MustCompile(`^(?:[0-9]+(?:\.[0-9]+)?|[a-z][a-z0-9_]*|'[a-z][a-z0-9_]*'|"[a-z][a-z0-9_]*"|<=|>=|==|!=|&&|\|\||[<>!+*/()-]|[ \n]+)`)
-
-// advice answers the spellings that people try and that are refused. Longer
-// spellings come first.
-var advice = []struct{ found, want string }{
-	{"**", "no powers: multiply instead"},
-	{"<<", "no bit operators"},
-	{">>", "no bit operators"},
-	{"=~", "no patterns: == or !="},
-	{"!~", "no patterns: == or !="},
-	{"%", "no remainders; a share is written 0.9"},
-	{"^", "no powers or bit operators"},
-	{"~", "no bit operators"},
-	{"?", "no choices: write two rules"},
-	{":", "no choices: write two rules"},
-	{",", "no lists; a decimal is written 2.5"},
-	{"[", "no brackets but ( and )"},
-	{"]", "no brackets but ( and )"},
-	{"{", "no brackets but ( and )"},
-	{"}", "no brackets but ( and )"},
-	{`\`, "no backslashes"},
-	{".", "names without dots; a number starts with a digit"},
-	{"'", "a word in matching quotes, of a-z, 0-9 and _"},
-	{`"`, "a word in matching quotes, of a-z, 0-9 and _"},
-	{"=", "== to compare words"},
-	{"&", "&& for and"},
-	{"|", "|| for or"},
-}
-
-// splitWords cuts an expression into numbers, names, quoted words and operators.
-func splitWords(text string) ([]string, error) {
-	if strings.TrimSpace(text) == "" {
-		return nil, mistake("nothing", "an expression")
-	}
-	if len(text) > maxExpressionBytes {
-		return nil, mistake(fmt.Sprintf("%d bytes", len(text)), fmt.Sprintf("at most %d", maxExpressionBytes))
-	}
-	var words []string
-	for rest := text; rest != ""; {
-		for _, a := range advice {
-			quoted := a.found == "'" || a.found == `"`
-			if strings.HasPrefix(rest, a.found) && !(quoted && wordPattern.MatchString(rest)) && !goodOperator(rest) {
-				return nil, mistake(fmt.Sprintf("%q at %q", a.found, clip(rest)), a.want)
-			}
-		}
-		word := wordPattern.FindString(rest)
-		if word == "" {
-			return nil, mistake(fmt.Sprintf("%q", clip(rest)), "fact names, numbers, quoted words, comparisons, && || ! + - * / and ( )")
-		}
-		rest = rest[len(word):]
-		switch {
-		case strings.TrimSpace(word) == "":
-			continue
-		case isDigit(word[0]) && rest != "" && isNamePart(rest[0]):
-			return nil, mistake(fmt.Sprintf("%q", word+clip(rest)), "a plain number such as 1000 or 0.5, with no exponent and no unit")
-		}
-		words = append(words, word)
-		if len(words) > maxExpressionWords {
-			return nil, mistake(fmt.Sprintf("more than %d words", maxExpressionWords), "a shorter expression")
-		}
-	}
-	return words, nil
-}
-
-// goodOperator reports whether text starts with a two-sign operator that is
-// understood, whose first sign alone would be refused.
-func goodOperator(text string) bool {
-	return strings.HasPrefix(text, "==") || strings.HasPrefix(text, "&&") || strings.HasPrefix(text, "||")
-}
-
-func isDigit(c byte) bool { return '0' <= c && c <= '9' }
-func isNamePart(c byte) bool {
-	return isDigit(c) || c == '_' || c == '.' || 'a' <= c && c <= 'z' || 'A' <= c && c <= 'Z'
+	return &expression{text: text, program: program, facts: c.facts}, nil
 }
 
 // clip shortens a found text for an error sentence.
@@ -271,13 +198,4 @@ func describe(kind economics.Kind) string {
 		return "a yes-or-no expression"
 	}
 	return "a word"
-}
-
-// literalNumber reads a number that wordPattern has matched.
-func literalNumber(word string) (float64, error) {
-	number, err := strconv.ParseFloat(word, 64)
-	if err != nil || number > maxFact {
-		return 0, mistake(fmt.Sprintf("%q", clip(word)), "a number up to 1e12")
-	}
-	return number, nil
 }

@@ -165,7 +165,7 @@ func TestEvaluatorAgreesWithPlainArithmetic(t *testing.T) {
 		number, want := randomNumber(r, facts, 3)
 		a, err := compileAmount(number)
 		if err != nil {
-			if strings.Contains(err.Error(), "zero") || strings.Contains(err.Error(), "words") || strings.Contains(err.Error(), "bytes") {
+			if strings.Contains(err.Error(), "zero") || strings.Contains(err.Error(), "bytes") {
 				continue
 			}
 			t.Fatalf("%s: %v", number, err)
@@ -176,7 +176,7 @@ func TestEvaluatorAgreesWithPlainArithmetic(t *testing.T) {
 		truth, holds := randomTruth(r, facts, 3)
 		c, err := compileCondition(truth)
 		if err != nil {
-			if strings.Contains(err.Error(), "words") || strings.Contains(err.Error(), "bytes") || strings.Contains(err.Error(), "zero") {
+			if strings.Contains(err.Error(), "bytes") || strings.Contains(err.Error(), "zero") {
 				continue
 			}
 			t.Fatalf("%s: %v", truth, err)
@@ -316,11 +316,20 @@ func TestHostileExpressionsAreBounded(t *testing.T) {
 		strings.Repeat("(", 1e6), strings.Repeat("!", 1e6), strings.Repeat("crew+", 1e6), strings.Repeat("9", 900),
 		strings.Repeat("-", 900), strings.Repeat("x", 900), strings.Repeat("'", 900), strings.Repeat("\\", 3),
 		strings.Repeat("(", 400) + strings.Repeat(")", 400), "\x00", "\xff\xfe", "crew\u00a0> 1", "crew > ١", "", "\n",
-		"crew.String > 1", "crew() > 1", "[crew] > 1", "crew > 1; crew", "${crew}", "`crew`", "fitted\t&& fitted",
+		"crew.String > 1", "crew() > 1", "[crew] > 1", "crew > 1; crew", "${crew}", "`crew`", "fitted // && !fitted", "fitted /* no */ && fitted", "func() bool { return true }()",
+		"struct{}", "fitted.(bool)", "*fitted", "&fitted", "1i > 0", ".5 > crew", "1_000 > crew", "interface{}", "- -crew > 0",
 	} {
 		if _, err := compileCondition(text); err == nil {
 			t.Errorf("%q compiles", clip(text))
 		}
+	}
+	const deep = (maxExpressionBytes - len("fitted")) / 2
+	c, err := compileCondition(strings.Repeat("(", deep) + "fitted" + strings.Repeat(")", deep))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if holds, err := c.Holds(economics.Facts{"fitted": true}); !holds || err != nil {
+		t.Errorf("%d brackets: %v, %v", deep, holds, err)
 	}
 	if spent := time.Since(start); spent > 2*time.Second {
 		t.Errorf("took %v", spent)

@@ -1,32 +1,30 @@
 package rules
 
 import (
+	"errors"
 	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/scanner"
+	"go/token"
 	"math"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
+
+	"github.com/Knetic/govaluate"
 
 	"coldreckon/economics"
 )
 
-// checker walks the words of an expression once, by the grammar
-//
-//	either  = both { "||" both }
-//	both    = test { "&&" test }
-//	test    = sum [ ("<" | "<=" | ">" | ">=" | "==" | "!=") sum ]
-//	sum     = product { ("+" | "-") product }
-//	product = factor { ("*" | "/") factor }
-//	factor  = [ "-" | "!" ] single
-//	single  = number | fact | quoted word | "true" | "false" | "(" either ")"
-//
-// and gives each part its kind. Both sides of && and || are walked, so a wrong
-// name cannot hide behind a side that is seldom reached.
+// checker walks an expression once, gives each part its kind, and hands the
+// evaluator the tokens it has understood. Both sides of && and || are walked,
+// so a wrong name cannot hide behind a side that is seldom reached.
 type checker struct {
-	words []string
-	next  int
-	depth int
-	used  map[string]bool
-	facts []economics.Fact
+	text   string
+	facts  []economics.Fact // those read, each once, in order of appearance
+	tokens []govaluate.ExpressionToken
 }
 
 // part is what is known of a part of an expression before any fact is.
@@ -38,205 +36,109 @@ type part struct {
 	literal string  // of a quoted word
 }
 
-// whole checks the complete expression.
-func (c *checker) whole() (part, error) {
-	p, err := c.either()
-	if err != nil {
-		return part{}, err
+// what an expression is made of, as an error sentence says it.
+const vocabulary = "fact names, numbers, quoted words, < <= > >= == !=, && || ! + - * / and ( )"
+
+var (
+	singleQuoted = regexp.MustCompile(`'([a-z][a-z0-9_]*)'`)
+	quotedWord   = regexp.MustCompile(`^"[a-z][a-z0-9_]*"$`)
+	plainFigure  = regexp.MustCompile(`^[0-9]+(?:\.[0-9]+)?$`)
+	english      = []string{"and", "or", "not", "in"}
+)
+
+// parse reads the text by Go's grammar, in which words stand in double quotes
+// and a line ends a sentence; here they may stand in single ones, and it does not.
+func (c *checker) parse() (ast.Expr, error) {
+	source := strings.ReplaceAll(singleQuoted.ReplaceAllString(c.text, `"$1"`), "\n", " ")
+	if i := max(strings.Index(source, "//"), strings.Index(source, "/*")); i >= 0 {
+		return nil, mistake(strconv.Quote(clip(c.text[i:])), "no comments")
 	}
-	if c.next < len(c.words) {
-		if isEnglish(c.words[c.next]) {
-			return part{}, englishOperator(c.words[c.next])
-		}
-		return part{}, mistake(fmt.Sprintf("%q after %q", c.words[c.next], c.words[c.next-1]), "an operator or the end")
+	tree, err := parser.ParseExpr(source)
+	var wrong scanner.ErrorList
+	if !errors.As(err, &wrong) {
+		return tree, err
 	}
-	return p, nil
+	rest := c.text[min(wrong[0].Pos.Offset, len(c.text)):]
+	found, want := strconv.Quote(clip(rest)), vocabulary
+	if rest == "" {
+		found = "the end"
+	}
+	if strings.Contains(wrong[0].Msg, "expected ')'") {
+		want = "a closing bracket"
+	}
+	if word, _, _ := strings.Cut(rest, " "); slices.Contains(english, word) {
+		want = "&& for and, || for or, ! for not, == with || for in"
+	}
+	return nil, mistake(found, want)
 }
 
-func (c *checker) either() (part, error) { return c.logical("||", c.both) }
-func (c *checker) both() (part, error)   { return c.logical("&&", c.test) }
-
-func (c *checker) logical(operator string, operand func() (part, error)) (part, error) {
-	left, err := operand()
-	for err == nil && c.take(operator) {
-		var right part
-		if right, err = operand(); err != nil {
-			break
-		}
-		if left.kind != economics.Truth || right.kind != economics.Truth {
-			err = mistake(fmt.Sprintf("%s beside %s", describe(notTruth(left, right)), operator), "yes-or-no on both sides")
-		}
-	}
-	return left, err
+// written gives a part of the expression as it stands in the text.
+func (c *checker) written(e ast.Expr) string {
+	return clip(c.text[min(int(e.Pos())-1, len(c.text)):min(int(e.End())-1, len(c.text))])
 }
 
-// notTruth gives the kind of the first of two parts that is not a truth.
-func notTruth(left, right part) economics.Kind {
-	if left.kind != economics.Truth {
-		return left.kind
-	}
-	return right.kind
+func (c *checker) put(kind govaluate.TokenKind, value any) {
+	c.tokens = append(c.tokens, govaluate.ExpressionToken{Kind: kind, Value: value})
 }
 
-func (c *checker) test() (part, error) {
-	left, err := c.sum()
-	if err != nil {
-		return part{}, err
-	}
-	operator := c.takeAny("<", "<=", ">", ">=", "==", "!=")
-	if operator == "" {
-		return left, nil
-	}
-	right, err := c.sum()
-	if err != nil {
-		return part{}, err
-	}
-	if again := c.takeAny("<", "<=", ">", ">=", "==", "!="); again != "" {
-		return part{}, mistake(fmt.Sprintf("a second comparison %q", again), "&& between two comparisons")
-	}
-	if left.kind != right.kind {
-		return part{}, mistake(fmt.Sprintf("%s %s %s", describe(left.kind), operator, describe(right.kind)), "the same kind on both sides")
-	}
-	equality := operator == "==" || operator == "!="
-	switch {
-	case left.kind == economics.Number && equality:
-		return part{}, mistake(fmt.Sprintf("%s between numbers", operator), "<, <=, > or >=, because sums are not exact")
-	case left.kind != economics.Number && !equality:
-		return part{}, mistake(fmt.Sprintf("%s between words or truths", operator), "== or !=")
-	case left.kind == economics.Word:
-		if err := comparableWords(left, right); err != nil {
-			return part{}, err
-		}
-	}
-	return part{kind: economics.Truth}, nil
-}
-
-// comparableWords wants one fact and one quoted word that the fact can take.
-func comparableWords(left, right part) error {
-	fact, word := left, right
-	if fact.set == "" {
-		fact, word = right, left
-	}
-	if fact.set == "" || word.literal == "" {
-		return mistake("a comparison of two facts or of two quoted words", "a fact and a quoted word")
-	}
-	if !oneWordOf(fact.set, word.literal) {
-		return mistake(fmt.Sprintf("'%s'", word.literal), fmt.Sprintf("one of: %s%s", fact.set, didYouMean(word.literal, strings.Fields(fact.set))))
-	}
-	return nil
-}
-
-func (c *checker) sum() (part, error) {
-	return c.arithmetic(c.product, func(_ string, left, right part) (part, error) {
-		return part{kind: economics.Number, largest: left.largest + right.largest}, nil
-	}, "+", "-")
-}
-
-func (c *checker) product() (part, error) {
-	return c.arithmetic(c.factor, func(operator string, left, right part) (part, error) {
-		if operator == "*" {
-			return part{kind: economics.Number, largest: left.largest * right.largest}, nil
-		}
-		// A fact can be zero; 0/0 makes every comparison false in silence.
-		if !right.written || right.largest == 0 {
-			return part{}, mistake("a division by something that may be zero", "a written number, or multiply the other side")
-		}
-		return part{kind: economics.Number, largest: left.largest / right.largest}, nil
-	}, "*", "/")
-}
-
-func (c *checker) arithmetic(operand func() (part, error), join func(string, part, part) (part, error), operators ...string) (part, error) {
-	left, err := operand()
-	if err != nil {
-		return part{}, err
-	}
-	for operator := c.takeAny(operators...); operator != ""; operator = c.takeAny(operators...) {
-		right, err := operand()
-		if err != nil {
-			return part{}, err
-		}
-		if left.kind != economics.Number || right.kind != economics.Number {
-			return part{}, mistake(fmt.Sprintf("%s %s %s", describe(left.kind), operator, describe(right.kind)), "numbers")
-		}
-		if left, err = join(operator, left, right); err != nil {
-			return part{}, err
-		}
-		if math.IsInf(left.largest, 0) {
-			return part{}, mistake("a product that could grow without bound", "fewer factors")
-		}
-	}
-	return left, nil
-}
-
-func (c *checker) factor() (part, error) {
-	sign := c.takeAny("-", "!")
-	p, err := c.single()
-	if err != nil || sign == "" {
+// part checks a part of the expression.
+func (c *checker) part(e ast.Expr) (part, error) {
+	switch e := e.(type) {
+	case *ast.BinaryExpr:
+		return c.binary(e)
+	case *ast.UnaryExpr:
+		return c.unary(e)
+	case *ast.BasicLit:
+		return c.literal(e)
+	case *ast.ParenExpr:
+		c.put(govaluate.CLAUSE, '(')
+		p, err := c.part(e.X)
+		c.put(govaluate.CLAUSE_CLOSE, ')')
+		p.written = p.written && err == nil
 		return p, err
+	case *ast.Ident:
+		if e.Name == "true" || e.Name == "false" {
+			c.put(govaluate.BOOLEAN, e.Name == "true")
+			return part{kind: economics.Truth}, nil
+		}
+		return c.fact(e.Name)
+	case *ast.CallExpr:
+		return part{}, mistake(fmt.Sprintf("the function %q", c.written(e.Fun)), "no functions: what needs one is a fact of its own")
+	case *ast.StarExpr:
+		return part{}, mistake(strconv.Quote(c.written(e)), "no powers: multiply instead")
 	}
-	want := economics.Number
-	if sign == "!" {
-		want = economics.Truth
-	}
-	if p.kind != want {
-		return part{}, mistake(fmt.Sprintf("%s after %s", describe(p.kind), sign), describe(want))
-	}
-	return p, nil
+	return part{}, mistake(strconv.Quote(c.written(e)), vocabulary)
 }
 
-func (c *checker) single() (part, error) {
-	if c.next == len(c.words) {
-		return part{}, mistake("the end", "a fact, a number or a quoted word")
+func (c *checker) literal(e *ast.BasicLit) (part, error) {
+	switch {
+	case quotedWord.MatchString(e.Value):
+		word := strings.Trim(e.Value, `"`)
+		c.put(govaluate.STRING, word)
+		return part{kind: economics.Word, literal: word}, nil
+	case e.Kind == token.STRING || e.Kind == token.CHAR:
+		return part{}, mistake(clip(e.Value), "a word of a-z, 0-9 and _ in the quotes")
+	case !plainFigure.MatchString(e.Value):
+		return part{}, mistake(strconv.Quote(clip(e.Value)), "a plain number such as 1000 or 0.5, with no exponent and no unit")
 	}
-	word := c.words[c.next]
-	c.next++
-	switch first := word[0]; {
-	case word == "(":
-		return c.bracket()
-	case word == "true" || word == "false":
-		return part{kind: economics.Truth}, nil
-	case isDigit(first):
-		number, err := literalNumber(word)
-		return part{kind: economics.Number, largest: number, written: true}, err
-	case first == '\'' || first == '"':
-		return part{kind: economics.Word, literal: word[1 : len(word)-1]}, nil
-	case 'a' <= first && first <= 'z':
-		return c.fact(word)
+	number, err := strconv.ParseFloat(e.Value, 64)
+	if err != nil || number > maxFact {
+		return part{}, mistake(strconv.Quote(clip(e.Value)), "a number up to 1e12")
 	}
-	return part{}, mistake(fmt.Sprintf("%q", word), "a fact, a number or a quoted word")
-}
-
-func (c *checker) bracket() (part, error) {
-	if c.depth++; c.depth > maxBracketDepth {
-		return part{}, mistake(fmt.Sprintf("more than %d brackets inside each other", maxBracketDepth), "fewer")
-	}
-	p, err := c.either()
-	if err != nil {
-		return part{}, err
-	}
-	if !c.take(")") {
-		return part{}, mistake("no closing bracket", ")")
-	}
-	c.depth--
-	return p, nil
+	c.put(govaluate.NUMERIC, number)
+	return part{kind: economics.Number, largest: number, written: true}, nil
 }
 
 // fact looks a name up in the vocabulary and notes that it is read.
 func (c *checker) fact(name string) (part, error) {
 	fact, known := factNamed(name)
 	if !known {
-		switch {
-		case isEnglish(name):
-			return part{}, englishOperator(name)
-		case c.next < len(c.words) && c.words[c.next] == "(":
-			return part{}, mistake(fmt.Sprintf("the function %q", name), "no functions: what needs one is a fact of its own")
-		}
-		return part{}, mistake(fmt.Sprintf("%q", name), fmt.Sprintf("the name of a fact%s", didYouMean(name, factNames())))
+		return part{}, mistake(strconv.Quote(clip(name)), "the name of a fact"+didYouMean(name, factNames()))
 	}
-	if !c.used[name] {
-		c.used[name] = true
+	if !slices.ContainsFunc(c.facts, func(f economics.Fact) bool { return f.Name == name }) {
 		c.facts = append(c.facts, fact)
 	}
+	c.put(govaluate.VARIABLE, name)
 	p := part{kind: fact.Kind}
 	switch fact.Kind {
 	case economics.Number:
@@ -247,25 +149,100 @@ func (c *checker) fact(name string) (part, error) {
 	return p, nil
 }
 
-// isEnglish reports whether a name is an operator of other languages.
-func isEnglish(name string) bool { return slices.Contains([]string{"and", "or", "not", "in"}, name) }
-
-func englishOperator(name string) error {
-	return mistake(fmt.Sprintf("%q", name), "&& for and, || for or, ! for not, == with || for in")
+func (c *checker) unary(e *ast.UnaryExpr) (part, error) {
+	want := economics.Number
+	switch e.Op {
+	case token.NOT:
+		want = economics.Truth
+	case token.SUB:
+	default:
+		return part{}, mistake(strconv.Quote(c.written(e)), vocabulary)
+	}
+	c.put(govaluate.PREFIX, e.Op.String())
+	p, err := c.part(e.X)
+	if err == nil && p.kind != want {
+		err = mistake(fmt.Sprintf("%s after %s", describe(p.kind), e.Op), describe(want))
+	}
+	return p, err
 }
 
-// take steps over the given word when it is next.
-func (c *checker) take(word string) bool { return c.takeAny(word) != "" }
+// operators are the binary ones, by the kind of token that the evaluator has for them.
+var operators = map[token.Token]govaluate.TokenKind{
+	token.LAND: govaluate.LOGICALOP, token.LOR: govaluate.LOGICALOP,
+	token.LSS: govaluate.COMPARATOR, token.LEQ: govaluate.COMPARATOR, token.GTR: govaluate.COMPARATOR, token.GEQ: govaluate.COMPARATOR,
+	token.EQL: govaluate.COMPARATOR, token.NEQ: govaluate.COMPARATOR,
+	token.ADD: govaluate.MODIFIER, token.SUB: govaluate.MODIFIER, token.MUL: govaluate.MODIFIER, token.QUO: govaluate.MODIFIER,
+}
 
-// takeAny steps over the next word when it is one of those given, and gives it.
-func (c *checker) takeAny(words ...string) string {
-	if c.next < len(c.words) {
-		for _, word := range words {
-			if c.words[c.next] == word {
-				c.next++
-				return word
-			}
-		}
+func (c *checker) binary(e *ast.BinaryExpr) (part, error) {
+	kind, known := operators[e.Op]
+	if !known {
+		return part{}, mistake(fmt.Sprintf("%q in %q", e.Op, c.written(e)), vocabulary)
 	}
-	return ""
+	left, err := c.part(e.X)
+	if err != nil {
+		return part{}, err
+	}
+	c.put(kind, e.Op.String())
+	right, err := c.part(e.Y)
+	if err != nil {
+		return part{}, err
+	}
+	beside := fmt.Sprintf("%s %s %s", describe(left.kind), e.Op, describe(right.kind))
+	switch kind {
+	case govaluate.LOGICALOP:
+		if left.kind != economics.Truth || right.kind != economics.Truth {
+			return part{}, mistake(beside, "yes-or-no on both sides")
+		}
+		return part{kind: economics.Truth}, nil
+	case govaluate.COMPARATOR:
+		if inner, ok := e.X.(*ast.BinaryExpr); ok && operators[inner.Op] == govaluate.COMPARATOR {
+			return part{}, mistake("a second comparison "+e.Op.String(), "&& between two comparisons")
+		}
+		return part{kind: economics.Truth}, compared(e.Op, left, right)
+	}
+	if left.kind != economics.Number || right.kind != economics.Number {
+		return part{}, mistake(beside, "numbers")
+	}
+	p := part{kind: economics.Number, largest: left.largest + right.largest}
+	switch e.Op {
+	case token.MUL:
+		p.largest = left.largest * right.largest
+	case token.QUO:
+		// A fact can be zero; 0/0 makes every comparison false in silence.
+		if !right.written || right.largest == 0 {
+			return part{}, mistake("a division by something that may be zero", "a written number, or multiply the other side")
+		}
+		p.largest = left.largest / right.largest
+	}
+	if math.IsInf(p.largest, 0) {
+		return part{}, mistake("a product that could grow without bound", "fewer factors")
+	}
+	return p, nil
+}
+
+// compared says what forbids a comparison, nil when nothing does.
+func compared(op token.Token, left, right part) error {
+	equality := op == token.EQL || op == token.NEQ
+	switch {
+	case left.kind != right.kind:
+		return mistake(fmt.Sprintf("%s %s %s", describe(left.kind), op, describe(right.kind)), "the same kind on both sides")
+	case left.kind == economics.Number && equality:
+		return mistake(op.String()+" between numbers", "<, <=, > or >=, because sums are not exact")
+	case left.kind != economics.Number && !equality:
+		return mistake(op.String()+" between words or truths", "== or !=")
+	case left.kind != economics.Word:
+		return nil
+	}
+	fact, word := left, right
+	if fact.set == "" {
+		fact, word = right, left
+	}
+	if fact.set == "" || word.literal == "" {
+		return mistake("a comparison of two facts or of two quoted words", "a fact and a quoted word")
+	}
+	if !oneWordOf(fact.set, word.literal) {
+		return mistake("'"+word.literal+"'", "one of: "+fact.set+didYouMean(word.literal, strings.Fields(fact.set)))
+	}
+	return nil
 }
