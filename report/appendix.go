@@ -9,9 +9,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/chart"
 	"coldreckon/report/layout"
-	"coldreckon/report/sheet"
 	"coldreckon/report/words"
 )
 
@@ -156,9 +154,6 @@ func (a author) workFor(id economics.OptionID) []layout.Block {
 	return out
 }
 
-// drawn is how many figures the swing chart shows.
-const drawn = 8
-
 // swing shows what moves the difference of the best two.
 func (a author) swing() []layout.Block {
 	out := []layout.Block{layout.Heading{Level: 1, Text: "What moves the choice"}}
@@ -166,28 +161,17 @@ func (a author) swing() []layout.Block {
 	if !ok || !a.aboard() {
 		return append(out, layout.Para{Text: "There are no two ways to choose between, so there is no choice to move."})
 	}
-	moves := a.v.MovesMost()
-	c := chart.Swing{
-		Head: chart.Head{Name: "what moves the choice",
-			Finding: fmt.Sprintf("%s against %s: %s", words.The(lead), words.In(next), strings.ToLower(moves[:1])+moves[1:]),
-			Caption: fmt.Sprintf("What %s loses a year less what %s does. The upright line stands at typical figures. Each bar runs from the fifth of futures where the figure is lowest to the fifth where it is highest",
-				words.In(lead), words.In(next))},
-		Base: a.v.Apart(lead, next), Left: words.In(lead) + " better", Right: words.In(next) + " better", Say: a.v.Money,
-	}
 	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Figure", Share: 0.36}, {Head: "80 of 100 times", Share: 0.25}, {Head: "At low end", Right: true}, {Head: "At high end", Right: true}, {Head: "Worth knowing", Right: true}}}
 	var little []string
 	most := 0.0
-	for i, in := range a.v.BySwing() {
+	for _, in := range a.v.BySwing() {
 		wide := math.Abs(in.SwingHigh - in.SwingLow)
 		most = max(most, wide)
-		if i >= drawn && wide < most/20 && !a.v.WorthKnowing(in) {
+		if len(t.Rows) >= 8 && wide < most/20 && !a.v.WorthKnowing(in) {
 			little = append(little, in.Label)
 			continue
 		}
 		low, high := a.v.Ends(in)
-		if i < drawn {
-			c.Rows = append(c.Rows, chart.SwingRow{Label: in.Short, AtLow: in.SwingLow, AtHigh: in.SwingHigh, Low: low, High: high})
-		}
 		worth := "–"
 		switch {
 		case in.Taste:
@@ -199,13 +183,9 @@ func (a author) swing() []layout.Block {
 		}
 		t.Rows = append(t.Rows, []string{words.Capital(in.Label), quantity.Span(low, high), a.v.Money(in.SwingLow), a.v.Money(in.SwingHigh), worth})
 	}
-	rest := t
-	t.Rows, rest.Rows = t.Rows[:min(drawn, len(t.Rows))], t.Rows[min(drawn, len(t.Rows)):]
-	out = append(out, layout.Para{Keep: true, Text: a.whyThese(lead, next)},
-		layout.Picture{Headed: true, Finding: c.Finding, Caption: c.Caption, Height: least(c.Draw, 72), Draw: c.Draw, Table: t, Shown: true})
-	if len(rest.Rows) > 0 {
-		out = append(out, layout.Para{Keep: true, Style: layout.Small, Text: "What moves it less:"}, rest)
-	}
+	out = append(out, layout.Para{Text: a.v.MovesMost() + " " + a.whyThese(lead, next)},
+		layout.Para{Keep: true, Style: layout.Small, Text: fmt.Sprintf("What %s loses a year less what %s does, widest first: at typical figures %s, and with one figure alone at the fifth of futures where it is lowest, then highest. Below nothing %s does better.",
+			words.In(lead), words.In(next), a.v.Money(a.v.Apart(lead, next)), words.In(lead))}, t)
 	if len(little) > 0 {
 		out = append(out, layout.Para{Style: layout.Small, Text: "These hardly matter: " + words.Join(little) + "."})
 	}
@@ -216,7 +196,7 @@ func (a author) swing() []layout.Block {
 	return append(out, layout.Para{Style: layout.Small, Text: "What choosing wrongly would cost a year on average: " + strings.Join(regret, ", ") + ". Percentages above are of the figure reckoned with."})
 }
 
-// whyThese says which two options the swing chart sets against each other, and
+// whyThese says which two options the table sets against each other, and
 // why those: the answer goes by counts, and these by the mean.
 func (a author) whyThese(lead, next economics.OptionID) string {
 	return fmt.Sprintf("Set against each other are %s and %s: averaged over all futures they lose least a year, a %s day counted as worth %s.",
@@ -352,23 +332,6 @@ func (a author) count(l economics.CostLine) string {
 		return quantity.FormatNumber(words.Round(l.Count)) + " " + l.Unit
 	}
 	return words.Plural(l.Count, l.Unit)
-}
-
-// least is the least height, from the given one up, at which a figure as wide as
-// a page can be drawn, mm.
-func least(draw func(sheet.Sheet, sheet.Rect) error, height float64) float64 {
-	for ; height < 120; height += 2 {
-		s, err := sheet.NewRecording(sheet.A4)
-		if err != nil {
-			break // A4 is known
-		}
-		s.AddPage()
-		w, _ := s.Paper()
-		if draw(s, sheet.Rect{W: w - 2*margins.Side, H: height}) == nil {
-			break
-		}
-	}
-	return height
 }
 
 // exact prints money to the unit.

@@ -54,9 +54,9 @@ func (c Against) Draw(s sheet.Sheet, r sheet.Rect) error {
 	y := lines(s, r.X, r.Y, []string{c.Measured}, softType)
 	foot := 2*pitch(noteType) + 2
 	area := sheet.Rect{X: r.X, Y: y, W: min(r.W, r.H-pitch(noteType)-foot+18), H: r.H - pitch(noteType) - foot}
-	plot, up := upAxisIn(s, area, low, high, c.Say, noteType)
+	plot, up := upAxis(s, area, low, high, c.Say)
 	across := scale{up.low, up.high, plot.X, plot.W}
-	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1.2 + lead(noteType), typ: noteType}
+	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1.2 + lead(noteType)}
 	by := step(up.high-up.low, 4)
 	for _, v := range ticks(up.low, up.high, by) {
 		s.Line(sheet.Point{X: across.of(v), Y: plot.Y}, sheet.Point{X: across.of(v), Y: plot.Bottom()}, gridPen)
@@ -68,7 +68,7 @@ func (c Against) Draw(s sheet.Sheet, r sheet.Rect) error {
 	for _, p := range c.Points {
 		y := up.of(p.Measured)
 		s.Line(sheet.Point{X: across.of(p.Low), Y: y}, sheet.Point{X: across.of(p.High), Y: y}, sheet.Pen{Width: 0.6, Grey: sheet.Mid})
-		marker(s, 0, sheet.Point{X: across.of(p.Mid), Y: y})
+		s.Rect(sheet.Rect{X: across.of(p.Mid) - 0.8, Y: y - 0.8, W: 1.6, H: 1.6}, solid, sheet.Pen{})
 		w := sheet.Width(p.Label, noteType)
 		at := sheet.Rect{X: across.of(p.High) + 1.5, Y: y - pitch(noteType)/2, W: w, H: pitch(noteType)}
 		free := p.Label != "" && at.Right() <= r.Right() && at.Y >= plot.Y-1 && at.Bottom() <= plot.Bottom()+1

@@ -175,8 +175,8 @@ func (c BoxSections) Draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	c.drawScaleBar(s, r.X, under+2, n)
 	bar := c.barWide(n)
-	keyIn(s, sheet.Rect{X: r.X + bar, Y: under + 2, W: r.W - bar, H: 100},
-		[]entry{swatch(s, c.Foam, sheet.Shade(sheet.Light)), swatch(s, c.Board, hatched)}, noteType)
+	key(s, sheet.Rect{X: r.X + bar, Y: under + 2, W: r.W - bar, H: 100},
+		[]entry{swatch(s, c.Foam, sheet.Shade(sheet.Light)), swatch(s, c.Board, hatched)})
 	return s.Err()
 }
 

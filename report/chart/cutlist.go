@@ -106,7 +106,7 @@ func (c CutList) Draw(s sheet.Sheet, r sheet.Rect) error {
 			c.piece(s, p, sheet.Rect{X: box.X + p.X/n, Y: box.Y + p.Y/n, W: p.W / n, H: p.H / n})
 		}
 	}
-	keyIn(s, sheet.Rect{X: r.X, Y: r.Y + h + 1.5, W: r.W, H: 100}, []entry{swatch(s, c.LeftOver, dotted), {c.words(n)[1], 0, func(sheet.Rect) {}}}, noteType)
+	key(s, sheet.Rect{X: r.X, Y: r.Y + h + 1.5, W: r.W, H: 100}, []entry{swatch(s, c.LeftOver, dotted), {c.words(n)[1], 0, func(sheet.Rect) {}}})
 	return s.Err()
 }
 

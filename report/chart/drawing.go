@@ -41,6 +41,15 @@ var (
 	softType = sheet.Type{Size: 9, Grey: sheet.Dark}
 )
 
+// pitch is the distance from line to line, mm.
+func pitch(t sheet.Type) float64 { return 1.3 * t.Size * sheet.MMPerPoint }
+
+// lead is where the first line of a block stands below the block's top.
+func lead(t sheet.Type) float64 { return (pitch(t)-t.Ascent()-t.Descent())/2 + t.Ascent() }
+
+// middle is the baseline of a line of text centred on y.
+func middle(y float64, t sheet.Type) float64 { return y + (t.Ascent()-t.Descent()*0.6)/2 }
+
 // The fills mean the same in every drawing, and a copier keeps them apart: solid
 // is the good or the recommended, hatched the second or what is added, dotted
 // what is left over, white none.
@@ -108,7 +117,7 @@ func keyHeight(w float64, names ...string) float64 {
 		entries = append(entries, swatch(r, n, open))
 	}
 	const far = 500
-	return far - keyIn(r, sheet.Rect{W: w, H: far}, entries, noteType).H
+	return far - key(r, sheet.Rect{W: w, H: far}, entries).H
 }
 
 // enough refuses a rectangle that is too small for a drawing.
@@ -119,6 +128,17 @@ func enough(d Drawing, r sheet.Rect, name string) error {
 	}
 	if h := d.Height(r.W); r.H < h-0.01 {
 		return fmt.Errorf("picture %q: %.1f mm high; %.1f are needed", name, r.H, h)
+	}
+	return nil
+}
+
+// sound refuses values that cannot be drawn.
+func sound(what string, values ...float64) error {
+	const most = 1e15
+	for i, v := range values {
+		if math.IsNaN(v) || math.Abs(v) > most {
+			return fmt.Errorf("value %d of %s is %v; a finite number below 1e15 is needed", i+1, what, v)
+		}
 	}
 	return nil
 }

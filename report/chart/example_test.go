@@ -8,23 +8,19 @@ import (
 )
 
 // A hundred futures in two groups: the words of the drawing, and its squares.
-func ExampleHundred() {
-	c := chart.Hundred{
-		Head:   chart.Head{Name: "best of 100", Finding: "A small unit is best in 72 of 100 futures."},
-		Groups: []string{"small unit", "ice alone"},
-		Rows:   []chart.HundredRow{{Counts: []int{72, 28}}},
-	}
+func ExampleTenByTen() {
+	c := chart.TenByTen{Fields: []chart.HundredFutures{{Counts: [3]int{72, 0, 28}}}, Groups: [3]string{"small unit", "", "dry stores"}}
 	s, err := sheet.NewRecording(sheet.A4)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	s.AddPage()
-	if err := c.Draw(s, sheet.Rect{X: 22, Y: 24, W: 166, H: 30}); err != nil {
+	if err := c.Draw(s, sheet.Rect{X: 22, Y: 24, W: 100, H: c.Height(100)}); err != nil {
 		fmt.Println(err)
 		return
 	}
-	squares := -len(c.Groups) // the key has one of each
+	squares := -len(c.Groups) + 1 // the key has one of each
 	for _, op := range s.Ops {
 		switch op.Kind {
 		case sheet.TextOp:
@@ -34,19 +30,11 @@ func ExampleHundred() {
 		}
 	}
 	fmt.Println(squares, "squares")
-	// Output:
-	// A small unit is best in 72 of 100 futures.
-	// 72 small unit
-	// 28 ice alone
-	// 100 squares
 }
 
-// What cannot be drawn is told with the figure's name.
-func ExampleMonths_Draw() {
-	c := chart.Months{
-		Head: chart.Head{Name: "ice by month", Finding: "July melts most."},
-		Bars: []chart.ByMonth{{Label: "ice", Values: map[int]float64{7: 4.2, 13: 1}}},
-	}
+// What cannot be drawn is told with the picture's name.
+func ExamplePower_Draw() {
+	c := chart.Power{Months: []chart.PowerMonth{{SeasonMonth: chart.SeasonMonth{Name: "May"}}}}
 	s, err := sheet.NewRecording(sheet.A4)
 	if err != nil {
 		fmt.Println(err)
@@ -54,8 +42,6 @@ func ExampleMonths_Draw() {
 	}
 	s.AddPage()
 	fmt.Println(c.Draw(s, sheet.Rect{X: 22, Y: 24, W: 166, H: 60}))
-	// Output:
-	// picture "ice by month": ice has a month that is not 1 to 12
 }
 
 func ExampleNumber() {

@@ -5,8 +5,6 @@ import (
 	"math/rand/v2"
 	"slices"
 	"testing"
-
-	"coldreckon/report/sheet"
 )
 
 func TestStepIsRound(t *testing.T) {
@@ -57,71 +55,5 @@ func TestNumber(t *testing.T) {
 		if got := Number(c.v, c.step); got != c.want {
 			t.Errorf("Number(%v, %v) = %q, want %q", c.v, c.step, got, c.want)
 		}
-	}
-}
-
-func TestApart(t *testing.T) {
-	rng := rand.New(rand.NewPCG(9, 9))
-	for range 3000 {
-		var labels []*label
-		for range 1 + rng.IntN(6) {
-			labels = append(labels, &label{want: 100 * rng.Float64(), height: 2 + 6*rng.Float64()})
-		}
-		if !apart(labels, 0, 100) {
-			t.Fatal("labels that fit are said not to")
-		}
-		slices.SortStableFunc(labels, func(a, b *label) int {
-			if a.want < b.want {
-				return -1
-			}
-			return 1
-		})
-		edge := 0.0
-		for i, l := range labels {
-			if l.got-l.height/2 < edge-1e-9 || l.got+l.height/2 > 100+1e-9 {
-				t.Fatalf("label %d of %d: overlap or outside", i, len(labels))
-			}
-			edge = l.got + l.height/2
-		}
-		if len(labels) == 1 && labels[0].want > 10 && labels[0].want < 90 && math.Abs(labels[0].got-labels[0].want) > 1e-9 {
-			t.Fatal("a lone label moved without need")
-		}
-	}
-	if apart([]*label{{height: 60}, {height: 60}}, 0, 100) {
-		t.Error("labels that do not fit are said to")
-	}
-	// Two that wish for one place share it evenly.
-	a, b := &label{want: 50, height: 4}, &label{want: 50, height: 4}
-	apart([]*label{a, b}, 0, 100)
-	if a.got != 48 || b.got != 52 {
-		t.Errorf("placed at %v and %v, want 48 and 52", a.got, b.got)
-	}
-}
-
-// The area between a line and a level is that of its positive part.
-func TestBeyond(t *testing.T) {
-	line := []sheet.Point{{X: 0, Y: 10}, {X: 10, Y: 0}, {X: 20, Y: 10}, {X: 30, Y: 10}, {X: 40, Y: 0}}
-	area := func(shapes [][]sheet.Point) float64 {
-		var sum float64
-		for _, s := range shapes {
-			twice := 0.0
-			for i, p := range s {
-				q := s[(i+1)%len(s)]
-				twice += p.X*q.Y - q.X*p.Y
-			}
-			sum += math.Abs(twice) / 2
-		}
-		return sum
-	}
-	// Above y = 5 on paper: a triangle 10 wide and 5 high, and half of one.
-	if got := beyond(line, 5, false); len(got) != 2 || math.Abs(area(got)-37.5) > 1e-9 {
-		t.Errorf("above: %v, area %v", got, area(got))
-	}
-	// Below it: a half triangle, then a trapezium from 15 to 35.
-	if got := beyond(line, 5, true); len(got) != 2 || math.Abs(area(got)-(12.5+75)) > 1e-9 {
-		t.Errorf("below: %v, area %v", got, area(got))
-	}
-	if got := beyond(line, -1, false); len(got) != 0 {
-		t.Errorf("never beyond: %v", got)
 	}
 }

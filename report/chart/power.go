@@ -66,13 +66,13 @@ func (c Power) Draw(s sheet.Sheet, r sheet.Rect) error {
 		return err
 	}
 	s.Picture(name)
-	rest := keyIn(s, r, []entry{swatch(s, c.With, sheet.Shade(sheet.Dark)),
+	rest := key(s, r, []entry{swatch(s, c.With, sheet.Shade(sheet.Dark)),
 		{c.AsSheIs, swatchW, func(at sheet.Rect) { s.Rect(at, sheet.Fill{}, dashPen) }},
 		{c.Sun, swatchW, func(at sheet.Rect) {
 			s.Line(sheet.Point{X: at.X, Y: at.Y + at.H/2}, sheet.Point{X: at.Right(), Y: at.Y + at.H/2}, heavyPen)
-		}}}, noteType)
+		}}})
 	low, high := outer(all...)
-	plot, up := upAxisIn(s, rest.Inset(0, 0, 0, 1+pitch(nameType)), low, high, c.Say, noteType)
+	plot, up := upAxis(s, rest.Inset(0, 0, 0, 1+pitch(nameType)), low, high, c.Say)
 	xs, ws := monthly(months, plot.X, plot.W)
 	nameMonths(s, months, xs, ws, plot.Bottom()+1+lead(nameType), nameType)
 	white := nameType.To(sheet.Centre)

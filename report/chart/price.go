@@ -185,7 +185,7 @@ func (c PriceOfCold) drawRow(s sheet.Sheet, row PriceRow, r, at sheet.Rect, acro
 }
 
 func (c PriceOfCold) drawScale(s sheet.Sheet, r, plot sheet.Rect, across scale) {
-	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1.5 + lead(noteType), typ: noteType}
+	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1.5 + lead(noteType)}
 	if c.Saves != "" {
 		right := across.of(0) - sheet.Width(say(c.Say, 0, c.Top/20), noteType)/2 - 1.5
 		if left := min(plot.X, right-sheet.Width(c.Saves, noteType)); left >= r.X {

@@ -197,7 +197,7 @@ func (c Season) Draw(s sheet.Sheet, r sheet.Rect) error {
 			s.Rect(at.Inset(0, (at.H-seasonStrip)/2, 0, (at.H-seasonStrip)/2), open, edgePen)
 		}})
 	}
-	keyIn(s, sheet.Rect{X: r.X, Y: y, W: r.W, H: 100}, entries, noteType)
+	key(s, sheet.Rect{X: r.X, Y: y, W: r.W, H: 100}, entries)
 	return s.Err()
 }
 

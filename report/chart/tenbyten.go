@@ -111,7 +111,7 @@ func (c TenByTen) Draw(s sheet.Sheet, r sheet.Rect) error {
 	for i, n := range names {
 		entries = append(entries, swatch(s, n, fills[i]))
 	}
-	keyIn(s, sheet.Rect{X: r.X, Y: r.Y + over + side + under + 2.5, W: r.W, H: 100}, entries, noteType)
+	key(s, sheet.Rect{X: r.X, Y: r.Y + over + side + under + 2.5, W: r.W, H: 100}, entries)
 	return s.Err()
 }
 

@@ -179,11 +179,6 @@ func (v Voice) ColdMeans() string {
 	return fmt.Sprintf("%s means that the food is no warmer than %s, but for two hours of the day.", Capital(v.cold()), v.degrees(limitC))
 }
 
-// SeldomMeans says what the row of the warmest food leaves out.
-func (v Voice) SeldomMeans() string {
-	return "Seldom: in 2 of 100 hours, those left out in which the food of a trip's first day is still in its bag."
-}
-
 // warmest gives the warmest food of the season, unless nothing is kept cold.
 func (v Voice) warmest(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) || number(o.Facts, "nights_per_year") == 0 {

@@ -10,9 +10,6 @@ func (v Voice) Leader() *economics.OptionFigures {
 	return v.leader()
 }
 
-// Do says what to do about the ways that lead: "fit the small unit".
-func (v Voice) Do() string { return v.do() }
-
 // Price prints what a day costs, to the nearest step that a person would say:
 // "about $4.50".
 func (v Voice) Price(x float64) string { return v.price(x) }

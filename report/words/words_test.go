@@ -321,17 +321,6 @@ func TestMeasureFirst(t *testing.T) {
 	}
 }
 
-func TestSunAgainstDemand(t *testing.T) {
-	r := made() // July has 200 Wh to spare for 250, August 400
-	if got, want := Of(r, economics.Book{}).SunAgainstDemand(), "The sun alone carries the small unit, but not in July."; got != want {
-		t.Errorf("got %q, want %q", got, want)
-	}
-	r.Months[0].SolarWhPerDay = 350
-	if got, want := Of(r, economics.Book{}).SunAgainstDemand(), "In every month aboard the sun alone would carry the small unit."; got != want {
-		t.Errorf("got %q, want %q", got, want)
-	}
-}
-
 // The order of the payments at each year's end makes the sentence.
 func TestOvertakes(t *testing.T) {
 	paid := func(xs ...float64) []quantity.Range {

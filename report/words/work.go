@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"coldreckon/economics"
-	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
@@ -229,36 +228,4 @@ func (v Voice) Tighter(id economics.OptionID) string {
 	told := float64(v.r.Box.Volume)
 	return fmt.Sprintf("Cheaper by about %s over %s, but tighter: %s. It leaves %s of the box, against %s.",
 		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(pieces), v.volume((1-t.LostShare)*told), v.volume((1-o.Fit.LostShare)*told))
-}
-
-// Cable gives the conductor and fuse for a unit: the least section that keeps
-// the drop within 3 %, the next size sold and the largest fuse it allows. ok
-// is false without a built-in unit or when the run is not known.
-func (v Voice) Cable(id economics.OptionID) (text string, ok bool) {
-	o, p := v.r.Of(id), v.r.Boat.Power
-	runShare, wh := number(o.Fitted.Facts, "run_share_hottest"), number(o.Fitted.Facts, "unit_wh_per_day_hottest")
-	if !unit(id) || p.CableRun <= 0 || runShare <= 0 || wh <= 0 {
-		return "", false
-	}
-	bank := energy.Bank{Volts: p.Volts, Chemistry: p.Chemistry}
-	running := quantity.Ampere(wh / 24 / min(1, runShare) / float64(bank.MeanVolts()))
-	// 1.5 mm² covers AWG 16, the least conductor laid by itself (33 CFR 183.425).
-	least := energy.SizeFor(running, p.CableRun, p.Volts, energy.CompressorDrop)
-	size, fits := energy.NextMetric(max(1.5, least))
-	name := quantity.FormatWireSize(size.Size, quantity.Metric)
-	if v.sys == quantity.US {
-		size, fits = energy.NextGauge(least)
-		name = "AWG " + size.AWG
-	}
-	if !fits {
-		return fmt.Sprintf("No usual cable carries the unit over %s within 3 %% drop: move the battery or the unit.", quantity.FormatRun(p.CableRun, v.sys)), true
-	}
-	text = fmt.Sprintf("Cable of at least %s copper each way over %s, for %s while the unit runs, to lose no more than 3 %% of the voltage",
-		name, quantity.FormatRun(p.CableRun, v.sys), quantity.FormatCurrent(running))
-	if fuse, known := size.LargestFuse(); known {
-		ampacity, _ := size.Ampacity()
-		text += fmt.Sprintf(". Fuse at the battery end, of the size the unit's maker names and never above %s: the cable may carry %s, and less in an engine space",
-			quantity.FormatCurrent(fuse), quantity.FormatCurrent(ampacity))
-	}
-	return text + ".", true
 }
