@@ -3,12 +3,12 @@ package rules
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 
 	"github.com/Knetic/govaluate"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 )
 
 // Limits on one expression.
@@ -146,7 +146,7 @@ func oneWordOf(set, word string) bool {
 // the evaluator the tokens that were understood. It never sees the text.
 func compile(text string, want economics.Kind) (e *expression, err error) {
 	unread := func(trouble any) error {
-		return mistake(strconv.Quote(clip(text)), fmt.Sprintf("an expression that can be read (%v)", trouble))
+		return mistake(quantity.Quoted(text), fmt.Sprintf("an expression that can be read (%v)", trouble))
 	}
 	defer func() {
 		if trouble := recover(); trouble != nil {
@@ -180,14 +180,7 @@ func compile(text string, want economics.Kind) (e *expression, err error) {
 }
 
 // clip shortens a found text for an error sentence.
-func clip(text string) string { return clipTo(24, text) }
-
-func clipTo(most int, text string) string {
-	if len(text) <= most {
-		return text
-	}
-	return strings.ToValidUTF8(text[:most], "") + "..."
-}
+func clip(text string) string { return quantity.Clip(text, 40) }
 
 // describe names a kind in the words of an error.
 func describe(kind economics.Kind) string {

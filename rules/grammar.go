@@ -16,6 +16,7 @@ import (
 	"github.com/Knetic/govaluate"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 )
 
 // checker walks an expression once, gives each part its kind, and hands the
@@ -51,7 +52,7 @@ var (
 func (c *checker) parse() (ast.Expr, error) {
 	source := strings.ReplaceAll(singleQuoted.ReplaceAllString(c.text, `"$1"`), "\n", " ")
 	if i := max(strings.Index(source, "//"), strings.Index(source, "/*")); i >= 0 {
-		return nil, mistake(strconv.Quote(clip(c.text[i:])), "no comments")
+		return nil, mistake(quantity.Quoted(c.text[i:]), "no comments")
 	}
 	tree, err := parser.ParseExpr(source)
 	var wrong scanner.ErrorList
@@ -59,7 +60,7 @@ func (c *checker) parse() (ast.Expr, error) {
 		return tree, err
 	}
 	rest := c.text[min(wrong[0].Pos.Offset, len(c.text)):]
-	found, want := strconv.Quote(clip(rest)), vocabulary
+	found, want := quantity.Quoted(rest), vocabulary
 	if rest == "" {
 		found = "the end"
 	}
@@ -119,11 +120,11 @@ func (c *checker) literal(e *ast.BasicLit) (part, error) {
 	case e.Kind == token.STRING || e.Kind == token.CHAR:
 		return part{}, mistake(clip(e.Value), "a word of a-z, 0-9 and _ in the quotes")
 	case !plainFigure.MatchString(e.Value):
-		return part{}, mistake(strconv.Quote(clip(e.Value)), "a plain number such as 1000 or 0.5, with no exponent and no unit")
+		return part{}, mistake(quantity.Quoted(e.Value), "a plain number such as 1000 or 0.5, with no exponent and no unit")
 	}
 	number, err := strconv.ParseFloat(e.Value, 64)
 	if err != nil || number > maxFact {
-		return part{}, mistake(strconv.Quote(clip(e.Value)), "a number up to 1e12")
+		return part{}, mistake(quantity.Quoted(e.Value), "a number up to 1e12")
 	}
 	c.put(govaluate.NUMERIC, number)
 	return part{kind: economics.Number, largest: number, written: true}, nil
@@ -133,7 +134,7 @@ func (c *checker) literal(e *ast.BasicLit) (part, error) {
 func (c *checker) fact(name string) (part, error) {
 	fact, known := factNamed(name)
 	if !known {
-		return part{}, mistake(strconv.Quote(clip(name)), "the name of a fact"+didYouMean(name, factNames()))
+		return part{}, mistake(quantity.Quoted(name), "the name of a fact"+didYouMean(name, factNames()))
 	}
 	if !slices.ContainsFunc(c.facts, func(f economics.Fact) bool { return f.Name == name }) {
 		c.facts = append(c.facts, fact)

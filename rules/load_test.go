@@ -169,16 +169,6 @@ func TestDidYouMean(t *testing.T) {
 			t.Errorf("%q: got %q; want %q", clip(row.found), got, row.want)
 		}
 	}
-	for _, row := range []struct {
-		a, b string
-		want int
-	}{
-		{"kitten", "sitting", 3}, {"", "abc", 3}, {"abc", "abc", 0}, // Levenshtein's measure, textbook pair
-	} {
-		if got := editDistance(row.a, row.b); got != row.want {
-			t.Errorf("%q to %q: %d; want %d", row.a, row.b, got, row.want)
-		}
-	}
 }
 
 func FuzzLoad(f *testing.F) {

@@ -15,6 +15,8 @@ import (
 	"unicode/utf8"
 
 	"gopkg.in/yaml.v3"
+
+	"coldreckon/economics/quantity"
 )
 
 // Limits on one rule file. The largest embedded file is under a quarter of each.
@@ -126,7 +128,7 @@ func (r *reader) syntax(err error) {
 		at.Column = 1
 		message = message[len(m[0]):]
 	}
-	r.fault(at, "", "", "text that is not YAML, here or on the next line ("+clipTo(80, strings.TrimPrefix(message, "yaml: "))+")", "YAML; quote texts that hold : or # or start with a sign")
+	r.fault(at, "", "", "text that is not YAML, here or on the next line ("+quantity.Clip(strings.TrimPrefix(message, "yaml: "), 80)+")", "YAML; quote texts that hold : or # or start with a sign")
 }
 
 // plainTree refuses the parts of YAML that hide or change a value. Rule and
@@ -191,7 +193,7 @@ func (r *reader) mapping(n *yaml.Node, rule string, known ...string) (record, bo
 		key := n.Content[i]
 		switch {
 		case key.Kind != yaml.ScalarNode || !slices.Contains(known, key.Value):
-			r.fault(key, rec.rule, "", "the key "+strconv.Quote(clip(key.Value)), "one of: "+strings.Join(known, ", ")+didYouMean(key.Value, known))
+			r.fault(key, rec.rule, "", "the key "+quantity.Quoted(key.Value), "one of: "+strings.Join(known, ", ")+didYouMean(key.Value, known))
 		case rec.fields[key.Value] != nil:
 			r.fault(key, rec.rule, key.Value, "the key a second time", "each key once")
 		default:
@@ -241,7 +243,7 @@ func (r *reader) id(rec record, seen map[string]bool) string {
 	switch {
 	case id == "":
 	case len(id) > 40 || !idPattern.MatchString(id):
-		r.fault(rec.fields["id"], "", "id", strconv.Quote(clip(id)), "up to 40 of a-z, 0-9, - and _, a letter first")
+		r.fault(rec.fields["id"], "", "id", quantity.Quoted(id), "up to 40 of a-z, 0-9, - and _, a letter first")
 	case seen[id]:
 		r.fault(rec.fields["id"], id, "id", "an id used before", "a new id")
 	default:
@@ -254,7 +256,7 @@ func (r *reader) id(rec record, seen map[string]bool) string {
 func (r *reader) oneOf(rec record, key string, set ...string) string {
 	word := r.text(rec, key)
 	if word != "" && !slices.Contains(set, word) {
-		r.fault(rec.fields[key], rec.rule, key, strconv.Quote(clip(word)), "one of: "+strings.Join(set, ", ")+didYouMean(word, set))
+		r.fault(rec.fields[key], rec.rule, key, quantity.Quoted(word), "one of: "+strings.Join(set, ", ")+didYouMean(word, set))
 		return ""
 	}
 	return word
@@ -323,7 +325,7 @@ func kindWord(n *yaml.Node) string {
 	if n.Value == "" || n.Tag == "!!null" {
 		return "nothing"
 	}
-	return strconv.Quote(clip(n.Value))
+	return quantity.Quoted(n.Value)
 }
 
 // plainNumber writes a limit without an exponent.

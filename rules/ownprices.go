@@ -101,7 +101,7 @@ func (r *reader) ownRange(rec record, line economics.PriceLine) quantity.Range {
 	}
 	factor, known := perUnit[[2]string{unit, line.Unit}]
 	if !known {
-		r.fault(rec.fields["unit"], rec.rule, "unit", strconv.Quote(clip(unit)), "a price per "+line.Unit)
+		r.fault(rec.fields["unit"], rec.rule, "unit", quantity.Quoted(unit), "a price per "+line.Unit)
 	}
 	return price.Scale(factor)
 }

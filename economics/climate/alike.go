@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+
+	"coldreckon/economics/quantity"
 )
 
 // alike gives up to three ids, nearest first, that a mistyped id may have
@@ -28,34 +30,11 @@ func alike(grounds []Ground, id string) []string {
 	edits := make(map[string]int)
 	var near []string
 	for _, g := range grounds {
-		if n := editDistance(id, g.ID); n <= max(1, len(id)/3) {
+		if n := quantity.Distance(id, g.ID); n <= max(1, len(id)/3) {
 			edits[g.ID] = n
 			near = append(near, g.ID)
 		}
 	}
 	slices.SortStableFunc(near, func(a, b string) int { return cmp.Compare(edits[a], edits[b]) })
 	return near[:min(3, len(near))]
-}
-
-// editDistance counts the letters to insert, drop or change to turn a into b
-// (Levenshtein 1966).
-func editDistance(a, b string) int {
-	from, to := []rune(a), []rune(b)
-	row := make([]int, len(to)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i, letter := range from {
-		diagonal := row[0]
-		row[0] = i + 1
-		for j, other := range to {
-			change := diagonal
-			if letter != other {
-				change++
-			}
-			diagonal = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(to)]
 }

@@ -113,23 +113,6 @@ func TestFind(t *testing.T) {
 	}
 }
 
-func TestEditDistance(t *testing.T) {
-	for _, row := range []struct {
-		Source, a, b string
-		want         int
-	}{
-		{"the usual textbook example (Levenshtein 1966)", "kitten", "sitting", 3},
-		{"by hand", "", "abc", 3},
-		{"by hand", "abc", "", 3},
-		{"by hand", "flaw", "lawn", 2},
-		{"by hand", "é", "e", 1},
-	} {
-		if got := editDistance(row.a, row.b); got != row.want {
-			t.Errorf("%q to %q: got %d, want %d", row.a, row.b, got, row.want)
-		}
-	}
-}
-
 func TestExplain(t *testing.T) {
 	for _, row := range []struct{ provenance, want string }{
 		{"read: TMY3-722015+TMY3-722010+TMY2-722010", "read in US typical weather years, 1973 to 2005; US typical weather years, 1961 to 1990"},

@@ -35,19 +35,6 @@ func (e *Error) Error() string {
 	return s
 }
 
-// quoted shortens text for an error sentence.
-func quoted(text string) string {
-	text = strings.TrimSpace(text)
-	if text == "" {
-		return "nothing"
-	}
-	const most = 40
-	if utf8.RuneCountInString(text) > most {
-		text = string([]rune(text)[:most]) + "…"
-	}
-	return strconv.Quote(text)
-}
-
 // plain maps the look-alikes that keyboards, spreadsheets and word processors
 // produce onto the characters that the parsers know.
 var plain = strings.NewReplacer(
@@ -301,7 +288,7 @@ end:
 	literal := s[:n]
 	if digits(strings.TrimLeft(literal, ".,")) == 0 {
 		if strings.EqualFold(firstWord(s), "nan") || strings.EqualFold(firstWord(s), "inf") || strings.EqualFold(firstWord(s), "infinity") {
-			return 0, problem{quoted(firstWord(s)), ""}
+			return 0, problem{Quoted(firstWord(s)), ""}
 		}
 		return 0, problem{"no number", ""}
 	}
@@ -320,7 +307,7 @@ end:
 	}
 	v, err := strconv.ParseFloat(canonical, 64)
 	if err != nil {
-		return 0, problem{quoted(literal), ""}
+		return 0, problem{Quoted(literal), ""}
 	}
 	r.terms++
 	return v, nil
@@ -345,7 +332,7 @@ func groupFollows(before, after string) bool {
 func (r *reader) canonical(literal string) (string, error) {
 	compact := strings.ReplaceAll(literal, " ", "")
 	points, commas := strings.Count(compact, "."), strings.Count(compact, ",")
-	bad := problem{quoted(literal), "write it with one decimal point and no separators"}
+	bad := problem{Quoted(literal), "write it with one decimal point and no separators"}
 	switch {
 	case points == 0 && commas == 0:
 		return compact, nil
@@ -381,7 +368,7 @@ func (r *reader) canonical(literal string) (string, error) {
 			return whole + part, nil
 		case r.style == measured && mark == ".":
 		default:
-			return "", problem{quoted(literal) + ", which can be read as " + whole + part + " or as " + whole + "." + part, "write " + whole + part + ", or a decimal point and fewer digits"}
+			return "", problem{Quoted(literal) + ", which can be read as " + whole + part + " or as " + whole + "." + part, "write " + whole + part + ", or a decimal point and fewer digits"}
 		}
 	}
 	return whole + "." + part, nil

@@ -34,17 +34,17 @@ func (w want) figure(text string) (float64, error) {
 		}
 		name := r.unit()
 		if name == "" && part > 0 {
-			return 0, &Error{quoted(text) + ", with a figure without a unit", w.expected, ""}
+			return 0, &Error{Quoted(text) + ", with a figure without a unit", w.expected, ""}
 		}
 		u, err := w.unit(name, text)
 		if err != nil {
 			return 0, err
 		}
 		if part > 0 && (u.first() != follow || u.offset != 0) {
-			return 0, &Error{quoted(text) + ", with two units", w.expected, ""}
+			return 0, &Error{Quoted(text) + ", with two units", w.expected, ""}
 		}
 		if part > 0 && v < 0 {
-			return 0, &Error{quoted(text), w.expected, ""}
+			return 0, &Error{Quoted(text), w.expected, ""}
 		}
 		value := v*u.factor + u.offset
 		if part > 0 && total < 0 {
@@ -57,9 +57,9 @@ func (w want) figure(text string) (float64, error) {
 		}
 		if u.smaller == "" {
 			if c := r.peek(); c >= '0' && c <= '9' {
-				return 0, &Error{quoted(text) + ", with two figures", w.expected, ""}
+				return 0, &Error{Quoted(text) + ", with two figures", w.expected, ""}
 			}
-			return 0, &Error{quoted(text), w.expected, ""}
+			return 0, &Error{Quoted(text), w.expected, ""}
 		}
 		follow = u.smaller
 	}
@@ -73,7 +73,7 @@ func (w want) fault(text string, err error) error {
 	}
 	found := p.found
 	if found == "no number" {
-		found = quoted(text)
+		found = Quoted(text)
 	}
 	return &Error{found, w.expected, p.hint}
 }
@@ -104,7 +104,7 @@ func isLetter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z'
 func (w want) unit(name, text string) (unit, error) {
 	if name == "" {
 		if w.bare == "" {
-			return unit{}, &Error{quoted(text) + ", without a unit", w.expected, ""}
+			return unit{}, &Error{Quoted(text) + ", without a unit", w.expected, ""}
 		}
 		name = w.bare
 	}
@@ -113,16 +113,16 @@ func (w want) unit(name, text string) (unit, error) {
 	case ok && u.dim == w.dim && u.factor != 0:
 		return u, nil
 	case ok && u.dim != w.dim:
-		return unit{}, &Error{quoted(text) + ", which is " + string(u.dim), w.expected, ""}
+		return unit{}, &Error{Quoted(text) + ", which is " + string(u.dim), w.expected, ""}
 	}
 	hint := ""
 	if near := nearUnit(name, w.dim); near != "" {
 		hint = "did you mean " + near + "?"
 	}
 	if !strings.ContainsFunc(name, unicode.IsLetter) {
-		return unit{}, &Error{quoted(text), w.expected, hint}
+		return unit{}, &Error{Quoted(text), w.expected, hint}
 	}
-	return unit{}, &Error{quoted(text) + ", with the unknown unit " + quoted(name), w.expected, hint}
+	return unit{}, &Error{Quoted(text) + ", with the unknown unit " + Quoted(name), w.expected, hint}
 }
 
 // bare picks a bare figure's unit by the owner's system.
@@ -169,7 +169,7 @@ func ParseTemperature(text string, sys System) (Celsius, error) {
 	w := want{temperature, example(sys, "a temperature", "4 °C", "40 °F"), bare(sys, "c", "f")}
 	v, err := w.figure(text)
 	if err == nil && v < -273.15-1e-9 {
-		return 0, &Error{quoted(text) + ", below absolute zero", w.expected, ""}
+		return 0, &Error{Quoted(text) + ", below absolute zero", w.expected, ""}
 	}
 	return Celsius(v), err
 }
@@ -192,7 +192,7 @@ func ParseTemperatureDifference(text string, sys System) (Kelvin, error) {
 		return 0, err
 	}
 	if r.rest != "" {
-		return 0, &Error{quoted(text), w.expected, ""}
+		return 0, &Error{Quoted(text), w.expected, ""}
 	}
 	return Kelvin(v * u.factor), nil // a difference has no offset
 }

@@ -14,6 +14,7 @@
 //
 //	quantity.go      the units, ranges and grades of knowledge that others share
 //	units.go         the table of units, by every name that owners use
+//	spelling.go      misspelt and overlong words in error sentences
 //	number.go        numbers and sums: 1 1/2, 2,5, 2*50+30
 //	parse.go         a figure with its unit
 //	parse_plain.go   shares, money, prices, measures, latitudes, wire sizes

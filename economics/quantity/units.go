@@ -149,30 +149,3 @@ func nearUnit(name string, want dimension) string {
 	}
 	return ""
 }
-
-// Distance counts the letters to insert, delete, replace or swap with their
-// neighbour to turn a into b (optimal string alignment). It serves "did you
-// mean" hints.
-func Distance(a, b string) int {
-	x, y := []rune(a), []rune(b)
-	before, last := []int(nil), make([]int, len(y)+1)
-	for j := range last {
-		last[j] = j
-	}
-	for i := 1; i <= len(x); i++ {
-		row := make([]int, len(y)+1)
-		row[0] = i
-		for j := 1; j <= len(y); j++ {
-			cost := 1
-			if x[i-1] == y[j-1] {
-				cost = 0
-			}
-			row[j] = min(last[j]+1, row[j-1]+1, last[j-1]+cost)
-			if i > 1 && j > 1 && x[i-1] == y[j-2] && x[i-2] == y[j-1] {
-				row[j] = min(row[j], before[j-2]+1)
-			}
-		}
-		before, last = last, row
-	}
-	return last[len(y)]
-}

@@ -16,6 +16,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics"
+	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
 
@@ -178,7 +179,7 @@ func (f *File) decode() (fault *Fault) {
 			hint = "a value that contains a colon or # needs quotes round it"
 		}
 		// The library tells the line before as often as the line itself.
-		return fail(line, "text that is not YAML, here or on the next line ("+shorten(m[2])+")", hint)
+		return fail(line, "text that is not YAML, here or on the next line ("+quantity.Clip(m[2], 60)+")", hint)
 	}
 	if err := decoder.Decode(&next); !errors.Is(err, io.EOF) {
 		return fail(next.Line, "a second document", "keep one boat in one file, without --- lines between")
@@ -240,9 +241,9 @@ func (w *walker) sound(n *yaml.Node, key string, depth int) bool {
 	case n.Kind == yaml.AliasNode:
 		w.fault(n, key, kindOf(n), "the answer itself", "")
 	case n.Anchor != "":
-		w.fault(n, key, "an anchor (&"+shorten(n.Anchor)+")", "the answer alone", "")
+		w.fault(n, key, "an anchor (&"+quantity.Clip(n.Anchor, 60)+")", "the answer alone", "")
 	case n.Style&yaml.TaggedStyle != 0:
-		w.fault(n, key, "a tag ("+shorten(n.Tag)+")", "the answer alone", "put quotes round a text that begins with !")
+		w.fault(n, key, "a tag ("+quantity.Clip(n.Tag, 60)+")", "the answer alone", "put quotes round a text that begins with !")
 	case depth > maxDepth:
 		w.fault(n, key, "groups nested too deeply", "", "")
 	case n.Kind == yaml.ScalarNode && len(n.Value) > maxValue:
@@ -307,7 +308,7 @@ func (w *walker) group(path string, n *yaml.Node, depth int) {
 		if near := questions.Near(key); near != "" {
 			hint = "did you mean " + near + "?"
 		}
-		w.fault(name, shorten(key), "a key that means nothing here", "a key of the answers file", hint)
+		w.fault(name, quantity.Clip(key, 60), "a key that means nothing here", "a key of the answers file", hint)
 	}
 }
 
@@ -352,7 +353,7 @@ func (w *walker) input(n *yaml.Node, key string, depth int) (questions.Input, bo
 				ok = false
 			}
 			if ok && seen[name.Text] {
-				w.fault(n.Content[i], key, shorten(name.Text)+" a second time", "each key once", "")
+				w.fault(n.Content[i], key, quantity.Clip(name.Text, 60)+" a second time", "each key once", "")
 				ok = false
 			}
 			seen[name.Text] = true
@@ -360,18 +361,4 @@ func (w *walker) input(n *yaml.Node, key string, depth int) (questions.Input, bo
 		}
 	}
 	return in, good
-}
-
-// shorten keeps a fault's line readable whatever the file holds.
-func shorten(s string) string {
-	r := []rune(s)
-	if len(r) > 60 {
-		r = append(r[:60], '…')
-	}
-	return strings.Map(func(c rune) rune {
-		if c < ' ' || c == 0x7f {
-			return ' '
-		}
-		return c
-	}, string(r))
 }

@@ -37,7 +37,7 @@ func Understand(b *economics.Boat, key string, in Input) (Answer, []Fault) {
 	}
 	row, ok := Find(key)
 	if !ok {
-		f := Fault{Line: in.Line, Column: in.Column, Key: clipped(key), Found: "a key that means nothing here", Expected: "a key of the answers file"}
+		f := Fault{Line: in.Line, Column: in.Column, Key: quantity.Clip(key, 40), Found: "a key that means nothing here", Expected: "a key of the answers file"}
 		if near := Near(key); near != "" {
 			f.Hint = "did you mean " + near + "?"
 		}

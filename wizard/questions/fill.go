@@ -100,7 +100,7 @@ func Check(b economics.Boat) []Fault {
 		}
 	} else if is("cruising.ground") {
 		if _, err := climate.Find(b.Cruising.Ground); err != nil {
-			fault("cruising.ground", shorten(b.Cruising.Ground), "a known cruising ground, or own", "")
+			fault("cruising.ground", quantity.Quoted(b.Cruising.Ground), "a known cruising ground, or own", "")
 		}
 	}
 	if is("ice.carry_limit") && is("ice.unit_size") && b.Ice.CarryLimit < b.Ice.UnitSize-slack {

@@ -2,6 +2,7 @@ package questions
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -151,7 +152,7 @@ func pricePerMass(r Row, text string, o owner) (any, error) {
 		if per == "" {
 			per = "/kg"
 		}
-		return nil, &quantity.Error{Found: shorten(text) + ", which is far more than ice costs by weight", Expected: amount + " a bag, or " + amount + per,
+		return nil, &quantity.Error{Found: quantity.Quoted(text) + ", which is far more than ice costs by weight", Expected: amount + " a bag, or " + amount + per,
 			Hint: "did you mean " + amount + " a bag?"}
 	}
 	return v, nil
@@ -181,32 +182,9 @@ func parseText(r Row, text string, _ owner) (any, error) {
 	case n > maxName:
 		return nil, &quantity.Error{Found: quantity.FormatNumber(float64(n)) + " characters", Expected: "at most " + quantity.FormatNumber(maxName) + " characters"}
 	case r.Key == "currency" && (n > 8 || strings.ContainsAny(text, "0123456789.,/+-*()% ")):
-		return nil, &quantity.Error{Found: shorten(text), Expected: "a currency's sign or code, such as $ or EUR"}
+		return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "a currency's sign or code, such as $ or EUR"}
 	}
 	return text, nil
-}
-
-// shorten quotes an answer for an error sentence.
-func shorten(text string) string {
-	text = strings.TrimSpace(text)
-	if text == "" {
-		return "nothing"
-	}
-	return `"` + clipped(text) + `"`
-}
-
-// clipped is the beginning of a text, on one line.
-func clipped(text string) string {
-	r := []rune(text)
-	if len(r) > 40 {
-		r = append(r[:40], '…')
-	}
-	return strings.Map(func(c rune) rune {
-		if unicode.IsControl(c) {
-			return ' '
-		}
-		return c
-	}, string(r))
 }
 
 var looseMarks = strings.NewReplacer("_", " ", "-", " ", "’", "", "'", "", ",", " ")
@@ -232,19 +210,17 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 	if len(partial) == 1 {
 		return partial[0], nil
 	}
-	e := &quantity.Error{Found: shorten(text), Expected: r.choices()}
+	e := &quantity.Error{Found: quantity.Quoted(text), Expected: r.choices()}
 	if len(partial) > 1 && len(partial) < 5 {
 		e.Hint = "did you mean " + strings.Join(partial, " or ") + "?"
 		return nil, e
 	}
-	best, least := "", len(word)/3+2
+	var known []string
 	for _, o := range r.Options {
-		if d := quantity.Distance(loose(o.Value), word); d < least {
-			best, least = o.Value, d
-		}
+		known = append(known, loose(o.Value))
 	}
-	if best != "" {
-		e.Hint = "did you mean " + best + "?"
+	if best := slices.Index(known, quantity.Nearest(word, known)); best >= 0 {
+		e.Hint = "did you mean " + r.Options[best].Value + "?"
 	}
 	return nil, e
 }
@@ -292,14 +268,14 @@ func parseTri(_ Row, text string, _ owner) (any, error) {
 		}
 		return string(quantity.No), nil
 	}
-	return nil, &quantity.Error{Found: shorten(text), Expected: "yes, no or unknown"}
+	return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes, no or unknown"}
 }
 
 func parseYesNo(_ Row, text string, _ owner) (any, error) {
 	if yes, ok := yesNo(text); ok {
 		return yes, nil
 	}
-	return nil, &quantity.Error{Found: shorten(text), Expected: "yes or no"}
+	return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes or no"}
 }
 
 func yesNo(text string) (yes, ok bool) {
@@ -334,7 +310,7 @@ func parseNumber(r Row, text string, _ owner) (any, error) {
 func parseWhole(r Row, text string, _ owner) (any, error) {
 	v, err := quantity.ParseNumber(text, r.Words...)
 	if err == nil && v != math.Trunc(v) {
-		return nil, &quantity.Error{Found: shorten(text), Expected: "a whole number"}
+		return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "a whole number"}
 	}
 	return v, err
 }

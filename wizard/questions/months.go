@@ -32,7 +32,7 @@ func parseMonth(text string) (int, error) {
 			return i + 1, nil
 		}
 	}
-	e := &quantity.Error{Found: shorten(text), Expected: "a month, such as june, jun or 6"}
+	e := &quantity.Error{Found: quantity.Quoted(text), Expected: "a month, such as june, jun or 6"}
 	for _, name := range monthNames {
 		if len(word) > 2 && quantity.Distance(name, word) <= 2 {
 			e.Hint = "did you mean " + name + "?"
@@ -227,7 +227,7 @@ var (
 func nightsOf(text string, south bool) ([12]float64, error) {
 	var total [12]float64
 	fail := func(part string) ([12]float64, error) {
-		return total, &quantity.Error{Found: shorten(part), Expected: nightsExpected}
+		return total, &quantity.Error{Found: quantity.Quoted(part), Expected: nightsExpected}
 	}
 	if len(text) > 300 {
 		return fail(text)

@@ -77,19 +77,17 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 	for _, p := range pairs {
 		name := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(p.Name.Text)), "-", "_")
 		field, found := Row{}, false
-		best, least := "", len(name)/3+2
+		var known []string
 		for _, f := range fields {
 			if f.Key == name {
 				field, found = f, true
 			}
-			if d := quantity.Distance(f.Key, name); d < least {
-				best, least = f.Key, d
-			}
+			known = append(known, f.Key)
 		}
 		switch {
 		case !found:
-			f := Fault{Line: p.Name.Line, Column: p.Name.Column, Found: "the unknown part " + shorten(p.Name.Text), Expected: parts(fields)}
-			if best != "" {
+			f := Fault{Line: p.Name.Line, Column: p.Name.Column, Found: "the unknown part " + quantity.Quoted(p.Name.Text), Expected: parts(fields)}
+			if best := quantity.Nearest(name, known); best != "" {
 				f.Hint = "did you mean " + best + "?"
 			}
 			faults = append(faults, f)
@@ -148,14 +146,14 @@ func sensible(record any, place Input) []Fault {
 		}
 	case economics.Quotation:
 		if found, expected := quotationFaults(t); found != "" {
-			return fault("quotation "+shorten(t.Name)+": "+found, expected)
+			return fault("quotation "+quantity.Quoted(t.Name)+": "+found, expected)
 		}
 	case heat.Learnt:
 		_, wrongFrom := time.Parse(time.DateOnly, t.From)
 		_, wrongTo := time.Parse(time.DateOnly, t.To)
 		switch {
 		case wrongFrom != nil || wrongTo != nil || t.From > t.To:
-			return fault("days "+shorten(t.From)+" to "+shorten(t.To), "two days in order, such as 2025-06-03 and 2025-08-30")
+			return fault("days "+quantity.Quoted(t.From)+" to "+quantity.Quoted(t.To), "two days in order, such as 2025-06-03 and 2025-08-30")
 		case (t.Use > 0) != (t.UseLogSD > 0):
 			return fault("a use without its standard error, or the error alone", "use and use_within together")
 		}

@@ -83,7 +83,7 @@ func namedTwice(offers []economics.Quotation, places []Input) []Fault {
 	seen := map[string]bool{}
 	for i, q := range offers {
 		if seen[loose(q.Name)] {
-			return []Fault{{Line: places[i].Line, Column: places[i].Column, Found: "a second quotation named " + shorten(q.Name), Expected: "a name of its own for each"}}
+			return []Fault{{Line: places[i].Line, Column: places[i].Column, Found: "a second quotation named " + quantity.Quoted(q.Name), Expected: "a name of its own for each"}}
 		}
 		seen[loose(q.Name)] = true
 	}

@@ -254,7 +254,7 @@ func (r Row) within(v any, text string, o owner) error {
 		if r.Limits.holds(f) {
 			continue
 		}
-		e := &quantity.Error{Found: shorten(text), Expected: r.span(o)}
+		e := &quantity.Error{Found: quantity.Quoted(text), Expected: r.span(o)}
 		if meant := r.meant(v, text, o); meant != "" {
 			e.Hint = "did you mean " + meant + "?"
 		}

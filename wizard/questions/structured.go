@@ -27,7 +27,7 @@ func (r Row) readNights(in Input, o owner) (any, []Fault) {
 		}
 		n, err := quantity.ParseNumber(value.Text, "nights", "night")
 		if err == nil && (n < 0 || n > 31) {
-			err = &quantity.Error{Found: shorten(value.Text), Expected: "nights of one month, 0 to 31"}
+			err = &quantity.Error{Found: quantity.Quoted(value.Text), Expected: "nights of one month, 0 to 31"}
 		}
 		if err != nil {
 			f := faultOf(r.Key, value, err)
@@ -104,7 +104,7 @@ func paired(in Input, expected string) ([]Pair, *Fault) {
 	for _, part := range betweenParts.Split(strings.TrimSpace(in.Text), -1) {
 		m := namedPart.FindStringSubmatch(part)
 		if m == nil {
-			return nil, &Fault{Line: in.Line, Column: in.Column, Found: shorten(part), Expected: expected}
+			return nil, &Fault{Line: in.Line, Column: in.Column, Found: quantity.Quoted(part), Expected: expected}
 		}
 		name, value := in, in
 		name.Text, value.Text = m[1], m[2]
@@ -124,7 +124,7 @@ func (r Row) readTemperatures(in Input, o owner) (any, []Fault) {
 		}
 		t, err := quantity.ParseTemperature(value.Text, o.sys)
 		if err == nil && !r.Limits.holds(float64(t)) {
-			err = &quantity.Error{Found: shorten(value.Text), Expected: r.span(o)}
+			err = &quantity.Error{Found: quantity.Quoted(value.Text), Expected: r.span(o)}
 		}
 		if err != nil {
 			f := faultOf(r.Key, value, err)
