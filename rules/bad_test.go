@@ -27,7 +27,7 @@ func TestBadFiles(t *testing.T) {
 			first, body, _ := strings.Cut(string(data), "\n")
 			pack, err := Read(name, data)
 			if err == nil {
-				err = pack.RunExamples().orNil()
+				err = pack.RunExamples().OrNil()
 			}
 			if err == nil {
 				t.Fatal("the file was accepted")

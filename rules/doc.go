@@ -14,13 +14,13 @@
 // compute over the facts it is given and do nothing more. Beside every rule
 // stand examples of facts and of what it makes of them, which RunExamples runs.
 //
-// A mistake in a file is a Fault with its line; a reading gathers all of them.
+// A mistake in a file is a strict.Fault with its line; a reading gathers all of them.
 //
 //	files          pack.go, load.go, price.go, ownprices.go, foods.go
-//	YAML           node.go, fault.go
+//	values         node.go
 //	expressions    grammar.go, expr.go, vocabulary.go, example.go
 //	what comes out judge.go, fill.go, listing.go
 //
-// The package is a fence round two old libraries. Only expr.go imports
-// govaluate; only node.go and the readers beside it import yaml.v3.
+// The package is a fence round an old library: only grammar.go and expr.go
+// import govaluate.
 package rules

@@ -7,6 +7,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics"
+	"coldreckon/strict"
 )
 
 // example is one case written beside a rule: facts, and what the rule makes
@@ -24,12 +25,12 @@ type example struct {
 
 // RunExamples runs every example of the pack and gives those that do not come
 // out as written, nil when all do.
-func (p Pack) RunExamples() Faults {
-	var failures Faults
+func (p Pack) RunExamples() strict.Faults {
+	var failures strict.Faults
 	for _, e := range p.examples {
 		if found, want := e.run(); found != want {
-			failures = append(failures, Fault{
-				File: e.file, Line: e.line, Column: e.column, Rule: e.rule, Key: "examples", Found: found, Want: want,
+			failures = append(failures, strict.Fault{
+				File: e.file, Line: e.line, Column: e.column, Key: place(e.rule, "examples"), Found: found, Expected: want,
 			})
 		}
 	}
@@ -69,13 +70,13 @@ func (p *Pack) readExamples(r *reader, rec record, when economics.Condition, qua
 		result = "gives"
 	}
 	for _, n := range r.items(rec, "examples") {
-		before := len(r.faults)
+		before := r.Count()
 		one, ok := r.mapping(n, rec.rule, "facts", result)
 		if !ok {
 			continue
 		}
 		e := example{
-			file: r.file, line: n.Line, column: n.Column, rule: rec.rule,
+			file: r.File, line: n.Line, column: n.Column, rule: rec.rule,
 			condition: when, amount: quantity, facts: r.exampleFacts(one, reads),
 		}
 		if when != nil {
@@ -83,7 +84,7 @@ func (p *Pack) readExamples(r *reader, rec record, when economics.Condition, qua
 		} else {
 			e.gives = r.number(one, "gives", -maxFact, maxFact)
 		}
-		if len(r.faults) == before {
+		if r.Count() == before {
 			p.examples = append(p.examples, e)
 		}
 	}
@@ -128,7 +129,7 @@ func (r *reader) factValue(given record, fact economics.Fact) any {
 		return r.number(given, fact.Name, -maxFact, maxFact)
 	case economics.Truth:
 		want = "true or false"
-		if n.Kind == yaml.ScalarNode && !quoted(n) && (n.Value == "true" || n.Value == "false") {
+		if n.Kind == yaml.ScalarNode && !strict.Quoted(n) && (n.Value == "true" || n.Value == "false") {
 			value = n.Value == "true"
 		}
 	case economics.Word:
@@ -138,7 +139,7 @@ func (r *reader) factValue(given record, fact economics.Fact) any {
 		}
 	}
 	if value == nil {
-		r.fault(n, given.rule, fact.Name, kindWord(n), want)
+		r.fault(n, given.rule, fact.Name, strict.Describe(n), want)
 	}
 	return value
 }

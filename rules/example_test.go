@@ -72,5 +72,5 @@ cautions:
      examples: [{facts: {warmest_food_c: 6}, fires: "yes"}, {facts: {warmest_food_c: 4}, fires: "no"}]}
 `))
 	fmt.Println(err)
-	// Output: warm.yaml:3:38: warm: when: found "warmest_food"; expected the name of a fact (did you mean "warmest_food_c"?)
+	// Output: warm.yaml:3:38: warm: when: found "warmest_food", expected the name of a fact (did you mean "warmest_food_c"?)
 }

@@ -9,6 +9,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/strict"
 )
 
 // Limits on one expression.
@@ -192,3 +193,6 @@ func describe(kind economics.Kind) string {
 	}
 	return "a word"
 }
+
+// mistake is a fault in an expression, before it has a place.
+func mistake(found, want string) error { return strict.Fault{Found: found, Expected: want} }

@@ -133,7 +133,7 @@ func (f Foods) Keeping(storeC, gapDays float64, eggs economics.Eggs) []Keeping {
 // CannotDo lists what stores without cooling cannot do, the gravest first.
 func (f Foods) CannotDo() []CannotDo { return slices.Clone(f.cannot) }
 
-// LoadFoods reads the embedded file. An error is a Faults; in a tested build
+// LoadFoods reads the embedded file. An error is a strict.Faults; in a tested build
 // there is none.
 func LoadFoods() (Foods, error) {
 	const name = "foods.yaml"
@@ -146,19 +146,19 @@ func LoadFoods() (Foods, error) {
 
 func readFoods(file string, data []byte) (Foods, error) {
 	var f Foods
-	r := &reader{file: file}
-	if root, kind := r.open(data, kindFoods); kind == kindFoods {
-		f.read(r, root)
+	r, kind := open(file, data, kindFoods)
+	if kind == kindFoods {
+		f.read(r)
 	}
-	if err := r.inOrder().orNil(); err != nil {
+	if err := r.Faults().OrNil(); err != nil {
 		return Foods{}, err
 	}
 	return f, nil
 }
 
 // read takes the rows of a document; faults stay with the reader.
-func (f *Foods) read(r *reader, root *yaml.Node) {
-	top, _ := r.mapping(root, "", "kind", "foods", "cannot")
+func (f *Foods) read(r *reader) {
+	top, _ := r.mapping(r.Root, "", "kind", "foods", "cannot")
 	seen := map[string]bool{}
 	r.entries(top, "foods", func(n *yaml.Node) {
 		rec, ok := r.mapping(n, "", "id", "name", "eggs", "days", "judged", "advice", "limits", "weight", "grade", "source")
@@ -210,10 +210,10 @@ func (r *reader) keepingDays(rec record) (days [len(warmths)]float64) {
 		return days
 	}
 	const tenYears = 3650
-	before := len(r.faults)
+	before := r.Count()
 	for i, name := range warmths {
 		days[i] = r.number(cells, name, 0, tenYears)
-		if i > 0 && len(r.faults) == before && days[i] > days[i-1] {
+		if i > 0 && r.Count() == before && days[i] > days[i-1] {
 			r.fault(cells.fields[name], rec.rule, name, plainNumber(days[i])+" days", fmt.Sprintf("at most the %s of %s: warmth never keeps longer", plainNumber(days[i-1]), warmths[i-1]))
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"coldreckon/economics"
+	"coldreckon/strict"
 )
 
 func loadFoods(t testing.TB) Foods {
@@ -265,39 +266,39 @@ func TestBadFoods(t *testing.T) {
 	}
 	for _, row := range []struct{ line, want string }{
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 12, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:46: a: to_20: found 12 days; expected at most the 9 of to_15: warmth never keeps longer`},
+			`x.yaml:6:46: a: to_20: found 12 days, expected at most the 9 of to_15: warmth never keeps longer`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:28: a: to_25: found nothing; expected a value`},
+			`x.yaml:6:28: a: to_25: found nothing, expected a value`},
 		{`  - {id: a, name: N, days: 7, advice: A, grade: b, source: S}`,
-			`x.yaml:6:28: a: found "7"; expected a mapping with the keys: to_15, to_20, to_25, over_25`},
+			`x.yaml:6:28: a: found "7", expected the keys: to_15, to_20, to_25, over_25`},
 		{`  - {id: a, name: N, days: {to_15: 010, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:36: a: to_15: found "010"; expected a plain number from 0 to 3650`},
+			`x.yaml:6:36: a: to_15: found "010", expected a plain number from 0 to 3650`},
 		{`  - {id: a, name: N, days: {to_15: .inf, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:36: a: to_15: found ".inf"; expected a plain number from 0 to 3650`},
+			`x.yaml:6:36: a: to_15: found ".inf", expected a plain number from 0 to 3650`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: -3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:68: a: over_25: found -3; expected a plain number from 0 to 3650`},
+			`x.yaml:6:68: a: over_25: found -3, expected a plain number from 0 to 3650`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3, over_30: 1}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:71: a: found the key "over_30"; expected one of: to_15, to_20, to_25, over_25 (did you mean "over_25"?)`},
+			`x.yaml:6:71: a: found the key "over_30", expected one of: to_15, to_20, to_25, over_25 (did you mean "over_25"?)`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, judged: [to_30], advice: A, grade: b, source: S}`,
-			`x.yaml:6:81: a: judged: found "to_30"; expected one of: to_15, to_20, to_25, over_25 (did you mean "to_20"?)`},
+			`x.yaml:6:81: a: judged: found "to_30", expected one of: to_15, to_20, to_25, over_25 (did you mean "to_20"?)`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b}`,
-			`x.yaml:6:5: a: source: found nothing; expected a value`},
+			`x.yaml:6:5: a: source: found nothing, expected a value`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: "", grade: b, source: S}`,
-			`x.yaml:6:80: a: advice: found nothing; expected a text`},
+			`x.yaml:6:80: a: advice: found nothing, expected a text`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, weight: ~, grade: b, source: S}`,
-			`x.yaml:6:91: a: weight: found nothing; expected a text`},
+			`x.yaml:6:91: a: weight: found nothing, expected a text`},
 		{`  - {id: a, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: d, source: S}`,
-			`x.yaml:6:90: a: grade: found "d"; expected one of: a, b, c (did you mean "a"?)`},
+			`x.yaml:6:90: a: grade: found "d", expected one of: a, b, c`},
 		{`  - {id: a, name: N, eggs: boiled, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:28: a: eggs: found "boiled"; expected one of: washed, unwashed, unknown`},
+			`x.yaml:6:28: a: eggs: found "boiled", expected one of: washed, unwashed, unknown`},
 		{`  - {id: a, name: N, eggs: washed, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:3:3: eggs: found 2 rows for washed eggs; expected one row for each way eggs are sold`},
+			`x.yaml:3:3: eggs: found 2 rows for washed eggs, expected one row for each way eggs are sold`},
 		{`  - {id: e1, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
-			`x.yaml:6:10: e1: id: found an id used before; expected a new id`},
+			`x.yaml:6:10: e1: id: found an id used before, expected a new id`},
 		{`  - {id: a, name: &n N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: *n, grade: b, source: S}`,
-			`x.yaml:6:19: a: name: found the anchor &n; expected no anchors`},
+			`x.yaml:6:19: foods.name: found the anchor &n, expected the value alone`},
 		{`  - just words`,
-			`x.yaml:6:5: found "just words"; expected a mapping with the keys: id, name, eggs, days, judged, advice, limits, weight, grade, source`},
+			`x.yaml:6:5: found "just words", expected the keys: id, name, eggs, days, judged, advice, limits, weight, grade, source`},
 	} {
 		_, err := readFoods("x.yaml", []byte(badFoodsHead+row.line+"\n"+badFoodsTail))
 		if err == nil {
@@ -309,13 +310,13 @@ func TestBadFoods(t *testing.T) {
 		}
 	}
 	for _, row := range []struct{ file, want string }{
-		{"", "x.yaml: found an empty file; expected a YAML mapping"},
-		{"kind: prices\nprices: []\n", `x.yaml:1:7: kind: found "prices"; expected one of: foods`},
-		{"kind: foods\n", "x.yaml:1:1: foods: found nothing; expected a value"},
-		{"kind: foods\nfoods: []\ncannot: []\n", "x.yaml:2:8: foods: found an empty list; expected a list with at least one entry"},
-		{badFoodsHead, "x.yaml:1:1: cannot: found nothing; expected a value"},
-		{badFoodsHead + "cannot:\n  - {id: c, grade: a, source: S}\n", "x.yaml:7:5: c: text: found nothing; expected a value"},
-		{"kind: foods\nfoods: \"\xff\"\n", "x.yaml:2:9: found bytes that are not UTF-8; expected UTF-8 text"},
+		{"", "x.yaml: found an empty file, expected a file that starts with kind:"},
+		{"kind: prices\nprices: []\n", `x.yaml:1:7: kind: found "prices", expected one of: foods`},
+		{"kind: foods\n", "x.yaml:1:1: foods: found nothing, expected a value"},
+		{"kind: foods\nfoods: []\ncannot: []\n", "x.yaml:2:8: foods: found an empty list, expected a list with at least one entry"},
+		{badFoodsHead, "x.yaml:1:1: cannot: found nothing, expected a value"},
+		{badFoodsHead + "cannot:\n  - {id: c, grade: a, source: S}\n", "x.yaml:7:5: c: text: found nothing, expected a value"},
+		{"kind: foods\nfoods: \"\xff\"\n", "x.yaml:2:9: found bytes that are not UTF-8, expected UTF-8 text"},
 	} {
 		_, err := readFoods("x.yaml", []byte(row.file))
 		if err == nil {
@@ -340,7 +341,7 @@ func FuzzFoods(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		foods, err := readFoods("x.yaml", data)
 		if err != nil {
-			if _, ok := err.(Faults); !ok {
+			if _, ok := err.(strict.Faults); !ok {
 				t.Fatalf("%T", err)
 			}
 			return

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -9,6 +10,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/strict"
 )
 
 // The kinds of rule file, told by the key kind.
@@ -21,34 +23,36 @@ const (
 
 // open parses a file and finds which of the given kinds it is; "" when it is
 // none, or cannot be read.
-func (r *reader) open(data []byte, kinds ...string) (root *yaml.Node, kind string) {
-	root = r.document(data)
-	if root == nil {
-		return nil, ""
-	}
-	if root.Kind != yaml.MappingNode {
-		r.fault(root, "", "", kindWord(root), "a mapping that starts with kind:")
-		return nil, ""
-	}
-	top := record{node: root, fields: map[string]*yaml.Node{}}
-	for i := 0; i+1 < len(root.Content); i += 2 {
-		if root.Content[i].Value == "kind" {
-			top.fields["kind"] = root.Content[i+1]
+func open(file string, data []byte, kinds ...string) (r *reader, kind string) {
+	r = &reader{strict.Read(file, data)}
+	switch root := r.Root; {
+	case root == nil && r.Count() == 0:
+		r.fault(&yaml.Node{}, "", "", "an empty file", "a file that starts with kind:")
+	case root == nil:
+	case root.Kind != yaml.MappingNode:
+		r.fault(root, "", "", strict.Describe(root), "a file that starts with kind:")
+	default:
+		top := record{node: root, fields: map[string]*yaml.Node{}}
+		for i := 0; i+1 < len(root.Content); i += 2 {
+			if root.Content[i].Value == "kind" {
+				top.fields["kind"] = root.Content[i+1]
+			}
 		}
+		kind = r.oneOf(top, "kind", kinds...)
 	}
-	return root, r.oneOf(top, "kind", kinds...)
+	return r, kind
 }
 
 // add reads a document of the given kind into the pack; faults stay with the
 // reader.
-func (p *Pack) add(r *reader, root *yaml.Node, kind string) {
+func (p *Pack) add(r *reader, kind string) {
 	switch kind {
 	case kindCriteria:
-		p.readCriteria(r, root)
+		p.readCriteria(r)
 	case kindCautions:
-		p.readCautions(r, root)
+		p.readCautions(r)
 	case kindPrices:
-		p.readPrices(r, root)
+		p.readPrices(r)
 	}
 }
 
@@ -70,8 +74,8 @@ var criterionKinds = func() (words []string) {
 	return words
 }()
 
-func (p *Pack) readCriteria(r *reader, root *yaml.Node) {
-	top, _ := r.mapping(root, "", "kind", "criteria")
+func (p *Pack) readCriteria(r *reader) {
+	top, _ := r.mapping(r.Root, "", "kind", "criteria")
 	seen := map[string]bool{}
 	r.entries(top, "criteria", func(n *yaml.Node) {
 		rec, ok := r.mapping(n, "", "id", "kind", "options", "fails", "reason", "short", "examples")
@@ -101,8 +105,8 @@ func (p *Pack) readCriteria(r *reader, root *yaml.Node) {
 	})
 }
 
-func (p *Pack) readCautions(r *reader, root *yaml.Node) {
-	top, _ := r.mapping(root, "", "kind", "guidance", "cautions")
+func (p *Pack) readCautions(r *reader) {
+	top, _ := r.mapping(r.Root, "", "kind", "guidance", "cautions")
 	if top.fields["guidance"] != nil {
 		p.Guidance = r.text(top, "guidance")
 	}
@@ -168,8 +172,8 @@ func (r *reader) expressionText(rec record, key string) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	if n.Kind != yaml.ScalarNode || n.Tag == "!!null" || !quoted(n) {
-		r.fault(n, rec.rule, key, kindWord(n)+", not in quotes", "the expression in quotes or as a block (|)")
+	if n.Kind != yaml.ScalarNode || n.Tag == "!!null" || !strict.Quoted(n) {
+		r.fault(n, rec.rule, key, strict.Describe(n)+", not in quotes", "the expression in quotes or as a block (|)")
 		return "", false
 	}
 	return n.Value, true
@@ -198,11 +202,11 @@ func (r *reader) compiled(rec record, key string, err error) bool {
 	if err == nil {
 		return true
 	}
-	if mistake, ok := err.(expressionError); ok {
-		r.fault(rec.fields[key], rec.rule, key, mistake.found, mistake.want)
-	} else {
-		r.fault(rec.fields[key], rec.rule, key, err.Error(), "an expression over the facts")
+	var wrong strict.Fault
+	if !errors.As(err, &wrong) {
+		wrong.Found, wrong.Expected = err.Error(), "an expression over the facts"
 	}
+	r.fault(rec.fields[key], rec.rule, key, wrong.Found, wrong.Expected)
 	return false
 }
 
@@ -224,14 +228,14 @@ func (r *reader) places(rec record, key string) {
 
 // priceRange reads the three marks of a price.
 func (r *reader) priceRange(rec record) quantity.Range {
-	before := len(r.faults)
+	before := r.Count()
 	const most = 1e6
 	v := quantity.Range{
 		Low:     r.number(rec, "low", 0, most),
 		Typical: r.number(rec, "typical", 0, most),
 		High:    r.number(rec, "high", 0, most),
 	}
-	if len(r.faults) == before && !(v.Low <= v.Typical && v.Typical <= v.High) {
+	if r.Count() == before && !(v.Low <= v.Typical && v.Typical <= v.High) {
 		r.fault(rec.node, rec.rule, "low", fmt.Sprintf("low %v, typical %v, high %v", v.Low, v.Typical, v.High), "low <= typical <= high")
 	}
 	return v

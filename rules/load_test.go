@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"coldreckon/strict"
 )
 
 const ownPrices = `# Club prices, spring.
@@ -103,7 +105,7 @@ criteria:
   - {id: b, fails: "crew > ", reason: "", kind: need}
   - {id: c, options: [ise], fails: "fitted", reason: "Three.", why: "?", kind: room}
 `))
-	faults, ok := err.(Faults)
+	faults, ok := err.(strict.Faults)
 	if !ok || len(faults) != 5 {
 		t.Fatalf("got %v; want five faults", err)
 	}
@@ -114,12 +116,12 @@ criteria:
 	}
 }
 
-// A hostile file is read or refused in a moment, and never more than maxFaults
+// A hostile file is read or refused in a moment, and never more than strict.MostFaults
 // are told.
 func TestHostileFilesAreBounded(t *testing.T) {
 	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\"}\n", 6000)
 	for name, file := range map[string]struct{ text, want string }{
-		"huge":            {strings.Repeat("a", 10<<20), "10485760 bytes"},
+		"huge":            {strings.Repeat("a", 10<<20), "more than 256 kB"},
 		"flow":            {strings.Repeat("[", 200000), "not YAML"},
 		"flow mapping":    {strings.Repeat("{a: ", 60000), ""},
 		"dashes":          {strings.Repeat("- ", 120000), ""},
@@ -142,7 +144,7 @@ func TestHostileFilesAreBounded(t *testing.T) {
 			t.Errorf("%s: accepted", name)
 			continue
 		}
-		if faults, ok := err.(Faults); !ok || len(faults) > maxFaults {
+		if faults, ok := err.(strict.Faults); !ok || len(faults) > strict.MostFaults+1 {
 			t.Errorf("%s: %d faults of type %T", name, len(faults), err)
 		}
 		if !strings.Contains(err.Error(), file.want) {
@@ -185,7 +187,7 @@ func FuzzLoad(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		pack, err := Read("fuzz.yaml", data)
 		if err != nil {
-			if _, ok := err.(Faults); !ok {
+			if _, ok := err.(strict.Faults); !ok {
 				t.Fatalf("an error of type %T: %v", err, err)
 			}
 			if strings.TrimSpace(err.Error()) == "" {

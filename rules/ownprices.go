@@ -27,19 +27,18 @@ var perUnit = map[[2]string]float64{
 // WithPrices lays an owner's own prices over the book: a file of kind
 // own-prices whose entries name lines by id and replace low, typical and high.
 // A new currency needs either every price replaced or per_dollar, how much of
-// it one unit of the book's currency buys. The error is a Faults.
+// it one unit of the book's currency buys. The error is a strict.Faults.
 func (p Pack) WithPrices(file string, data []byte) (Pack, error) {
-	r := &reader{file: file}
-	root, kind := r.open(data, kindOwnPrices)
+	r, kind := open(file, data, kindOwnPrices)
 	if kind == "" {
-		return Pack{}, r.faults
+		return Pack{}, r.Faults()
 	}
-	return p.overlay(r, root, data)
+	return p.overlay(r, data)
 }
 
 // overlay lays a parsed file of own prices over the book.
-func (p Pack) overlay(r *reader, root *yaml.Node, data []byte) (Pack, error) {
-	top, _ := r.mapping(root, "", "kind", "currency", "per_dollar", "prices")
+func (p Pack) overlay(r *reader, data []byte) (Pack, error) {
+	top, _ := r.mapping(r.Root, "", "kind", "currency", "per_dollar", "prices")
 	book := p.Book
 	book.Prices = slices.Clone(p.Book.Prices)
 	var ids []string
@@ -64,7 +63,7 @@ func (p Pack) overlay(r *reader, root *yaml.Node, data []byte) (Pack, error) {
 		line.Price = r.ownRange(rec, *line)
 		r.inBounds(rec, *line)
 		line.Grade = "b"
-		line.Source = "own prices: " + r.file
+		line.Source = "own prices: " + r.File
 		if rec.fields["source"] != nil {
 			line.Source = r.text(rec, "source")
 		}
@@ -78,7 +77,7 @@ func (p Pack) overlay(r *reader, root *yaml.Node, data []byte) (Pack, error) {
 	} else if n := top.fields["per_dollar"]; n != nil {
 		r.fault(n, "", "per_dollar", "a rate of exchange without a currency", "currency: as well")
 	}
-	if err := r.inOrder().orNil(); err != nil {
+	if err := r.Faults().OrNil(); err != nil {
 		return Pack{}, err
 	}
 	hash := sha256.New()

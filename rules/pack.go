@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"coldreckon/economics"
+	"coldreckon/strict"
 )
 
 // Grade tells how grave a caution is.
@@ -55,11 +56,11 @@ var embedded embed.FS
 // packNames lists the embedded files in the order they are read.
 var packNames = []string{"criteria.yaml", "cautions.yaml", "prices.yaml"}
 
-// Load reads the embedded criteria, cautions and prices. An error is a Faults;
+// Load reads the embedded criteria, cautions and prices. An error is a strict.Faults;
 // in a tested build there is none.
 func Load() (Pack, error) {
 	var pack Pack
-	var faults Faults
+	var faults strict.Faults
 	hash := sha256.New()
 	for _, name := range packNames {
 		data, err := embedded.ReadFile("packs/" + name)
@@ -67,13 +68,12 @@ func Load() (Pack, error) {
 			return Pack{}, err
 		}
 		hash.Write(data)
-		r := &reader{file: name}
-		root, kind := r.open(data, kindCriteria, kindCautions, kindPrices)
-		pack.add(r, root, kind)
-		faults = append(faults, r.inOrder()...)
+		r, kind := open(name, data, kindCriteria, kindCautions, kindPrices)
+		pack.add(r, kind)
+		faults = append(faults, r.Faults()...)
 	}
 	pack.Book.Identity = shortHash(hash.Sum(nil))
-	if err := faults.orNil(); err != nil {
+	if err := faults.OrNil(); err != nil {
 		return Pack{}, err
 	}
 	return pack, nil
@@ -81,20 +81,19 @@ func Load() (Pack, error) {
 
 // Read reads the text of one rule file, whose name stands in its faults:
 // criteria, cautions or prices become a pack of their own; own prices are laid
-// over the embedded book. The error is a Faults.
+// over the embedded book. The error is a strict.Faults.
 func Read(file string, data []byte) (Pack, error) {
-	r := &reader{file: file}
-	root, kind := r.open(data, kindCriteria, kindCautions, kindPrices, kindOwnPrices)
+	r, kind := open(file, data, kindCriteria, kindCautions, kindPrices, kindOwnPrices)
 	if kind == kindOwnPrices {
 		base, err := Load()
 		if err != nil {
 			return Pack{}, err
 		}
-		return base.overlay(r, root, data)
+		return base.overlay(r, data)
 	}
 	var pack Pack
-	pack.add(r, root, kind)
-	if err := r.inOrder().orNil(); err != nil {
+	pack.add(r, kind)
+	if err := r.Faults().OrNil(); err != nil {
 		return Pack{}, err
 	}
 	sum := sha256.Sum256(data)

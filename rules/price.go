@@ -36,8 +36,8 @@ func (c counted) String() string {
 	return fmt.Sprintf("%s, if %s", c.howMany, c.when)
 }
 
-func (p *Pack) readPrices(r *reader, root *yaml.Node) {
-	top, _ := r.mapping(root, "", "kind", "currency", "prices")
+func (p *Pack) readPrices(r *reader) {
+	top, _ := r.mapping(r.Root, "", "kind", "currency", "prices")
 	p.Book.Currency = r.currency(top)
 	seen := map[string]bool{}
 	r.entries(top, "prices", func(n *yaml.Node) {

@@ -15,6 +15,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/report/words"
 	"coldreckon/rules"
+	"coldreckon/strict"
 	"coldreckon/wizard"
 	"coldreckon/wizard/answers"
 )
@@ -210,5 +211,5 @@ func (out surroundings) answersSoFar(name string) (*answers.File, []byte, error)
 		return nil, nil, err
 	}
 	file, faults := answers.Read(name, bytes.NewReader(text))
-	return file, text, answersComplaint(faults)
+	return file, text, strict.Faults(faults).OrNil()
 }

@@ -15,6 +15,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/report"
 	"coldreckon/rules"
+	"coldreckon/strict"
 	"coldreckon/wizard/answers"
 	"coldreckon/wizard/questions"
 )
@@ -145,7 +146,7 @@ func (out surroundings) boat(name string, sets []string, book economics.Book) (e
 	}
 	if len(sets) == 0 {
 		boat, faults := file.Boat(book)
-		return boat, answersComplaint(faults)
+		return boat, strict.Faults(faults).OrNil()
 	}
 	boat := file.Told()
 	var faults []answers.Fault
@@ -155,39 +156,35 @@ func (out surroundings) boat(name string, sets []string, book economics.Book) (e
 		}
 	}
 	if len(faults) > 0 {
-		return economics.Boat{}, answersComplaint(faults)
+		return economics.Boat{}, strict.Faults(faults).OrNil()
 	}
 	boat, err = complete(name, boat, book)
-	return boat, blameSets(err, name, sets)
+	return boat, blameSets(err, sets)
 }
 
 // blameSets says of answers that do not go together that --set gave one of them.
-func blameSets(err error, name string, sets []string) error {
-	var c complaint
-	if !errors.As(err, &c) {
-		return err
-	}
-	c.lines = slices.Clone(c.lines)
-	for i, line := range c.lines {
+func blameSets(err error, sets []string) error {
+	var faults strict.Faults
+	errors.As(err, &faults)
+	for i, fault := range faults {
 		for _, set := range sets {
-			key, _, _ := strings.Cut(set, "=")
-			if rest, found := strings.CutPrefix(line, name+": "); found && strings.HasPrefix(rest, strings.TrimSpace(key)) {
-				c.lines[i] = "--set: " + rest
+			if key, _, _ := strings.Cut(set, "="); strings.HasPrefix(fault.Key, strings.TrimSpace(key)) {
+				faults[i].File = "--set"
 			}
 		}
 	}
-	return c
+	return err
 }
 
 // complete checks the answers of a boat together and gives the defaults to
 // the rest.
 func complete(name string, boat economics.Boat, book economics.Book) (economics.Boat, error) {
-	faults := questions.Check(boat)
+	faults := strict.Faults(questions.Check(boat))
 	for i := range faults {
 		faults[i].File = name
 	}
 	if len(faults) > 0 {
-		return economics.Boat{}, answersComplaint(faults)
+		return economics.Boat{}, faults
 	}
 	questions.Fill(&boat, book)
 	return boat, nil
@@ -218,7 +215,7 @@ func (out surroundings) answersIn(name string) (*answers.File, error) {
 		return nil, err
 	}
 	file, faults := answers.Read(name, bytes.NewReader(text))
-	return file, answersComplaint(faults)
+	return file, strict.Faults(faults).OrNil()
 }
 
 // answersText gives the text of a FILE.
@@ -228,22 +225,6 @@ func (out surroundings) answersText(name string) ([]byte, error) {
 		return []byte(s.Text), err
 	}
 	return out.read(name, answersFile)
-}
-
-// answersComplaint gathers faults of answers, with the first hint among them;
-// nil for none.
-func answersComplaint(faults []answers.Fault) error {
-	if len(faults) == 0 {
-		return nil
-	}
-	c := complaint{code: exitBadInput}
-	for _, f := range faults {
-		c.lines = append(c.lines, f.Error())
-		if c.hint == "" {
-			c.hint = f.Hint
-		}
-	}
-	return c
 }
 
 // completeFile offers the built-in boats besides the files of the folder.

@@ -7,7 +7,7 @@ import (
 	"io"
 	"strings"
 
-	"coldreckon/rules"
+	"coldreckon/strict"
 	"coldreckon/wizard/questions"
 )
 
@@ -42,16 +42,15 @@ func failure(hint, format string, args ...any) error {
 // complaintOf gives any error its lines, hint and code.
 func complaintOf(err error) complaint {
 	var c complaint
-	var ofRules rules.Faults
-	var ofAnswer questions.Fault
+	var faults strict.Faults
+	var fault strict.Fault
 	switch {
 	case errors.As(err, &c):
 		return c
-	case errors.As(err, &ofRules):
-		return complaint{exitBadInput, strings.Split(ofRules.Error(), "\n"),
-			"'coldreckon rules show' lists what the built-in rules look like."}
-	case errors.As(err, &ofAnswer):
-		return complaint{exitBadInput, []string{ofAnswer.Error()}, ofAnswer.Hint}
+	case errors.As(err, &fault):
+		return complaintOf(strict.Faults{fault})
+	case errors.As(err, &faults):
+		return complaint{exitBadInput, strings.Split(faults.Error(), "\n"), faults.Hint()}
 	case errors.Is(err, context.Canceled):
 		return complaint{exitInterrupted, []string{"interrupted; nothing was written"}, ""}
 	}

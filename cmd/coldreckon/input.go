@@ -11,6 +11,8 @@ import (
 	"time"
 
 	"github.com/spf13/cobra"
+
+	"coldreckon/strict"
 )
 
 // A kind of file has a size that none of its kind surpasses, and a hint for
@@ -22,11 +24,10 @@ type kind struct {
 
 // The kinds of files. An answers file with every key and long comments has some
 // 20 kB, the largest built-in rule file some 40 kB, a log of ten years, hour by
-// hour, some 5 MB. The readers of answers and rules take no more either, so that
-// one limit is told.
+// hour, some 5 MB.
 var (
-	answersFile = kind{256 << 10, "'coldreckon ask' makes an answers file; 'coldreckon sample' lists built-in ones."}
-	ruleFile    = kind{256 << 10, "'coldreckon rules show' lists what a rule file can hold."}
+	answersFile = kind{strict.MostBytes, "'coldreckon ask' makes an answers file; 'coldreckon sample' lists built-in ones."}
+	ruleFile    = kind{strict.MostBytes, "'coldreckon rules show' lists what a rule file can hold."}
 	logFile     = kind{8 << 20, logHint}
 )
 

@@ -15,6 +15,7 @@ import (
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/rules"
+	"coldreckon/strict"
 	"coldreckon/wizard/answers"
 	"coldreckon/wizard/questions"
 )
@@ -88,11 +89,11 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 	}
 	file, faults := answers.Read(fileName, bytes.NewReader(before))
 	if len(faults) > 0 {
-		return answersComplaint(faults)
+		return strict.Faults(faults).OrNil()
 	}
 	boat, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {
-		return answersComplaint(faults)
+		return strict.Faults(faults).OrNil()
 	}
 	log, err := out.log(logName, water, boat.Units)
 	if err != nil {
@@ -107,7 +108,7 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 	}
 	after, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {
-		return answersComplaint(faults)
+		return strict.Faults(faults).OrNil()
 	}
 	if l.after, err = economics.Weigh(after, l.ground); err != nil {
 		return misuse("", "%s: %v", fileName, err)

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -103,11 +104,7 @@ func questionsNamed(args []string) ([]questions.Row, error) {
 		}
 	}
 	if len(rows) == 0 {
-		hint := "'coldreckon questions' lists them all."
-		if near := questions.Near(key); near != "" {
-			hint = "Did you mean " + near + "?"
-		}
-		return nil, misuse(hint, "found %q, expected the key of a question", key)
+		return nil, misuse(cmp.Or(questions.DidYouMean(key), "'coldreckon questions' lists them all."), "found %q, expected the key of a question", key)
 	}
 	return rows, nil
 }

@@ -79,13 +79,13 @@ Exit codes: 0 done, 1 failed, 2 bad usage or a bad file, 130 interrupted.`,
 	root.AddCommand(askCommand(out), reportCommand(out), figuresCommand(out), compareCommand(out), unitsCommand(out), checkCommand(out), seasonlogCommand(out), learnCommand(out),
 		boxtestCommand(out), ailingCommand(out), handoutCommand(out), sampleCommand(out), groundsCommand(out), rulesCommand(out), versionCommand(out),
 		manCommand(out), questionsCommand(out))
-	strict(root)
+	refuseUnknown(root)
 	return root
 }
 
-// strict has the commands that the library adds refuse what they do not know,
+// refuseUnknown has the commands that the library adds refuse what they do not know,
 // as ours do.
-func strict(root *cobra.Command) {
+func refuseUnknown(root *cobra.Command) {
 	root.InitDefaultHelpCmd()
 	root.InitDefaultCompletionCmd()
 	for _, cmd := range root.Commands() {

@@ -32,9 +32,9 @@ func Quoted(text string) string {
 }
 
 // Nearest gives the known word that a misspelt one most resembles, "" where a
-// third of its letters would have to change.
+// third of its letters would have to change, or all.
 func Nearest(word string, known []string) string {
-	best, least := "", min(len(word), 30)/3+2
+	best, least := "", min(len(word), min(len(word), 30)/3+2)
 	for _, k := range known {
 		if d := Distance(k, Clip(word, 100)); d < least && k != word {
 			best, least = k, d

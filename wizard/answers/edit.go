@@ -7,6 +7,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"coldreckon/strict"
 	"coldreckon/wizard/questions"
 )
 
@@ -322,8 +323,7 @@ func cut(in questions.Input, path string) questions.Input {
 
 // inputOf turns a sound node into an input.
 func inputOf(n *yaml.Node) questions.Input {
-	w := &walker{inputs: map[string]questions.Input{}}
-	in, _ := w.input(n, "", 0)
+	in, _ := (&walker{Reader: &strict.Reader{}}).input(n, "")
 	return in
 }
 

@@ -37,11 +37,8 @@ func Understand(b *economics.Boat, key string, in Input) (Answer, []Fault) {
 	}
 	row, ok := Find(key)
 	if !ok {
-		f := Fault{Line: in.Line, Column: in.Column, Key: quantity.Clip(key, 40), Found: "a key that means nothing here", Expected: "a key of the answers file"}
-		if near := Near(key); near != "" {
-			f.Hint = "did you mean " + near + "?"
-		}
-		return Answer{}, []Fault{f}
+		return Answer{}, []Fault{{Line: in.Line, Column: in.Column, Key: quantity.Clip(key, 40), Found: "a key that means nothing here",
+			Expected: "a key of the answers file", Hint: DidYouMean(key)}}
 	}
 	if n := len(in.Text); n > longestAnswer {
 		return Answer{}, []Fault{{Line: in.Line, Column: in.Column, Key: key, Found: fmt.Sprintf("a text of %d bytes", n), Expected: fmt.Sprintf("at most %d", longestAnswer)}}

@@ -1,48 +1,13 @@
 package questions
 
 import (
-	"fmt"
-	"strings"
-
 	"coldreckon/economics/quantity"
+	"coldreckon/strict"
 )
 
 // Fault is one thing wrong with the answers, with its place when it was read
 // from a file.
-type Fault struct {
-	File   string // "" when not from a file
-	Line   int    // from 1; 0 when not known
-	Column int    // from 1; 0 when not known
-	Key    string // the answers key, or "" for the file as a whole
-
-	Found    string // in words, to follow "found"
-	Expected string // in words, to follow "expected"; "" when nothing else could stand there
-	Hint     string // a way out in words, or ""
-}
-
-// Error gives the fault as one line: place, key, what was found, what is
-// expected. The hint is left to the caller, who prints it on a line of its own.
-func (f Fault) Error() string {
-	var s strings.Builder
-	if f.File != "" {
-		s.WriteString(f.File + ":")
-		if f.Line > 0 {
-			fmt.Fprintf(&s, "%d:", f.Line)
-			if f.Column > 0 {
-				fmt.Fprintf(&s, "%d:", f.Column)
-			}
-		}
-		s.WriteString(" ")
-	}
-	if f.Key != "" {
-		s.WriteString(f.Key + ": ")
-	}
-	s.WriteString("found " + f.Found)
-	if f.Expected != "" {
-		s.WriteString(", expected " + f.Expected)
-	}
-	return s.String()
-}
+type Fault = strict.Fault
 
 // faultOf places a quantity's error at a key and an input.
 func faultOf(key string, in Input, err error) Fault {

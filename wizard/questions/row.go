@@ -147,9 +147,18 @@ func Find(key string) (row Row, ok bool) {
 // longestKey bounds what is compared: the longest key has some 40 bytes.
 const longestKey = 100
 
-// Near gives the key, or the group that keys begin with, that most resembles a
+// DidYouMean asks whether the key that most resembles a misspelt one was meant;
+// "" when none is near.
+func DidYouMean(key string) string {
+	if near := near(key); near != "" {
+		return "did you mean " + near + "?"
+	}
+	return ""
+}
+
+// near gives the key, or the group that keys begin with, that most resembles a
 // misspelt one; "" when none is near.
-func Near(key string) string {
+func near(key string) string {
 	if len(key) > longestKey {
 		return ""
 	}
