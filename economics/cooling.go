@@ -95,8 +95,13 @@ type aYear struct {
 // which cautions judge by.
 const warmShare = 0.02
 
-// average reads a tally of so many years; base is the same years without cooling.
+// average reads a tally of so many years; base is the boat's electricity in the
+// same years without cooling, which is all there is of it without a unit.
 func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear {
+	own := base
+	if p.unit != nil {
+		own = t
+	}
 	y := aYear{
 		nights:       float64(t.Nights) / years,
 		coldDays:     float64(t.ColdDays) / years,
@@ -110,13 +115,12 @@ func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear
 		errands:      float64(t.Errands) / years,
 		medicineKept: t.MedicineHoursOutside == 0,
 		unitWh:       t.UnitWh / years,
-		shoreKWh:     max(0, t.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
-		engineKWh:    max(0, t.EngineWh-base.EngineWh) / years / 1000,
-		wearKWh:      max(0, t.DrawnWh-base.DrawnWh) / years / 1000,
+		shoreKWh:     max(0, own.ShoreWh-base.ShoreWh+t.PullDownShoreWh) / years / 1000,
+		engineKWh:    max(0, own.EngineWh-base.EngineWh) / years / 1000,
 	}
 	// What is drawn beyond the boat's own need wears old and added batteries by
 	// their size.
-	drawn := max(0, t.DrawnWh-base.DrawnWh) / years / 1000
+	drawn := max(0, own.DrawnWh-base.DrawnWh) / years / 1000
 	added := 0.0
 	if all := p.boat.Power.Battery + p.fit.Battery; all > 0 {
 		added = float64(p.fit.Battery / all)
@@ -128,7 +132,7 @@ func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear
 	}
 	y.warmDays = y.nights * (1 - y.keptShare)
 	if usableWh > 0 {
-		y.lowestShare = t.LowestWh / usableWh
+		y.lowestShare = own.LowestWh / usableWh
 	}
 	y.warmestC, _ = t.WarmestC(warmShare)
 	for m, nights := range t.NightsBy {

@@ -116,11 +116,7 @@ func (p *proposal) live(f *Future, a *air, idle *idle, w *witness) aYear {
 		}
 		w.read(s.LimitC)
 	}
-	base := &tally // ice adds nothing to the boat's electricity
-	if p.unit != nil {
-		base = idle.of(p, &s, a)
-	}
-	return p.average(&tally, base, float64(len(a.years)), float64(s.Power.Bank.FullWh))
+	return p.average(&tally, idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh))
 }
 
 // idle remembers the boat's electricity without cooling, by what panel and

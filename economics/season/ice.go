@@ -13,14 +13,15 @@ import (
 // every hour at the food temperature of the hour's end; the chilling of a warm
 // box is thus paid in ice and takes its hours. Ice below freezing first warms
 // to 0 °C. Meltwater that is kept joins the box at 0 °C at the hour's end.
-// Without ice the box drifts.
+// Without ice the box drifts. Ice takes no electricity: what the boat's own
+// loads do to its battery is what Stores tells.
 func (s *Setup) Ice(air *Air, plan *IcePlan, t *Tally, trace *Trace) {
 	t.begin(s)
 	s.eachTrip(air, func(tr *tripRun) { s.iceTrip(tr, plan, t, trace) })
 }
 
 func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
-	b, walls := s.Power.fullBank(), s.walls()
+	walls := s.walls()
 	foodC, ice := s.setOutOnIce(tr, plan, t)
 	stowedC, meltKJ := s.Goods.StowedC, plan.meltKJPerKg()
 	perMeltKJ := 1 / meltKJ
@@ -37,7 +38,7 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 		leakWPerK := float64(walls.leak.Total())
 		var gainWh, cooledKJ, storedKJ, meltKg float64
 		for i := range d.hours {
-			a, h := &d.hours[i], clock(i)
+			a := &d.hours[i]
 			// Openings and the ice's film are reckoned at the last hour's food; the
 			// rest at this one's.
 			slope := leakWPerK
@@ -82,16 +83,14 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 				ice.waterKg += meltedKg
 			}
 
-			sup := s.Power.supplyAt(a, h, d.shore)
-			shoreW := b.step(sup, 0, t)
 			counted := i >= d.free
 			if d.waiting {
 				d.wait(i, foodC, s.LimitC)
 			}
 			t.hour(foodC, ice.kg > 0, counted)
 			if trace != nil {
-				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: h, Month: d.month, CabinC: a.cabinC, FoodC: foodC,
-					GainW: gainW, CooledW: takenKJ / 3.6, SunW: sup.sunW, ShoreW: shoreW, ChargeWh: b.wh,
+				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: clock(i), Month: d.month, CabinC: a.cabinC, FoodC: foodC,
+					GainW: gainW, CooledW: takenKJ / 3.6,
 					IceKg: ice.kg, WaterKg: ice.waterKg, MeltedKg: meltedKg, Counted: counted})
 			}
 		}
@@ -100,7 +99,6 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 		t.GainKJ += 3.6 * gainWh
 		t.CooledKJ += cooledKJ
 		t.StoredKJ += storedKJ
-		b.closeDay(s.Power.HouseW, 0, t)
 		t.endDay(d.month)
 	}
 	t.IceLostKg += ice.kg

@@ -33,7 +33,6 @@ func (o *oracle) ice(ice season.Icing) ([]season.Hour, account) {
 	s := &o.setup
 	sum := account{lowestWh: float64(s.Power.Bank.FullWh)}
 	o.walk(func(number int, trip season.Trip, firstDay int) {
-		b := bank{wh: float64(s.Power.Bank.FullWh)}
 		food, load := o.dayBefore(ice, trip, firstDay, &sum)
 		chilled := o.setOut(food)
 		for hour := range 24 * trip.Nights {
@@ -74,13 +73,11 @@ func (o *oracle) ice(ice season.Icing) ([]season.Hour, account) {
 				food = c * after / (c + 4.19*melted)
 				load.water += melted
 			}
-			var shoreW float64
-			b, shoreW = o.carry(b, a, 0, &sum)
 			chilled.look(o, hour, food)
 			sum.off = append(sum.off, load.kg == 0)
 			rows = append(rows, season.Hour{Trip: number, Hour: hour, Clock: a.clock, Month: a.month,
 				CabinC: a.cabinC, FoodC: food, GainW: gainW, CooledW: iceKJ / 3.6,
-				SunW: a.sunW, ShoreW: shoreW, ChargeWh: b.wh, IceKg: load.kg, WaterKg: load.water, MeltedKg: melted, Counted: hour >= chilled.free})
+				IceKg: load.kg, WaterKg: load.water, MeltedKg: melted, Counted: hour >= chilled.free})
 		}
 		sum.lostKg += load.kg
 		sum.boughtLostKg += load.bought

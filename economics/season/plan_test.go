@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"coldreckon/economics/climate"
+	"coldreckon/economics/energy"
 	"coldreckon/economics/season"
 )
 
@@ -203,7 +204,7 @@ func TestShoreNights(t *testing.T) {
 			c := sloop()
 			c.nights, c.tripNights, c.panelWp, c.engineHours, c.shore = [12]float64{6: 10}, tripNights, 0, 0, row.share
 			b := c.aboard(t)
-			x, rows := b.runIce(cubes())
+			x, rows := b.runUnit(unitOf(energy.Fan, energy.Thin, season.StartWarm))
 			got := ""
 			for i, h := range rows {
 				if h.Clock != 5 {

@@ -320,11 +320,10 @@ static double buy(const Day *d, int day, double kg, Tally *t) {
 
 static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 	double food = 0, kg = 0, leak = leakCabin + leakSea + leakEngine + leakDeck, perMelt = 1 / MELT_KJ;
-	Bank b = {0, 0, 0};
 	int day = 0;
 	for (int n = 0; n < nights; n++, hours += 24) {
 		const Day *d = &days[n];
-		if (d->starts) food = hours[0].cabin, kg = 0, day = 0, b = (Bank){fullWh, fullWh, 0};
+		if (d->starts) food = hours[0].cabin, kg = 0, day = 0;
 		Bag bag = bagOf(d, food);
 		kg = buy(d, day++, kg, t);
 		double gainWh = 0, cooledKJ = 0, storedKJ = 0, meltKg = 0;
@@ -351,8 +350,6 @@ static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 			storedKJ += heatKJ * (food - was);
 			gainWh += fixed - slope * food;
 			meltKg += melted;
-			Supply s = supplyAt(a, i < 12 ? i + NOON : i - NOON, d->shore);
-			step(&b, &s, 0, t);
 			examine(t, food, kg > 0, look(&bag, i, food));
 		}
 		t->gainBy[d->month] += gainWh;
@@ -360,7 +357,6 @@ static void iceYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 		t->gain += 3.6 * gainWh;
 		t->cooled += cooledKJ;
 		t->stored += storedKJ;
-		closeDay(&b, 0, t);
 		endDay(t, d);
 		if (d->left == 1) t->lostKg += kg;
 	}
