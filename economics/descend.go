@@ -29,6 +29,9 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 	}
 	best := -1
 	take := func(c int) {
+		if best >= 0 && !s.mayBeat(c, best) {
+			return
+		}
 		if l := s.priced(c); l.cold >= g.cold && l.cost < under {
 			best, under = c, l.cost
 		}
@@ -38,7 +41,7 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 		case !s.reaches(top, g.fails, s.hard):
 			s.ruleOut(top)
 		case best < 0:
-			take(top)
+			take(top) // what it uses bounds what all below it use
 			take(s.fall(top, allowed, g))
 		}
 	}
@@ -47,7 +50,7 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 		next := -1
 		for i := len(s.cells) - 1; i >= 0; i-- {
 			c := &s.cells[i]
-			if c.out || done[i] || c.work >= under || !allowed(c) || s.leastCost(i) >= under-1e-9 {
+			if c.out || done[i] || c.work >= under || !allowed(c) || s.leastCost(i) >= (1-trifle)*under {
 				continue
 			}
 			next = i
@@ -142,7 +145,7 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 	best := -1
 	for i := range s.cells {
 		c := &s.cells[i]
-		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= under) || s.failed != nil || !s.hopeful(i, g) {
+		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= (1-trifle)*under || !s.mayBeat(i, best)) || s.failed != nil || !s.hopeful(i, g) {
 			continue
 		}
 		if l := s.priced(i); l.cost < under && l.cold >= g.cold && s.reachesAlone(i, g.fails) {
@@ -159,7 +162,7 @@ func (s *searcher) betterNear(c int, allowed func(*cell) bool, g goal) int {
 		moved = false
 		for i := range s.cells {
 			o := &s.cells[i]
-			if !allowed(o) || !s.oneStep(&s.cells[c], o) || s.leastCost(i) >= s.priced(c).cost || !s.hopeful(i, g) {
+			if !allowed(o) || !s.oneStep(&s.cells[c], o) || s.leastCost(i) >= (1-trifle)*s.priced(c).cost || !s.mayBeat(i, c) || !s.hopeful(i, g) {
 				continue
 			}
 			l := s.priced(i)
@@ -192,8 +195,11 @@ func (s *searcher) hopeful(c int, g goal) bool {
 	return true
 }
 
-// reachesAlone is reaches without help from other cells.
+// reachesAlone is reaches without help from other cells, which ice cannot have.
 func (s *searcher) reachesAlone(c, allowed int) bool {
+	if s.option != IceOnly {
+		return s.reaches(c, allowed, s.hard)
+	}
 	l := s.look(c)
 	for n := 0; n < len(s.hard) && l.fails <= allowed; n += batch {
 		s.see(l, s.hard[n:min(n+batch, len(s.hard))])

@@ -20,6 +20,9 @@ const (
 	// one that works most often, where nothing reaches; and nearCold how much
 	// less of the days it may keep cold. Engineering judgement, from memory.
 	nearShare, nearCold = 0.05, 0.05
+	// A fit-out that saves less than this share on the cheapest known is not looked
+	// for. Engineering judgement, from memory.
+	trifle = 0.005
 	// Work is dropped while what is left stays within this share, or this sum,
 	// of the cheapest. Engineering judgement, from memory.
 	slackShare, slackMoney = 0.05, 10
@@ -75,6 +78,8 @@ type look struct {
 	// present cost and the mean share of days kept over it.
 	sampled    bool
 	cost, cold float64
+	// glanced is its cost as a glance at a few futures has it; 0 where none was cast.
+	glanced float64
 }
 
 func (l *look) works() int { return l.count - l.fails }
@@ -294,6 +299,30 @@ func (s *searcher) priced(c int) *look {
 	return l
 }
 
+// glance is how many futures of the sample tell whether a cell may be cheaper
+// than another, and glanceErrors by how many standard errors it must be shown not to be.
+const glance, glanceErrors = 16, 3
+
+// mayBeat tells whether a cell may cost less than one that is priced. A few
+// futures, the same for both, mostly show that it does not: from one cell to the
+// next the cost of use differs by nearly as much in each.
+func (s *searcher) mayBeat(c, best int) bool {
+	l, b := s.look(c), s.priced(best)
+	if l.sampled || len(s.sample) <= glance {
+		return s.priced(c).cost < b.cost
+	}
+	s.see(l, s.sample[:glance])
+	var sum, squares float64
+	for _, k := range s.sample[:glance] {
+		more := l.trials[k].Present - b.trials[k].Present
+		sum, squares = sum+more, squares+more*more
+	}
+	mean := sum / glance
+	deviation := math.Sqrt(max(0, squares/glance-mean*mean))
+	l.glanced = b.cost + mean
+	return mean < glanceErrors*deviation/math.Sqrt(glance)
+}
+
 // whole puts a cell to every future.
 func (s *searcher) whole(c int) *look {
 	l := s.look(c)
@@ -354,10 +383,13 @@ func (s *searcher) leastCost(c int) float64 {
 	least := 0.0
 	fit := &s.cells[c].fit
 	for _, l := range s.looks {
-		o := &s.cells[l.cell]
-		if l.sampled && l.cost-o.work > least && o.fit.ColdStart == fit.ColdStart && o.fit.IceShare == fit.IceShare &&
+		o, cost := &s.cells[l.cell], l.cost
+		if !l.sampled {
+			cost = l.glanced
+		}
+		if cost-o.work > least && o.fit.ColdStart == fit.ColdStart && o.fit.IceShare == fit.IceShare &&
 			o.fit.NoIceRuns == fit.NoIceRuns && s.above(o, &s.cells[c]) {
-			least = l.cost - o.work
+			least = cost - o.work
 		}
 	}
 	if s.option == IceOnly {

@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"reflect"
+	"strconv"
 	"testing"
 
 	"coldreckon/economics/heat"
@@ -120,21 +121,25 @@ func everyFitOut(t *testing.T, b *Boat, book *Book, option OptionID, futures int
 	return roomy, any, most, len(all)
 }
 
-// searchBoats is how many boats the search is tried on: few, or more where
-// COLDRECKON_LONG is set.
-func searchBoats() int {
-	if os.Getenv("COLDRECKON_LONG") != "" {
-		return 40
+// searchTried is on how many boats the search is tried, and in how many futures:
+// few, or more where COLDRECKON_LONG is set, which may give the number of boats.
+func searchTried() (boats, futures int) {
+	long := os.Getenv("COLDRECKON_LONG")
+	if long == "" {
+		return 12, 40
 	}
-	return 12
+	if n, err := strconv.Atoi(long); err == nil && n > 1 {
+		return n, 80
+	}
+	return 40, 80
 }
 
 // The search against every fit-out there is, on boats with a few pieces of
 // work in a few sizes each: it reaches whenever one of them does, within 1 % of
 // the cheapest. A limit on what may be spent changes nothing.
 func TestSearchAgainstEveryFitOut(t *testing.T) {
-	const futures = 40
-	boats, book := searchBoats(), testBook()
+	boats, futures := searchTried()
+	book := testBook()
 	var reachable, exact, evaluated, most int
 	for seed := range uint64(boats) {
 		option := SmallUnit
@@ -173,7 +178,7 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 		}
 		if !fit.Reached {
 			// Which comes nearest is judged in a quarter of the futures, here ten.
-			if got := int(math.Round(fit.SearchWorks * futures)); float64(got) < float64(works)-(nearShare+0.1)*futures-1e-9 {
+			if got := int(math.Round(fit.SearchWorks * float64(futures))); float64(got) < float64(works)-(nearShare+0.1)*float64(futures)-1e-9 {
 				t.Errorf("boat %d, %s: the nearest works in %d of %d, another in %d", 60+seed, option, got, futures, works)
 			}
 			continue
@@ -198,8 +203,8 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 // Neither the seed nor the number of futures changes the work that is proposed.
 func TestSettingsChangeNoWork(t *testing.T) {
 	settings := []Settings{{Futures: 20, Seed: 1}, {Futures: 60, Seed: 2}}
-	boats := max(1, searchBoats()/50)
-	if boats > 1 {
+	boats, _ := searchTried()
+	if boats = max(1, boats/50); boats > 1 {
 		for seed := uint64(1); seed <= 5; seed++ {
 			settings = append(settings, Settings{Futures: []int{200, 1000, 2000, 3000, 5000}[seed-1], Seed: seed})
 		}
