@@ -317,7 +317,7 @@ func boxUnit(sys quantity.System) string {
 // onPaper is a row as the worksheet asks it.
 func onPaper(row questions.Row, sys quantity.System, currency string) forms.Question {
 	q := forms.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row)}
-	if row.When != nil {
+	if ofOwnGround(row) {
 		q.Topic = row.Label
 	}
 	blanks := row.Blanks(sys, currency)

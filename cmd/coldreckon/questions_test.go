@@ -178,7 +178,7 @@ func TestReferencePages(t *testing.T) {
 				if err := reference(questions.All(), sys, "$", bookOf(t)).Draw(r); err != nil {
 					t.Fatal(err)
 				}
-				checkSheets(t, r, 12)
+				checkSheets(t, r, 13)
 				checkFile(t, "--format", "pdf", "--units", string(sys), "--paper", string(p))
 			})
 		}

@@ -9,10 +9,10 @@ import (
 )
 
 const (
-	numberWidth = 7.0
-	answerWidth = 58.0 // of the right half, for boxes and squares
-	toAnswer    = 4.0  // from the question
-	rowPad      = 0.7  // above and below a row
+	numberWidth = 6.0
+	answerWidth = 52.0 // of the right half, for boxes and squares
+	toAnswer    = 3.0  // from the question
+	rowPad      = 0.4  // above and below a row
 	boxWidth    = 30.0 // of a single figure
 	boxGap      = 1.4
 	boxesAcross = 6   // boxes in a line: half a year of months
@@ -26,7 +26,7 @@ const (
 var (
 	asks  = sheet.Type{Size: layout.Cell.Size}
 	marks = sheet.Type{Size: 8.5} // words to tick
-	keys  = small.In(sheet.Italic).To(sheet.Right)
+	keys  = names.In(sheet.Italic).To(sheet.Right)
 	names = sheet.Type{Size: 7, Grey: sheet.Dark}
 )
 
