@@ -77,7 +77,7 @@ import "testing"
 //	Even     small: whatever the nights 218.4 - 35.91 + 20 = 202.5, ice 14; a night 0.2652, ice 20.42: 9.35 nights
 //	Even     larger: whatever the nights 490.1 - 80.81 + 65 = 474.3, ice 14; a night 0.2635, ice 20.42: 22.8 nights
 func TestDunlinByHand(t *testing.T) {
-	sheet := figuresOf(t, "dunlin")
+	sheet := fewFutures(t, "dunlin")
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 118},
 		{"box/ua_drawn_w_per_k", 2.018},

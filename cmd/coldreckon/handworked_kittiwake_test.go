@@ -64,7 +64,7 @@ import "testing"
 //	Even     larger: whatever the nights 656.1 - 123.2 + 67.5 = 600.4, ice 36.7;
 //	           a night 0.4642, ice 12.16: 48.2 nights
 func TestKittiwakeByHand(t *testing.T) {
-	sheet := figuresOf(t, "kittiwake")
+	sheet := runOf(t, "kittiwake").sheet
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 110},
 		{"box/ua_drawn_w_per_k", 1.373},

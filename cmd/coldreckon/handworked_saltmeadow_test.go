@@ -62,7 +62,7 @@ import "testing"
 //	Even     small: whatever the nights 274.6 - 111.6 + 24 = 187, ice 6.53; a night 0.24, ice 4.918: 38.6 nights
 //	Even     larger: whatever the nights 673.7 - 155.5 + 75 = 593.2, ice 6.53; a night 0.2205, ice 4.918: 125 nights
 func TestSaltmeadowByHand(t *testing.T) {
-	sheet := figuresOf(t, "saltmeadow")
+	sheet := runOf(t, "saltmeadow").sheet
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 207.7},
 		{"box/ua_drawn_w_per_k", 0.8781},

@@ -1,13 +1,12 @@
 package main
 
 import (
-	"bytes"
-	"encoding/json"
 	"math"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
+
+	"coldreckon/economics"
 )
 
 // Each sample has a page of arithmetic in a file of its own, worked on paper
@@ -103,20 +102,15 @@ func neverEven(t *testing.T, sheet any) {
 	}
 }
 
-// figuresOf runs the program's own command on a sample. The figures as told
-// rest on typical inputs, so that a few futures do.
-func figuresOf(t *testing.T, sample string) any {
+// fewFutures gives the figures of a sample as 40 futures find them: the page was
+// worked with the work that these choose, and all of them choose a little less.
+func fewFutures(t *testing.T, sample string) any {
 	t.Helper()
-	var stdout, stderr bytes.Buffer
-	args := []string{"figures", "sample:" + sample, "--json", "--futures", "40"}
-	if code := Main(args, func(string) string { return "" }, os.Stdin, &stdout, &stderr); code != exitDone {
-		t.Fatalf("exit %d: %s", code, stderr.String())
-	}
-	var sheet any
-	if err := json.Unmarshal(stdout.Bytes(), &sheet); err != nil {
+	r, err := newRun(sample, economics.Settings{Futures: 40, Seed: 1})
+	if err != nil {
 		t.Fatal(err)
 	}
-	return sheet
+	return r.sheet
 }
 
 // figureAt follows a path of keys through the printed JSON. Of a list it takes

@@ -64,7 +64,7 @@ import "testing"
 //	Even     small: a night 0.0596, and ice 0: never
 //	Even     larger: a night 0.0579, and ice 0: never
 func TestTurnstoneByHand(t *testing.T) {
-	sheet := figuresOf(t, "turnstone")
+	sheet := runOf(t, "turnstone").sheet
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 45},
 		{"box/ua_drawn_w_per_k", 0.4955},

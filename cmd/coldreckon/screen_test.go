@@ -18,9 +18,9 @@ var screens = []int{360, 768, 1280}
 
 // webPages are the commands whose HTML is shown.
 var webPages = map[string][]string{
-	"report":    {"report", "sample:dunlin"},
-	"metric":    {"report", "sample:kittiwake"},
-	"compare":   {"compare", "sample:dunlin", "sample:saltmeadow"},
+	"report":    {"report", "sample:dunlin", "--futures", "20"},
+	"metric":    {"report", "sample:turnstone", "--futures", "20"},
+	"compare":   {"compare", "sample:turnstone", "sample:sandpiper", "--futures", "20"},
 	"handout":   {"handout", "chesapeake-bay"},
 	"box tests": {"boxtest"},
 	"questions": {"questions"},

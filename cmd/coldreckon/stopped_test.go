@@ -15,37 +15,58 @@ import (
 	"time"
 )
 
+// reportOver is the command that writes a quick report over a file.
+func reportOver(name string) *exec.Cmd {
+	c := exec.Command("coldreckon", "report", "sample:turnstone", "--futures", "20", "-o", name)
+	c.Env = append(os.Environ(), "SOURCE_DATE_EPOCH=1750000000")
+	return c
+}
+
+// overOld writes a report over an old one once: it gives the old one, which is of
+// the program's own as it replaces no other, the new one, and how long that took.
+func overOld(t *testing.T, name string) (old, whole []byte, took time.Duration) {
+	t.Helper()
+	if err := exec.Command("coldreckon", "boxtest", "-o", name).Run(); err != nil {
+		t.Fatal(err)
+	}
+	old, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	start := time.Now()
+	if err := reportOver(name).Run(); err != nil {
+		t.Fatal(err)
+	}
+	took = time.Since(start)
+	if whole, err = os.ReadFile(name); err != nil || bytes.Equal(old, whole) {
+		t.Fatalf("the old report was not replaced, %v", err)
+	}
+	return old, whole, took
+}
+
+// moments are at how many times of a run it is stopped.
+func moments() int {
+	if longRun() {
+		return 24
+	}
+	return 6
+}
+
 // Stopped by a signal at any moment, from the first to the last, the program
 // ends as interrupted or as done, with the old report or the new one, and
 // leaves nothing beside it.
 func TestStoppedWhileWriting(t *testing.T) {
 	for _, stop := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		t.Run(stop.String(), func(t *testing.T) {
-			t.Parallel()
 			folder := t.TempDir()
 			name := filepath.Join(folder, "report.pdf")
-			old := []byte("an old report")
-			report := func() *exec.Cmd {
-				c := exec.Command("coldreckon", "report", "sample:dunlin", "--futures", "20", "-o", name)
-				c.Env = append(os.Environ(), "SOURCE_DATE_EPOCH=1750000000")
-				return c
-			}
-			start := time.Now()
-			if err := report().Run(); err != nil {
-				t.Fatal(err)
-			}
-			took := time.Since(start)
-			whole, err := os.ReadFile(name)
-			if err != nil {
-				t.Fatal(err)
-			}
-			const moments = 12
-			deaf := 0
+			old, whole, took := overOld(t, name)
+			moments, deaf := moments(), 0
 			for i := range moments {
 				if err := os.WriteFile(name, old, 0o644); err != nil {
 					t.Fatal(err)
 				}
-				c := report()
+				c := reportOver(name)
 				var said bytes.Buffer
 				c.Stderr = &said
 				if err := c.Start(); err != nil {
@@ -53,7 +74,7 @@ func TestStoppedWhileWriting(t *testing.T) {
 				}
 				// Until the program listens, a signal ends it as it ends any
 				// program: that may be seen, but not often.
-				time.Sleep(took/4 + took*time.Duration(i)/moments)
+				time.Sleep(took/4 + took*time.Duration(i)/time.Duration(moments))
 				c.Process.Signal(stop)
 				c.Wait()
 				got, err := os.ReadFile(name)

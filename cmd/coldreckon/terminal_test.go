@@ -269,33 +269,18 @@ func TestNoPDFToATerminal(t *testing.T) {
 
 // Killed at any moment, the program leaves the old report or the new one.
 func TestKilledWhileWriting(t *testing.T) {
-	folder := t.TempDir()
-	name := filepath.Join(folder, "report.pdf")
-	old := []byte("an old report")
-	start := time.Now()
-	report := func() *exec.Cmd {
-		c := exec.Command("coldreckon", "report", "sample:dunlin", "--futures", "20", "-o", name)
-		c.Env = append(os.Environ(), "SOURCE_DATE_EPOCH=1750000000")
-		return c
-	}
-	if err := report().Run(); err != nil {
-		t.Fatal(err)
-	}
-	took := time.Since(start)
-	whole, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	const moments = 12
+	name := filepath.Join(t.TempDir(), "report.pdf")
+	old, whole, took := overOld(t, name)
+	moments := moments()
 	for i := range moments {
 		if err := os.WriteFile(name, old, 0o644); err != nil {
 			t.Fatal(err)
 		}
-		c := report()
+		c := reportOver(name)
 		if err := c.Start(); err != nil {
 			t.Fatal(err)
 		}
-		time.Sleep(took * time.Duration(i+1) / moments)
+		time.Sleep(took * time.Duration(i+1) / time.Duration(moments))
 		c.Process.Kill()
 		c.Wait()
 		if got, err := os.ReadFile(name); err != nil || !bytes.Equal(got, old) && !bytes.Equal(got, whole) {

@@ -1,0 +1,79 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"os"
+	"strings"
+	"sync"
+	"testing"
+
+	"coldreckon/economics"
+)
+
+// A sampleRun is one sample reckoned once for all tests that look at it, with its
+// figures as data and its whole report as Markdown, which keeps a cell in one
+// piece where plain text folds it.
+type sampleRun struct {
+	sheet  map[string]any
+	report string
+	full   bool // with the futures that the command draws
+}
+
+// manyNights are the samples that take seconds with all futures: unless the
+// long run is wanted they get the quick look, at the same futures as far as it goes.
+var manyNights = map[string]bool{"kittiwake": true, "saltmeadow": true}
+
+const quickLook = 100
+
+// longRun reports whether what takes minutes is wanted too.
+func longRun() bool { return os.Getenv("COLDRECKON_LONG") != "" }
+
+// runs has each sample's run, made when it is first asked for.
+var runs = func() map[string]func() (sampleRun, error) {
+	of := map[string]func() (sampleRun, error){}
+	for _, name := range sampleNames() {
+		of[name] = sync.OnceValues(func() (sampleRun, error) {
+			set := economics.DefaultSettings
+			if manyNights[name] && !longRun() {
+				set.Futures = quickLook
+			}
+			return newRun(name, set)
+		})
+	}
+	return of
+}()
+
+func newRun(name string, set economics.Settings) (sampleRun, error) {
+	none := func(string) string { return "" }
+	var page bytes.Buffer
+	out := surroundings{env: none, stdin: strings.NewReader(""), stdout: &page, stderr: &page}
+	by := reckoner{settings: set}
+	ctx := context.Background()
+	found, err := by.reckon(ctx, out, samplePrefix+name)
+	if err != nil {
+		return sampleRun{}, err
+	}
+	data, err := figuresJSON(found.figuresInput())
+	if err != nil {
+		return sampleRun{}, err
+	}
+	r := sampleRun{full: set == economics.DefaultSettings}
+	if err := json.Unmarshal(data, &r.sheet); err != nil {
+		return sampleRun{}, err
+	}
+	err = writeReport(ctx, out, found, &printer{format: "md", date: "2026-04-01"}, true)
+	r.report = page.String()
+	return r, err
+}
+
+// runOf gives the run of a sample.
+func runOf(t *testing.T, name string) sampleRun {
+	t.Helper()
+	r, err := runs[name]()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
