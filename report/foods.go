@@ -44,14 +44,14 @@ func (a author) keepers() []layout.Block {
 			n = len(sources)
 			sources = append(sources, k.Source)
 		}
-		t.Rows = append(t.Rows, []string{k.Name, band, words.Local(advice, a.r.Boat.Units), fmt.Sprint(n + 1)})
+		t.Rows = append(t.Rows, []string{k.Name, band, advice, fmt.Sprint(n + 1)})
 	}
 	for i := range sources {
 		sources[i] = fmt.Sprintf("(%d) %s", i+1, sources[i])
 	}
 	cannot := layout.List{Mark: layout.Dash, Fine: true}
 	for _, c := range a.foods.CannotDo() {
-		cannot.Items = append(cannot.Items, layout.Item{Text: words.Capital(words.Local(c.Text, a.r.Boat.Units)), Source: c.Source})
+		cannot.Items = append(cannot.Items, layout.Item{Text: words.Capital(c.Text), Source: c.Source})
 	}
 	out = append(out, t, layout.Para{Style: layout.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + strings.Join(sources, "; ") + "."})
 	return append(out, layout.Heading{Level: 2, Text: "What dry stores cannot do"}, cannot)

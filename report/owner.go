@@ -43,7 +43,7 @@ func Owner(in Input) ([]byte, error) {
 }
 
 func (in Input) info() sheet.Info {
-	return sheet.Info{Author: "coldreckon " + in.Version, Lang: in.language(), Date: in.Date, Paper: in.Paper}
+	return sheet.Info{Author: "coldreckon " + in.Version, Lang: in.Reckoning.Boat.Units.Language(), Date: in.Date, Paper: in.Paper}
 }
 
 // OwnerHTML gives the owner's report as one HTML file. Errors: a fact that a
@@ -85,16 +85,9 @@ func Findings(r *economics.Reckoning, pack rules.Pack) ([]rules.Finding, error) 
 	}
 	found, err := pack.Judge(sets...)
 	for i := range found {
-		found[i].Text = words.Local(found[i].Text, r.Boat.Units)
+		found[i].Text = quantity.Local(found[i].Text, r.Boat.Units)
 	}
 	return found, err
-}
-
-func (in Input) language() string {
-	if in.Reckoning.Boat.Units == quantity.US {
-		return "en-US"
-	}
-	return "en-GB"
 }
 
 // author puts one report together.
@@ -184,7 +177,8 @@ func (a author) document(set ...setting) layout.Document {
 }
 
 func (a author) blank() layout.Document {
-	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot(), Margins: margins}
+	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot(), Margins: margins,
+		Words: func(text string) string { return quantity.Local(text, a.r.Boat.Units) }}
 }
 
 // margins leave room for the running head and foot, mm.

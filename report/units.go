@@ -96,7 +96,7 @@ func (a author) setPoints() []layout.Block {
 	if a.v.Unit() != u.ID {
 		u = a.r.Units[1]
 	}
-	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.16}, {Head: words.Local("Listeria grows, against 5 °C (41 °F)", a.r.Boat.Units), Share: 0.32}, {Head: "Good for"}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.16}, {Head: "Listeria grows, against 5 °C (41 °F)", Share: 0.32}, {Head: "Good for"}}}
 	for _, p := range u.SetPoints {
 		use := "all chilled food"
 		if !p.Perishables {
@@ -109,6 +109,6 @@ func (a author) setPoints() []layout.Block {
 	}
 	return []layout.Block{layout.Kept{
 		layout.Heading{Level: 2, Text: "What another temperature would take, with " + words.In(u.ID)}, t,
-		layout.Para{Style: layout.Small, Text: words.Local("Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe. A warmer box saves little electricity and spoils food sooner: 5 °C (41 °F) is the warmest for food that may spoil.", a.r.Boat.Units)},
+		layout.Para{Style: layout.Small, Text: "Growth after FDA and USDA FSIS, 2003. It compares temperatures and says nothing of how many days food is safe. A warmer box saves little electricity and spoils food sooner: 5 °C (41 °F) is the warmest for food that may spoil."},
 	}}
 }

@@ -73,7 +73,7 @@ func (t *talk) line(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
 	filled := t.filled()
-	q := Question{Why: why, Text: t.place(row.Key) + row.Ask, Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
+	q := Question{Why: why, Text: t.place(row.Key) + t.wording(row), Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
 	if standing {
 		q.Enter = "keeps " + t.standing(row)
 	}
@@ -230,7 +230,7 @@ func (t *talk) pick(row questions.Row, why string, replies []reply) (string, err
 	for i, r := range replies {
 		choices[i] = r.Choice
 	}
-	q := Question{Why: why, Text: t.place(row.Key) + row.Ask, Help: row.Help, Search: len(replies) > mostMatches}
+	q := Question{Why: why, Text: t.place(row.Key) + t.wording(row), Help: row.Help, Search: len(replies) > mostMatches}
 	i, err := t.Prompter.Choose(t.ctx, q, choices, enter)
 	switch {
 	case err != nil:

@@ -231,7 +231,7 @@ func (t *talk) aboard() error {
 		on  string // the row to ask on
 	}{
 		{Choice{Label: "a lithium battery", Also: []string{"lithium"}}, "safety.lithium", ""},
-		{Choice{Label: "gasoline or cooking gas", Also: []string{"petrol", "gas", "propane", "lpg"}}, "", "safety.fuel_vapour_space"},
+		{Choice{Label: "petrol or cooking gas", Also: []string{"petrol", "gasoline", "gas", "propane", "lpg"}}, "", "safety.fuel_vapour_space"},
 		{Choice{Label: "children, guests' children too", Also: []string{"children", "kids", "child"}}, "safety.children", "safety.latch_opens_inside"},
 		{Choice{Label: "fish you catch", Also: []string{"fish", "catch"}}, "safety.fish", ""},
 		{Choice{Label: "dry ice"}, "safety.dry_ice", ""},

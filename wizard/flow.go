@@ -51,6 +51,7 @@ func Run(ctx context.Context, opts Options) error {
 			return r, err
 		}
 	}
+	t.Prompter = local{t.Prompter, func() quantity.System { return t.File.Told().Units }}
 	t.greet()
 	if t.complete() && !t.All {
 		change, err := t.mayChange()

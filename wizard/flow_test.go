@@ -72,7 +72,7 @@ func TestConversations(t *testing.T) {
 		{
 			name: "help at a line, at a choice and at a list to tick",
 			script: lines([]line{{"Which units", "?"}, {"us in North America", "metric"}}, essentials[1:4],
-				[]line{{"What must be cold", "?"}, {"leftovers need 40 °F", "6"}, {`"6" is none of these.`, "drinks"}, {"usual tins", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
+				[]line{{"What must be cold", "?"}, {"leftovers need 4 °C (40 °F)", "6"}, {`"6" is none of these.`, "drinks"}, {"usual tins", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
 					{"How thick", "40"}, {"10 kg, a day and a half", "10 kg lasts 36 hours in june"}, {"pay for ice", "1.20/kg"}},
 				essentials[10:], []line{{firstSay, "?"}, {"Count guests", "none"}, {goingBy, "?"}, {"change what you know better", ""}}),
 			told: map[string]string{"units": "metric", "box.volume": "90 L", "box.foam": "40 mm", "food.cool_is_enough": "yes", "food.must_be_cold_share": "10 %",
@@ -169,7 +169,7 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name: "what is ticked is asked on",
-			script: lines(essentials, []line{{aboardAsked, "gasoline, children and 10"}, {"gas vapour reach", "no"}, {"pushed open from inside", "<"},
+			script: lines(essentials, []line{{aboardAsked, "gasoline, children and 10"}, {"gas vapor reach", "no"}, {"pushed open from inside", "<"},
 				{aboardAsked, "3, 10"}, {"pushed open from inside", "yes"}, {goingBy, ""}}),
 			told: map[string]string{"safety.children": "yes", "safety.latch_opens_inside": "yes", "safety.co_alarm": "yes", "safety.fuel_vapour_space": "no", "safety.dry_ice": "no", "food.vulnerable": "no"},
 		},
@@ -311,7 +311,7 @@ func TestAll(t *testing.T) {
 			if !row.Asked(boat) || row.Key == worthKey {
 				continue
 			}
-			i := strings.Index(said[place:], unwrapped(row.Ask))
+			i := strings.Index(said[place:], unwrapped(quantity.Local(row.Ask, boat.Units)))
 			if expected := differ || row.Group != questions.OfFaces; (i >= 0) != expected {
 				t.Fatalf("%s was asked in its place: %v, expected %v", row.Key, i >= 0, expected)
 			}

@@ -40,7 +40,7 @@ var owners = []struct {
 		{"Which units", "us"}, {"Where do you cruise", "maine"}, {"When do you sleep aboard", "weekends in summer plus July, shop every other day, trips of 2 nights"},
 		{"How many of you", "two of us"}, {"What must be cold", "4"}, {"How would you eat", "usual tins"}, {"How much does the ice box hold", "about 3.9 cubic feet"},
 		{"How thick is the foam", "2 in"}, {"How long does ice last", "two bags last two days in July"}, {"What do you pay for ice", "$4 a bag"}, {"How heavy is one bag", "10"},
-		{"battery for lights", "90"}, {"How many watts of solar", "none"}, {"would you spend", "$600"}, {"would you pay for", "$3 to $6"}, {"for safety", "2, 4, 10"}, {"gas vapour reach", "no"},
+		{"battery for lights", "90"}, {"How many watts of solar", "none"}, {"would you spend", "$600"}, {"would you pay for", "$3 to $6"}, {"for safety", "2, 4, 10"}, {"gas vapor reach", "no"},
 	}},
 	{"live-aboard", []line{
 		{"Which units", "us"}, {"Where do you cruise", "windward"}, {"When do you sleep aboard", "live aboard; shop every 5 days; never plugged in"},

@@ -72,12 +72,12 @@ func (s scale) of(w worth) float64 {
 }
 
 // why tells why a question is asked.
-func (s scale) why(w worth, currency string) string {
+func (s scale) why(w worth, b *economics.Boat) string {
 	switch {
 	case w.money >= s.money:
-		return fmt.Sprintf("This could move the answer: worth about %s a year to know.", quantity.FormatMoney(rounded(w.money), currency))
+		return fmt.Sprintf("This could move the answer: worth about %s a year to know.", quantity.FormatMoney(rounded(w.money), b.Currency))
 	case s.of(w) >= 1:
-		return fmt.Sprintf("This could move the price of a cold day: from %s to %s.", price(w.prices[0], currency), price(w.prices[1], currency))
+		return fmt.Sprintf("This could move the price of a %s day: from %s to %s.", coldOrCool(b), price(w.prices[0], b.Currency), price(w.prices[1], b.Currency))
 	}
 	return "This one only sharpens the figures."
 }

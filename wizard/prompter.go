@@ -3,6 +3,8 @@ package wizard
 import (
 	"context"
 	"errors"
+
+	"coldreckon/economics/quantity"
 )
 
 // What a prompter answers instead of an answer.
@@ -64,4 +66,31 @@ func (c Choice) shown() string {
 		return c.Label
 	}
 	return c.Label + " - " + c.Note
+}
+
+// local is a Prompter that says everything in the words of the owner's units.
+type local struct {
+	Prompter
+	units func() quantity.System
+}
+
+func (l local) words(text string) string { return quantity.Local(text, l.units()) }
+
+func (l local) question(q Question) Question {
+	q.Why, q.Text, q.Enter, q.Help = l.words(q.Why), l.words(q.Text), l.words(q.Enter), l.words(q.Help)
+	return q
+}
+
+func (l local) Say(text string) { l.Prompter.Say(l.words(text)) }
+
+func (l local) Line(ctx context.Context, q Question) (string, error) {
+	return l.Prompter.Line(ctx, l.question(q))
+}
+
+func (l local) Choose(ctx context.Context, q Question, choices []Choice, enter int) (int, error) {
+	said := make([]Choice, len(choices))
+	for i, c := range choices {
+		said[i] = Choice{l.words(c.Label), l.words(c.Note), append([]string{c.Label}, c.Also...), l.words(c.Heading)}
+	}
+	return l.Prompter.Choose(ctx, l.question(q), said, enter)
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
@@ -22,11 +23,11 @@ func (t *talk) taste(row questions.Row) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
 	money := func(v float64) string { return quantity.FormatMoney(quantity.Money(v), r.Boat.Currency) }
-	q := Question{Text: row.Ask + " Count the dearer food it spares you.", Help: row.Help, Enter: "if you don't know: the answer stays a rule"}
+	q := Question{Text: t.wording(row) + " Count the dearer food it spares you.", Help: row.Help, Enter: "if you don't know: the answer stays a rule"}
 	if price := t.outlook(r).price; price > 0 && !math.IsInf(price, 1) {
 		low, high := handy(price/1.6), handy(price*1.6)
-		q.Text = fmt.Sprintf("A day with cold food would cost you about %s, for all of you. What would you pay for it, against a day on food that keeps? "+
-			"Count the dearer food it spares you. Would %s be right, or %s? A sum of your own or a range will do.", money(handy(price)), money(low), money(high))
+		q.Text = fmt.Sprintf("A day with %s food would cost you about %s, for all of you. What would you pay for it, against a day on food that keeps? "+
+			"Count the dearer food it spares you. Would %s be right, or %s? A sum of your own or a range will do.", coldOrCool(&boat), money(handy(price)), money(low), money(high))
 	}
 	if standing {
 		q.Enter = "keeps " + t.standing(row)
@@ -65,4 +66,21 @@ func handy(amount float64) float64 {
 		}
 	}
 	return best
+}
+
+// coldOrCool names the days that an owner goes by.
+func coldOrCool(b *economics.Boat) string {
+	if b.CoolDecides() {
+		return "cool"
+	}
+	return "cold"
+}
+
+// wording is the question of a row, of the days that the owner goes by.
+func (t *talk) wording(row questions.Row) string {
+	boat := t.File.Told()
+	if row.Key == worthKey || row.Key == "food.cold_days_wanted" {
+		return strings.Replace(row.Ask, "cold", coldOrCool(&boat), 1)
+	}
+	return row.Ask
 }

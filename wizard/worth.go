@@ -47,7 +47,7 @@ func (t *talk) weigh() (visit, error) {
 		return visit{}, nil
 	}
 	t.sharpened++
-	return visit{best.key, t.because(s.why(best.worth, r.Boat.Currency))}, nil
+	return visit{best.key, t.because(s.why(best.worth, &r.Boat))}, nil
 }
 
 // because adds to why a question is asked how to have no more of them, once.

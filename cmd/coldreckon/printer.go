@@ -20,8 +20,9 @@ type printer struct {
 	formats []string // those on offer; the first is taken when nothing tells another
 
 	file, format, paper, date string
-	force                     bool // write over what another program wrote
-	large                     bool // large print
+	force                     bool            // write over what another program wrote
+	large                     bool            // large print
+	units                     quantity.System // of its reader, once info is known
 }
 
 // extensions are the formats that the end of a file's name stands for.
@@ -125,6 +126,7 @@ func (p *printer) otherEnding() string {
 
 // document prints a document in the format settled on.
 func (p *printer) document(doc layout.Document, info sheet.Info) ([]byte, error) {
+	doc.Words = func(text string) string { return quantity.Local(text, p.units) }
 	if p.large {
 		doc.Enlarged = largePrint
 	}
@@ -155,8 +157,9 @@ func (p *printer) sheet(sys quantity.System) sheet.Paper {
 
 // info describes a PDF that sets its own title.
 func (p *printer) info(out surroundings, sys quantity.System) (sheet.Info, error) {
+	p.units = sys
 	day, err := p.day(out)
-	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: "en", Date: day, Paper: p.sheet(sys)}, err
+	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: sys.Language(), Date: day, Paper: p.sheet(sys)}, err
 }
 
 // footOf is what stands at the foot of each page: what made it, and when.

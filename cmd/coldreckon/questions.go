@@ -316,9 +316,9 @@ func boxUnit(sys quantity.System) string {
 
 // onPaper is a row as the worksheet asks it.
 func onPaper(row questions.Row, sys quantity.System, currency string) forms.Question {
-	q := forms.Question{Key: row.Key, Ask: row.Ask, Help: helpOnPaper(row)}
+	q := forms.Question{Key: row.Key, Ask: quantity.Local(row.Ask, sys), Help: quantity.Local(helpOnPaper(row), sys)}
 	if ofOwnGround(row) {
-		q.Topic = row.Label
+		q.Topic = quantity.Local(row.Label, sys)
 	}
 	blanks := row.Blanks(sys, currency)
 	if len(blanks) == 12 && blanks[0].Unit != "" { // the boxes are too small for it
@@ -348,7 +348,7 @@ func onPaper(row questions.Row, sys quantity.System, currency string) forms.Ques
 			break
 		}
 		for _, o := range row.Options {
-			q.Ticks = append(q.Ticks, o.Label)
+			q.Ticks = append(q.Ticks, quantity.Local(o.Label, sys))
 		}
 	}
 	if row.None != "" {

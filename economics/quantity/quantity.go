@@ -119,6 +119,14 @@ const (
 	US     System = "us"     // cu ft, lb, in, °F
 )
 
+// Language is that of its owners' documents, by BCP 47.
+func (s System) Language() string {
+	if s == US {
+		return "en-US"
+	}
+	return "en-GB"
+}
+
 // Tri is the answer to a yes-or-no question that may also be "don't know".
 type Tri string
 

@@ -186,7 +186,7 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 		if f.Grade != rules.Stop {
 			continue
 		}
-		s := Stop{ID: f.ID, Text: words.Local(f.Text, e.Boat.Units)}
+		s := Stop{ID: f.ID, Text: quantity.Local(f.Text, e.Boat.Units)}
 		if len(f.Options) < len(economics.Options) {
 			s.Options = f.Options
 		}

@@ -6,7 +6,6 @@ import (
 
 	"coldreckon/economics/quantity"
 	"coldreckon/report/forms"
-	wording "coldreckon/report/words"
 	"coldreckon/rules"
 )
 
@@ -45,7 +44,7 @@ var leftOut = []string{"food-over-8c", "food-over-10c", "cold-gap-ice", "cold-ga
 func checklist(pack rules.Pack, sys quantity.System) ([]forms.Check, error) {
 	text := map[string]string{}
 	for _, c := range pack.Cautions {
-		text[c.ID] = wording.Local(c.Text, sys)
+		text[c.ID] = quantity.Local(c.Text, sys)
 	}
 	var out []forms.Check
 	for _, c := range checks {

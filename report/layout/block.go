@@ -13,6 +13,9 @@ type Document struct {
 	// Enlarged sets everything so many times as large, 1 or more, as for large
 	// print; 0 is 1.
 	Enlarged float64
+	// Words puts a text into the reader's words, all but sources; nil leaves
+	// them as they are.
+	Words func(string) string
 }
 
 // Part starts a new page with these blocks.

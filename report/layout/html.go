@@ -14,6 +14,7 @@ import (
 // nothing fetched. info gives language, author and date; its title and subject
 // are replaced. Errors: a picture that cannot be drawn.
 func (d Document) HTML(info sheet.Info) ([]byte, error) {
+	d = d.worded()
 	w := htmlWriter{}
 	for _, part := range d.Parts {
 		w.put("<section>\n")

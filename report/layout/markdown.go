@@ -8,6 +8,7 @@ import (
 
 // Markdown writes the document as CommonMark with pipe tables.
 func (d Document) Markdown() string {
+	d = d.worded()
 	var w writer
 	for _, part := range d.Parts {
 		w.markdown(part, "")

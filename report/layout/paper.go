@@ -42,6 +42,7 @@ func Frame(s sheet.Sheet) sheet.Rect { return usual.within(s) }
 // Draw sets the document on a sheet. Errors: a block that fits no page, a
 // picture that cannot be drawn, or the sheet's first fault.
 func (d Document) Draw(s sheet.Sheet) error {
+	d = d.worded()
 	if d.Enlarged > 1 {
 		s = sheet.Enlarge(s, d.Enlarged)
 	}

@@ -11,6 +11,7 @@ const textWidth = 80
 
 // Text writes the document as plain text, 80 columns wide.
 func (d Document) Text() string {
+	d = d.worded()
 	w := writer{}
 	for _, part := range d.Parts {
 		w.blocks(part, textWidth, "")

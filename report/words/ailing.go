@@ -78,7 +78,7 @@ func (v Voice) wantsUnit() bool {
 // AilingSteps is the half hour with a meter, in order.
 func (v Voice) AilingSteps() []string {
 	steps := []string{
-		"Open lockers and hatches and sniff: no gasoline or cooking gas, or stop here. Shore power and inverter off and unplugged. A clock, a meter, a piece of wire.",
+		"Open lockers and hatches and sniff: no petrol or cooking gas, or stop here. Shore power and inverter off and unplugged. A clock, a meter, a piece of wire.",
 		"Look at fuse, breaker and switch. Measure volts at the battery, then at the unit's own terminals with its switch on.",
 	}
 	least := "it must not fall under the unit's own cut-out"

@@ -137,7 +137,7 @@ func (v Voice) fill(text string, facts economics.Facts) string {
 	if err != nil {
 		return text // the pack was checked on load, so every place can be filled
 	}
-	return Local(filled, v.sys)
+	return quantity.Local(filled, v.sys)
 }
 
 // coldReason says how cold the answer keeps the food.

@@ -228,7 +228,7 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 // is reports whether a text names the option.
 func (o Option) is(text string) bool {
 	word := loose(text)
-	if word == loose(o.Value) || word == loose(o.Label) {
+	if word == loose(o.Value) || word == loose(o.Label) || word == loose(quantity.Local(o.Label, quantity.US)) {
 		return true
 	}
 	for _, also := range strings.Split(o.Also, "|") {

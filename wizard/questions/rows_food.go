@@ -84,7 +84,7 @@ func foodRows() []Row {
 			Key: "food.dry_premium", Data: "food.dry_premium_per_person_night", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money, Essential: true,
 			Ask:  "How would you eat without cold: staples, usual tins, or pouch meals?",
 			Help: "Typical: usual tins, $1.60 a person and night more than fresh food; staples $0.30, pouch meals $6. A sum of your own does, too.",
-			Options: []Option{{"0.3", "staples", "plain staples|rice and beans|beans"}, {"1.6", "usual tins", "tins|cans|the usual tins|canned food|tinned food"},
+			Options: []Option{{"0.3", "staples", "plain staples|rice and beans|beans"}, {"1.6", "usual tins", "usual cans|tins|cans|the usual tins|canned food|tinned food"},
 				{"6", "pouch meals", "pouches|pouch|freeze-dried|freeze dried"}},
 			Limits: Limits{0, 0, 15, 200},
 			None:   "nothing",
