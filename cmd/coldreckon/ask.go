@@ -105,7 +105,11 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 			return goOn(err, name)
 		}
 	}
-	found, err := a.reckon.reckon(ctx, out, name)
+	boat, faults := file.Boat(pack.Book)
+	if len(faults) > 0 {
+		return strict.Faults(faults)
+	}
+	found, err := a.reckon.work(ctx, name, boat, pack)
 	if err != nil {
 		return err
 	}

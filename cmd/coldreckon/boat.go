@@ -48,6 +48,27 @@ func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
 	flags.Uint64Var(&r.settings.Seed, "seed", r.settings.Seed, "draw other futures for another `NUMBER`")
 }
 
+// forBoat completes a command that reckons the boat of one FILE and prints what
+// print makes of it, in one of the formats.
+func forBoat(out surroundings, cmd *cobra.Command, print func(context.Context, finding, *printer) error, formats ...string) *cobra.Command {
+	var reckon reckoner
+	var to printer
+	cmd.Args = arguments(1, 1, "one FILE, - or sample:NAME")
+	cmd.RunE = func(cmd *cobra.Command, args []string) error {
+		if err := to.settle(out, args[0], reckon.prices); err != nil {
+			return err
+		}
+		found, err := reckon.reckon(cmd.Context(), out, args[0])
+		if err != nil {
+			return err
+		}
+		return print(cmd.Context(), found, &to)
+	}
+	reckon.addFlags(cmd)
+	to.addFlags(cmd, formats...)
+	return cmd
+}
+
 // A finding is one boat reckoned, with the rules it was judged by and the
 // cautions that fired.
 type finding struct {
@@ -72,6 +93,11 @@ func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (f
 	if err != nil {
 		return finding{}, err
 	}
+	return r.work(ctx, file, boat, pack)
+}
+
+// work works out the boat of a FILE, every question answered or assumed.
+func (r *reckoner) work(ctx context.Context, file string, boat economics.Boat, pack rules.Pack) (finding, error) {
 	if err := r.oneCurrency(file, boat.Currency, pack.Book); err != nil {
 		return finding{}, err
 	}

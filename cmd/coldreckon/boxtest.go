@@ -4,6 +4,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/report/boxtest"
+	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 )
 
 // boxtestCommand prints how to test a box, on one page with blanks.
@@ -28,11 +30,7 @@ a screen.`,
 			if err := to.settle(out); err != nil {
 				return err
 			}
-			info, err := to.info(out, sys)
-			if err != nil {
-				return err
-			}
-			return to.write(cmd.Context(), out, func() ([]byte, error) { return to.document(boxtest.Document(sys, footOf(info)), info) })
+			return to.print(cmd.Context(), out, sys, func(info sheet.Info) (layout.Document, error) { return boxtest.Document(sys, footOf(info)), nil })
 		},
 		ValidArgsFunction: cobra.NoFileCompletions,
 	}

@@ -11,6 +11,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 	"coldreckon/report/words"
 	"coldreckon/rules"
 )
@@ -66,11 +67,7 @@ shut with yes says that the lid stayed shut.`,
 			if err != nil {
 				return misuse("'coldreckon check --help' tells what a log needs.", "%s: %v", args[1], err)
 			}
-			info, err := to.info(out, boat.Units)
-			if err != nil {
-				return err
-			}
-			return to.write(cmd.Context(), out, func() ([]byte, error) { return to.document(checkPage(boat, &found, log.WaterTold), info) })
+			return to.print(cmd.Context(), out, boat.Units, func(sheet.Info) (layout.Document, error) { return checkPage(boat, &found, log.WaterTold), nil })
 		},
 		ValidArgsFunction: func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
 			if len(args) < 2 {

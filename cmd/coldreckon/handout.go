@@ -4,6 +4,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/report/handout"
+	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 )
 
 // handoutCommand writes the sheets for a club's table.
@@ -37,16 +39,12 @@ to copy, or HTML for a screen.`,
 			if err != nil {
 				return err
 			}
-			info, err := to.info(out, sys)
-			if err != nil {
-				return err
-			}
-			return to.write(cmd.Context(), out, func() ([]byte, error) {
+			return to.print(cmd.Context(), out, sys, func(info sheet.Info) (layout.Document, error) {
 				sheets, err := handout.New(ground, sys, pack)
 				if err != nil {
-					return nil, err
+					return layout.Document{}, err
 				}
-				return to.document(sheets.Document(footOf(info)), info)
+				return sheets.Document(footOf(info)), nil
 			})
 		},
 		ValidArgsFunction: completeFirst(groundIDs),

@@ -162,6 +162,22 @@ func (p *printer) info(out surroundings, sys quantity.System) (sheet.Info, error
 	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: sys.Language(), Date: day, Paper: p.sheet(sys)}, err
 }
 
+// print makes a document for owners of a unit system and puts it where the flags
+// say.
+func (p *printer) print(ctx context.Context, out surroundings, sys quantity.System, make func(sheet.Info) (layout.Document, error)) error {
+	info, err := p.info(out, sys)
+	if err != nil {
+		return err
+	}
+	return p.write(ctx, out, func() ([]byte, error) {
+		doc, err := make(info)
+		if err != nil {
+			return nil, err
+		}
+		return p.document(doc, info)
+	})
+}
+
 // footOf is what stands at the foot of each page: what made it, and when.
 func footOf(info sheet.Info) string { return info.Author + " · " + printedDay(info.Date) }
 

@@ -11,6 +11,7 @@ import (
 	"coldreckon/economics/quantity"
 	"coldreckon/report/forms"
 	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 	"coldreckon/report/words"
 	"coldreckon/wizard/questions"
 )
@@ -57,18 +58,14 @@ before a report; that is a PDF unless told otherwise.`,
 			if err != nil {
 				return err
 			}
-			info, err := to.info(out, sys)
-			if err != nil {
-				return err
-			}
 			currency := questions.Unanswered(sys, pack.Book)["currency"].Value
-			return to.write(cmd.Context(), out, func() ([]byte, error) {
+			return to.print(cmd.Context(), out, sys, func(info sheet.Info) (layout.Document, error) {
 				if blank {
-					return to.document(blankSheet(sys, currency).Document(footOf(info)), info)
+					return blankSheet(sys, currency).Document(footOf(info)), nil
 				}
 				doc := reference(rows, sys, currency, pack.Book)
 				doc.Foot = footOf(info)
-				return to.document(doc, info)
+				return doc, nil
 			})
 		},
 		ValidArgsFunction: completeFirst(func() []string {

@@ -54,7 +54,7 @@ func TestEveryQuestionIsInTheReference(t *testing.T) {
 			if !regexp.MustCompile(`(^|[ ,])` + regexp.QuoteMeta(row.Key) + `([:,.]|$)`).MatchString(text) {
 				t.Errorf("%s, %s: not there", row.Key, sys)
 			}
-			if row.Group != questions.OfFaces && !strings.Contains(text, row.Key+": "+row.Label) {
+			if row.Group != questions.OfFaces && !strings.Contains(text, row.Key+": "+quantity.Local(row.Label, sys)) {
 				t.Errorf("%s, %s: not with its label", row.Key, sys)
 			}
 			own := inWords(string(printed(t, row.Key, "--units", string(sys))))
@@ -65,6 +65,9 @@ func TestEveryQuestionIsInTheReference(t *testing.T) {
 			if len(row.Options) <= mostNames {
 				for _, o := range row.Options {
 					parts = append(parts, o.Value, o.Label)
+					if quantity.Local(o.Value, sys) != o.Value {
+						t.Errorf("%s: %q is written, and must read the same everywhere", row.Key, o.Value)
+					}
 				}
 			}
 			for _, mark := range []struct {
@@ -76,6 +79,7 @@ func TestEveryQuestionIsInTheReference(t *testing.T) {
 				}
 			}
 			for _, part := range parts {
+				part = quantity.Local(part, sys)
 				if !strings.Contains(own, inWords(part)) {
 					t.Errorf("%s, %s: %q is not in its entry:\n%s", row.Key, sys, part, own)
 				}
@@ -116,7 +120,7 @@ func TestEveryQuestionIsOnTheWorksheet(t *testing.T) {
 				t.Errorf("%s stands there as %+v, seen %v", q.Key, q, seen[q.Key])
 			}
 			seen[q.Key] = true
-			if q.Ask != row.Ask || q.Help != helpOnPaper(row) || len(q.Blanks)+len(q.Ticks) == 0 {
+			if q.Ask != quantity.Local(row.Ask, sys) || q.Help != quantity.Local(helpOnPaper(row), sys) || len(q.Blanks)+len(q.Ticks) == 0 {
 				t.Errorf("%s stands there as %+v", q.Key, q)
 			}
 			if rank(row) < before {

@@ -13,10 +13,8 @@ import (
 
 // reportCommand writes the owner's report of a boat.
 func reportCommand(out surroundings) *cobra.Command {
-	var reckon reckoner
-	var to printer
 	var full bool
-	cmd := &cobra.Command{
+	cmd := forBoat(out, &cobra.Command{
 		Use:   "report FILE -o OUT",
 		Short: "Write the report of a boat",
 		Long: `Writes the report of four pages: the answer; the box and the boat; what to buy
@@ -30,21 +28,10 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
 		Example: `  coldreckon report sample:dunlin -o report.pdf
   coldreckon report sample:kittiwake --format text
   coldreckon report sample:dunlin --set ice.price="0.90 /lb" --date 2025-06-30 -o dear-ice.pdf`,
-		Args: arguments(1, 1, "one FILE, - or sample:NAME"),
-		RunE: func(cmd *cobra.Command, args []string) error {
-			if err := to.settle(out, args[0], reckon.prices); err != nil {
-				return err
-			}
-			found, err := reckon.reckon(cmd.Context(), out, args[0])
-			if err != nil {
-				return err
-			}
-			return writeReport(cmd.Context(), out, found, &to, full)
-		},
-	}
-	reckon.addFlags(cmd)
+	}, func(ctx context.Context, found finding, to *printer) error {
+		return writeReport(ctx, out, found, to, full)
+	}, "pdf", "html", "text", "md")
 	cmd.Flags().BoolVar(&full, "full", false, "add the appendix: all figures, cautions, sources and the method")
-	to.addFlags(cmd, "pdf", "html", "text", "md")
 	return cmd
 }
 
