@@ -51,6 +51,7 @@ type PriceLine struct {
 	Price    quantity.Range // per unit: money in the book's currency, or years, a share or a factor as Unit says
 	Billing  Billing
 	Life     quantity.Range // years, for Renewed
+	Hours    quantity.Range // of own hands' work for each unit; 0 where it takes none to speak of
 	Options  []OptionID     // which options can carry it
 	Quantity Amount         // how many units, a year where billed yearly; nil for a Rate
 	Work     bool           // includes labour, which a yard multiplies by the rate "yard_factor"

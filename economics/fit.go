@@ -153,10 +153,12 @@ func (s *searcher) limitBuys(limit float64) *LimitBuys {
 		WorksOf100: int(math.Round(100 * float64(l.works()) / float64(len(s.hard))))}
 }
 
-// PieceCost is what one piece of the work costs at first, money.
+// PieceCost is what one piece of the work costs at first: money, and hours of
+// own hands where they do it.
 type PieceCost struct {
 	Piece Piece
 	Cost  quantity.Range
+	Hours quantity.Range
 }
 
 // pieceCosts gives what each piece of a proposal's work costs at first: the
@@ -173,22 +175,21 @@ func (p *proposal) pieceCosts() ([]PieceCost, error) {
 		if err != nil {
 			return nil, err
 		}
-		var cost quantity.Range
+		out = append(out, PieceCost{Piece: item.Piece})
+		piece := &out[len(out)-1]
 		for _, line := range all {
 			count := line.Count
 			if i := slices.IndexFunc(rest, func(l CostLine) bool { return l.ID == line.ID }); i >= 0 {
 				count -= rest[i].Count
 			}
 			book, ok := p.book.Price(line.ID)
-			if !ok || math.Abs(count) < 1e-9 || line.First == 0 {
+			if !ok || math.Abs(count) < 1e-9 || book.Price.Typical == 0 {
 				continue
 			}
-			typical := line.First * count / line.Count
-			cost.Low += typical * book.Price.Low / book.Price.Typical
-			cost.Typical += typical
-			cost.High += typical * book.Price.High / book.Price.Typical
+			share := count / line.Count
+			piece.Hours = piece.Hours.Plus(line.Hours.Scale(share))
+			piece.Cost = piece.Cost.Plus(book.Price.Scale(line.First * share / book.Price.Typical))
 		}
-		out = append(out, PieceCost{item.Piece, cost})
 	}
 	return out, nil
 }

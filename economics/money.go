@@ -24,6 +24,8 @@ type CostLine struct {
 	Resale float64
 	Unit   string  // of Count, as the price book has it
 	Count  float64 // units bought, or used a year
+	// Hours of own hands' work; 0 where a yard does it or it takes none to speak of.
+	Hours quantity.Range
 }
 
 // Lines that the models bill themselves, from the owner's answers.
@@ -90,7 +92,7 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 			lines = append(lines, CostLine{ID: lineUnit, Label: "The unit", First: price, Unit: "each", Count: 1,
 				Life: life, Used: used, Renew: renew, Resale: seen})
 			if !p.freeStanding() {
-				lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Resale: seen, Unit: "each", Count: 1})
+				lines = append(lines, CostLine{ID: lineFitting, Label: "Fitting it", First: fitting, Resale: seen, Unit: "each", Count: 1, Hours: p.fittingHours()})
 			}
 		}
 		lines = append(lines, CostLine{ID: lineUpkeep, Label: "Upkeep", Yearly: float64(p.unit.Upkeep) * f.Upkeep, Unit: "year", Count: 1})
@@ -148,6 +150,9 @@ func (p *proposal) bookLine(line *PriceLine, count float64, f *Future, y *aYear)
 	}
 	sum := count * price * factor
 	out := CostLine{ID: line.ID, Label: line.Label, Unit: line.Unit, Count: count}
+	if p.boat.Money.FittedBy == Self {
+		out.Hours = line.Hours.Scale(count)
+	}
 	switch line.Billing {
 	case Once:
 		out.First = sum
@@ -157,6 +162,15 @@ func (p *proposal) bookLine(line *PriceLine, count float64, f *Future, y *aYear)
 		out.Yearly = sum
 	}
 	return out
+}
+
+// fittingHours gives the hours that fitting the unit takes own hands.
+func (p *proposal) fittingHours() quantity.Range {
+	line, ok := p.book.Price(string(p.option) + "_fitting_self")
+	if !ok || p.boat.Money.FittedBy != Self {
+		return quantity.Range{}
+	}
+	return line.Hours
 }
 
 // lifeOf gives the years between a line's renewals. A battery that is added

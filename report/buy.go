@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -17,14 +18,16 @@ func (a author) buy(s setting) []layout.Block {
 	if a.r.Boat.Money.FittedBy == economics.Yard {
 		by = "by a yard"
 	}
-	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What", Share: 0.1}, {Head: "Ask for"}, {Head: "Low", Right: true, Share: 0.075}, {Head: "Typical", Right: true, Share: 0.075}, {Head: "High", Right: true, Share: 0.075}}}
+	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What", Share: 0.1}, {Head: "Ask for"}, {Head: "Your hours", Right: true, Share: 0.09}, {Head: "Low", Right: true, Share: 0.075}, {Head: "Typical", Right: true, Share: 0.075}, {Head: "High", Right: true, Share: 0.075}}}
+	var hours quantity.Range
 	for _, l := range a.o.Fitted.Lines {
 		if l.First == 0 {
 			continue
 		}
 		what, ask := a.ask(l)
 		low, high := a.priceRange(l)
-		t.Rows = append(t.Rows, []string{what, ask, a.amount(low), a.amount(l.First), a.amount(high)})
+		t.Rows = append(t.Rows, []string{what, ask, words.Hours(l.Hours), a.amount(low), a.amount(l.First), a.amount(high)})
+		hours = hours.Plus(l.Hours)
 	}
 	enough := a.enough()
 	if len(t.Rows) == 0 {
@@ -35,10 +38,16 @@ func (a author) buy(s setting) []layout.Block {
 		return []layout.Block{layout.Heading{Level: 1, Text: "Buy nothing"}, layout.Para{Text: text}}
 	}
 	if enough != "" {
-		t.Rows = append(t.Rows, []string{"Nothing", enough, "0", "0", "0"})
+		t.Rows = append(t.Rows, []string{"Nothing", enough, "", "0", "0", "0"})
 	}
 	first := a.o.FittedBands.First
-	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", a.amount(first.Low), a.amount(a.o.Fitted.First), a.amount(first.High)})
+	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", words.Hours(hours), a.amount(first.Low), a.amount(a.o.Fitted.First), a.amount(first.High)})
+	if hours.High == 0 { // a yard does it
+		t.Columns = slices.Delete(t.Columns, 2, 3)
+		for i := range t.Rows {
+			t.Rows[i] = slices.Delete(t.Rows[i], 2, 3)
+		}
+	}
 	head := fmt.Sprintf("Buy this: about %s, %s", a.v.Money(a.o.Fitted.First), by)
 	if a.taken() != a.o.ID {
 		head = fmt.Sprintf("If you do want %s, buy this: about %s, %s", a.named(), a.v.Money(a.o.Fitted.First), by)

@@ -41,7 +41,7 @@ func (p *Pack) readPrices(r *reader) {
 	p.Book.Currency = r.currency(top)
 	seen := map[string]bool{}
 	r.entries(top, "prices", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "label", "unit", "low", "typical", "high", "billing", "life",
+		rec, ok := r.mapping(n, "", "id", "label", "unit", "low", "typical", "high", "billing", "life", "hours",
 			"work", "options", "when", "quantity", "grade", "source", "examples")
 		if !ok {
 			return
@@ -61,6 +61,7 @@ func (p *Pack) readPrices(r *reader) {
 		}
 		r.inBounds(rec, line)
 		line.Life = r.life(rec, line.Billing)
+		line.Hours = r.hours(rec)
 		line.Work = rec.fields["work"] != nil && r.oneOf(rec, "work", "yes", "no") == "yes"
 		p.readQuantity(r, rec, &line)
 		p.Book.Prices = append(p.Book.Prices, line)
@@ -90,15 +91,28 @@ func (r *reader) life(rec record, billing economics.Billing) quantity.Range {
 		r.field(rec, "life")
 		return quantity.Range{}
 	}
+	life := r.marks(rec, n)
+	if life != (quantity.Range{}) && life.Low < 1 {
+		r.fault(n, rec.rule, "life", "a life under a year", "at least 1 year")
+	}
+	return life
+}
+
+// hours reads how long a unit of the line takes own hands; most lines take none.
+func (r *reader) hours(rec record) quantity.Range {
+	if n := rec.fields["hours"]; n != nil {
+		return r.marks(rec, n)
+	}
+	return quantity.Range{}
+}
+
+// marks reads a low, a typical and a high figure below a field of a rule.
+func (r *reader) marks(rec record, n *yaml.Node) quantity.Range {
 	marks, ok := r.mapping(n, rec.rule, "low", "typical", "high")
 	if !ok {
 		return quantity.Range{}
 	}
-	life := r.priceRange(marks)
-	if life.Low < 1 {
-		r.fault(n, rec.rule, "life", "a life under a year", "at least 1 year")
-	}
-	return life
+	return r.priceRange(marks)
 }
 
 // readQuantity reads how many units a billed line counts; a rate has none.

@@ -110,6 +110,11 @@ func Exactly(v float64) Range { return Range{v, v, v} }
 // Scale multiplies all three marks by a factor of zero or more.
 func (r Range) Scale(f float64) Range { return Range{r.Low * f, r.Typical * f, r.High * f} }
 
+// Plus adds two ranges mark by mark, which holds for what goes high or low together.
+func (r Range) Plus(o Range) Range {
+	return Range{r.Low + o.Low, r.Typical + o.Typical, r.High + o.High}
+}
+
 // System is the unit system an owner reads and writes.
 type System string
 

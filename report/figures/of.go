@@ -123,6 +123,7 @@ func optionOf(in Input, o *economics.OptionFigures) (Option, error) {
 		for _, c := range o.PieceCosts {
 			if c.Piece == item.Piece {
 				piece.Low, piece.Typical, piece.High = Number(c.Cost.Low), Number(c.Cost.Typical), Number(c.Cost.High)
+				piece.HoursLow, piece.HoursHigh = Number(c.Hours.Low), Number(c.Hours.High)
 			}
 		}
 		out.Fitted.Pieces = append(out.Fitted.Pieces, piece)

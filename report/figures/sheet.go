@@ -249,6 +249,9 @@ type Piece struct {
 	Low     Number `json:"cost_low"`
 	Typical Number `json:"cost_typical"`
 	High    Number `json:"cost_high"`
+	// Hours of own hands' work, 0 where a yard does it.
+	HoursLow  Number `json:"hours_low"`
+	HoursHigh Number `json:"hours_high"`
 }
 
 // Money is the owner's terms.

@@ -202,6 +202,19 @@ func (v Voice) pieceCost(o *economics.OptionFigures, p economics.Piece) string {
 	return ""
 }
 
+// Hours prints a stretch of own hands' work, "2 to 10"; empty where there is none.
+func Hours(h quantity.Range) string {
+	switch {
+	case h.High == 0:
+		return ""
+	case h.High < 1:
+		return "under 1"
+	case h.Low < 1:
+		return fmt.Sprintf("up to %.0f", h.High)
+	}
+	return fmt.Sprintf("%.0f to %.0f", h.Low, h.High)
+}
+
 // Litres says how much of the box the foam of a way takes; empty where it
 // takes none.
 func (v Voice) Litres(id economics.OptionID) string {
