@@ -133,6 +133,15 @@ var vocabulary = [...]Fact{
 		func(s *subject) float64 {
 			return 1000 * float64(max(s.fit.LidFoam, s.fit.InsideFoam, s.fit.OutsideFoam))
 		}),
+	numberFact("foam_poured_l", "L", "fit-out: void round the liner that foam is poured into",
+		func(s *subject) float64 {
+			if s.fit.Poured {
+				return float64(s.boat.Box.VoidVolume)
+			}
+			return 0
+		}),
+	numberFact("spacer_l", "L", "fit-out: loose block of foam that fills a part of the box",
+		func(s *subject) float64 { return s.volumeL * float64(s.fit.Spacer/(1-s.fit.Spacer)) }),
 	truthFact("cover_added", "fit-out: insulating cover over the contents",
 		func(s *subject) bool { return s.fit.Cover }),
 	truthFact("vent_added", "fit-out: ducted air for the condenser",

@@ -1,6 +1,8 @@
 package economics
 
 import (
+	"slices"
+
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
@@ -17,6 +19,8 @@ type FitOut struct {
 	LidFoam     quantity.Metre    // foam added to the face that the lid is in
 	InsideFoam  quantity.Metre    // foam added inside every other face reached from there
 	OutsideFoam quantity.Metre    // foam added behind every other face reached from outside
+	Spacer      quantity.Fraction // of the box's length, filled by a loose block of foam at its fore end
+	Poured      bool              // foam poured into the void round the liner
 	Cover       bool              // an insulating cover over the contents
 	IceShare    quantity.Fraction // of the box given to ice; 0 = as told
 	NoIceRuns   bool              // ice is fetched only where food is bought, though the owner would run for it
@@ -77,6 +81,33 @@ func (f FitOut) apply(b Box) (spec heat.Spec, foamM2 float64, err error) {
 	if err := add(b.reached(FromOutside), f.OutsideFoam, true); err != nil {
 		return spec, 0, err
 	}
-	err = add(b.reached(FromInside), f.InsideFoam, false)
+	if err := add(b.reached(FromInside), f.InsideFoam, false); err != nil {
+		return spec, 0, err
+	}
+	if f.Poured {
+		spec = spec.WithFoamBehind(b.poured(), b.pouredThickness())
+	}
+	if f.Spacer > 0 { // last: it stands in the box that is left
+		spec, err = spec.WithAddedFoam([]heat.Side{heat.Fore}, spec.Inside.Length*quantity.Metre(f.Spacer))
+	}
 	return spec, foamM2, err
+}
+
+// poured lists the faces that foam runs behind when it is poured into the void:
+// all but the one that the lid is in.
+func (b Box) poured() []heat.Side {
+	return slices.DeleteFunc(slices.Clone(heat.Sides[:]), func(side heat.Side) bool { return side == b.lidSide() })
+}
+
+// pouredFills is the part of a void that poured foam fills: it sets round bulges
+// and leaves hollows. Engineering judgement, from memory.
+const pouredFills = 0.7
+
+// pouredThickness spreads what fills the void evenly behind those faces.
+func (b Box) pouredThickness() quantity.Metre {
+	area := 0.0
+	for _, side := range b.poured() {
+		area += float64(heat.FaceArea(b.shape(), side))
+	}
+	return quantity.Metre(pouredFills * float64(b.VoidVolume) / 1000 / area)
 }

@@ -18,6 +18,8 @@ const (
 	LidPiece       Piece = "lid_foam"
 	OutsidePiece   Piece = "foam_outside"
 	InsidePiece    Piece = "foam_inside"
+	PouredPiece    Piece = "poured_foam"
+	SpacerPiece    Piece = "spacer"
 	CoverPiece     Piece = "cover"
 	MoreIcePiece   Piece = "more_ice"
 	NoRunsPiece    Piece = "no_ice_runs"
@@ -29,12 +31,14 @@ const (
 // Sizes of the pieces as they are sold or easily cut, and how many of them a
 // search tries. Engineering judgement, from memory.
 const (
-	foamStep     quantity.Metre   = 0.025
-	lidSizes                      = 2
-	faceSizes                     = 3
-	panelStep    quantity.Watt    = 50
-	batteryStep  quantity.AmpHour = 50
-	batterySizes                  = 6
+	foamStep     quantity.Metre    = 0.025
+	lidSizes                       = 2
+	faceSizes                      = 3
+	spacerStep   quantity.Fraction = 0.2
+	spacerSizes                    = 2
+	panelStep    quantity.Watt     = 50
+	batteryStep  quantity.AmpHour  = 50
+	batterySizes                   = 6
 )
 
 // iceShares are the parts of a box that a search gives to ice beside what was told.
@@ -43,7 +47,7 @@ var iceShares = [3]quantity.Fraction{1.0 / 3, 1.0 / 2, 2.0 / 3}
 // FitItem is one piece of the work.
 type FitItem struct {
 	Piece Piece
-	Size  float64 // mm of foam, share of the box, W of panel, Ah of battery; 1 for the others
+	Size  float64 // mm of foam, share of the box or of its length, W of panel, Ah of battery; 1 for the others
 	// WithoutWorksOf100 is in how many of 100 futures the option would work
 	// without it.
 	WithoutWorksOf100 int
@@ -72,6 +76,8 @@ func (f FitOut) items() []FitItem {
 	add(LidPiece, mm(f.LidFoam))
 	add(OutsidePiece, mm(f.OutsideFoam))
 	add(InsidePiece, mm(f.InsideFoam))
+	add(PouredPiece, is(f.Poured))
+	add(SpacerPiece, float64(f.Spacer))
 	add(CoverPiece, is(f.Cover))
 	add(MoreIcePiece, float64(f.IceShare))
 	add(NoRunsPiece, is(f.NoIceRuns))
@@ -94,6 +100,10 @@ func (f FitOut) without(p Piece) FitOut {
 		f.OutsideFoam = 0
 	case InsidePiece:
 		f.InsideFoam = 0
+	case PouredPiece:
+		f.Poured = false
+	case SpacerPiece:
+		f.Spacer = 0
 	case CoverPiece:
 		f.Cover = false
 	case MoreIcePiece:
@@ -141,6 +151,14 @@ func boxWorks(b *Boat, unit *Unit) []FitOut {
 			fits = vary(fits, faceSizes, func(f *FitOut, n int) { f.InsideFoam = foamStep * quantity.Metre(n) })
 		}
 	}
+	if unit == nil || unit.Form != FreeStanding {
+		if b.Box.VoidVolume > 0 {
+			fits = vary(fits, 1, func(f *FitOut, _ int) { f.Poured = true })
+		}
+		if b.Box.SpacerFits == quantity.Yes {
+			fits = vary(fits, spacerSizes, func(f *FitOut, n int) { f.Spacer = spacerStep * quantity.Fraction(n) })
+		}
+	}
 	if unit != nil && unit.Form == FreeStanding || b.Box.Cover != quantity.Yes {
 		fits = vary(fits, 1, func(f *FitOut, _ int) { f.Cover = true })
 	}
@@ -182,5 +200,6 @@ func otherWorks(b *Boat, option OptionID, unit *Unit) []FitOut {
 func (f FitOut) with(other FitOut) FitOut {
 	other.Seal, other.Drain, other.LidFoam = f.Seal, f.Drain, f.LidFoam
 	other.OutsideFoam, other.InsideFoam, other.Cover = f.OutsideFoam, f.InsideFoam, f.Cover
+	other.Poured, other.Spacer = f.Poured, f.Spacer
 	return other
 }

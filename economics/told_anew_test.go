@@ -19,6 +19,7 @@ func doWork(b Boat, id OptionID, fit FitOut) Boat {
 	if err != nil {
 		panic(err) // the work has been reckoned with
 	}
+	poured := b.Box // before the inside changes
 	// The inside is measured anew; foam, old and new, is told face by face as so
 	// much of the old kind: an owner adds the two up.
 	b.Box.Inside, b.Box.Volume = spec.Inside, spec.Inside.Volume()
@@ -33,6 +34,12 @@ func doWork(b Boat, id OptionID, fit FitOut) Boat {
 		case f.Reach == FromOutside:
 			added = fit.OutsideFoam
 		}
+		if fit.Poured && side != lid {
+			added += poured.pouredThickness()
+		}
+		if side == heat.Fore && fit.Spacer > 0 {
+			added += spec.Inside.Length * quantity.Metre(fit.Spacer/(1-fit.Spacer))
+		}
 		if added > 0 {
 			f.Foam, f.Material, f.State = sameAs(f, added)
 			b.Box.Faces[side] = f
@@ -40,6 +47,12 @@ func doWork(b Boat, id OptionID, fit FitOut) Boat {
 	}
 	if b.Box.LidOpening.Length == 0 { // it stays as it was
 		b.Box.LidOpening.Length, b.Box.LidOpening.Width = perimeter/4, perimeter/4
+	}
+	if fit.Poured {
+		b.Box.VoidVolume = 0
+	}
+	if fit.Spacer > 0 {
+		b.Box.SpacerFits = quantity.No
 	}
 	if fit.Seal {
 		b.Box.LidSeal = heat.GoodSeal

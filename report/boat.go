@@ -128,7 +128,7 @@ func (a author) boxWork() string {
 	var out []string
 	for _, item := range a.o.Fit.Items {
 		switch item.Piece {
-		case economics.SealPiece, economics.LidPiece, economics.OutsidePiece, economics.InsidePiece, economics.CoverPiece:
+		case economics.SealPiece, economics.LidPiece, economics.OutsidePiece, economics.InsidePiece, economics.PouredPiece, economics.SpacerPiece, economics.CoverPiece:
 			out = append(out, words.Piece(item, a.r.Boat.Units))
 		}
 	}

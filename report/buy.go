@@ -103,6 +103,10 @@ func (a author) ask(l economics.CostLine) (what, ask string) {
 		return "Drain", "A trap for the drain hose, or a bung to plug it."
 	case "lid_foam":
 		return "Lid", "Liner sheet and longer hinge screws for the thicker lid."
+	case "poured_foam":
+		return "Pour", fmt.Sprintf("Two-part closed-cell foam for %s of space, of low pressure; mask, gloves, suit.", quantity.FormatVolume(quantity.Litre(l.Count), sys))
+	case "spacer":
+		return "Block", fmt.Sprintf("Extruded polystyrene board, dry, to stack and wrap: %s.", quantity.FormatVolume(quantity.Litre(l.Count), sys))
 	case "cover":
 		return "Cover", fmt.Sprintf("Closed-cell camping mat or quilted cover, cut to %s.", a.opening(a.fitted.Box.Inside.Length, a.fitted.Box.Inside.Width))
 	case "vent_duct":

@@ -65,6 +65,14 @@ func (a author) steps() []step {
 	if f.Seal {
 		hold("A strip of paper shut in the lid holds all round.")
 	}
+	if f.Poured {
+		hold("Holes drilled round the void show it dry, empty and open to air.", "foam-damp")
+		do("Brace the lining, pour a little at a time, let it rise and cool between.", "foam-heat", "foam-fumes")
+		hold("No bulge, and a knuckle on the lining sounds dull all round.")
+	}
+	if f.Spacer > 0 {
+		do("Slide in the wrapped block, clear of drain and plate.")
+	}
 	if f.Cover {
 		do("Cut the cover to lie over the food, up to the liner.")
 	}

@@ -34,7 +34,7 @@ func calm(option economics.OptionID) economics.Facts {
 		"drain_to": "sump", "fitted_unit": "none", "eggs": "unwashed", "cable_known": true,
 		"warmest_food_c": 3.5, "cold_share": 1.0, "hours_off_longest": 0.0, "engine_hours_per_day": 0.0,
 		"shore_power_share": 0.0, "plate_c": 1.0, "run_share_hottest": 0.5, "cable_drop_share": 0.01,
-		"panel_added_wp": 0.0, "battery_added_ah": 0.0, "battery_added_kwh": 0.0, "foam_added_m2": 0.0,
+		"panel_added_wp": 0.0, "battery_added_ah": 0.0, "battery_added_kwh": 0.0, "foam_added_m2": 0.0, "foam_poured_l": 0.0, "spacer_l": 0.0,
 		"box_volume_l": 90.0,
 	})
 }

@@ -137,7 +137,7 @@ func bandsOf(b economics.Bands) Bands {
 }
 
 var pieceUnits = map[economics.Piece]string{
-	economics.LidPiece: "mm", economics.InsidePiece: "mm", economics.OutsidePiece: "mm", economics.MoreIcePiece: "share of the box", economics.PanelPiece: "W", economics.BatteryPiece: "Ah",
+	economics.LidPiece: "mm", economics.InsidePiece: "mm", economics.OutsidePiece: "mm", economics.MoreIcePiece: "share of the box", economics.SpacerPiece: "share of the length", economics.PanelPiece: "W", economics.BatteryPiece: "Ah",
 }
 
 func caseOf(in Input, o, ice *economics.Outcome, works int) (Case, error) {

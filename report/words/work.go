@@ -47,6 +47,10 @@ func Piece(item economics.FitItem, sys quantity.System) string {
 		return length + " more foam behind the walls"
 	case economics.InsidePiece:
 		return length + " more foam inside the walls"
+	case economics.PouredPiece:
+		return "foam poured round the box"
+	case economics.SpacerPiece:
+		return "a block of foam in the box"
 	case economics.CoverPiece:
 		return "a cover over the food"
 	case economics.MoreIcePiece:
@@ -110,6 +114,10 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 			names = append(names, string(side))
 		}
 		return fmt.Sprintf("%s more foam, put in %s, on the walls in reach (%s), %s", v.length(item.Size), where, Join(names), v.area(v.foamArea(sides)))
+	case economics.PouredPiece:
+		return fmt.Sprintf("Foam poured into the empty space round the box, %s: drill and look first, pour a little at a time", v.volume(float64(b.VoidVolume)))
+	case economics.SpacerPiece:
+		return fmt.Sprintf("Loose block of foam at the fore end, over %s of the length: cut to slide in, wrapped against wet", quantity.FormatShare(quantity.Fraction(item.Size)))
 	case economics.CoverPiece:
 		return "Insulating cover to lay over the food"
 	case economics.MoreIcePiece:

@@ -143,6 +143,21 @@ func boxRows() []Row {
 			Default: always(quantity.Unknown, "not answered, so no chest is shown"),
 		},
 		{
+			Key: "box.spacer_fits", Group: OfBox, Label: "Room to spare in the box", Kind: YesNoUnknown, Detail: true,
+			Ask:     "May a block of foam fill a part of the box, if that makes it cheaper to keep cold?",
+			Help:    "Typical: no on a small boat. It takes a fifth or two fifths of the box, and comes out again in winter.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Box.SpacerFits) },
+			Default: always(quantity.Unknown, "not answered, so all of the box is used"),
+		},
+		{
+			Key: "box.void", Group: OfBox, Label: "Empty space round the box", Kind: Volume, Detail: true,
+			Ask:     "How much empty space is there between the lining of the box and the joinery, where foam could be poured in?",
+			Help:    "Typical: 0, or not known. Knock and drill to find it; length times width times gap, all round.",
+			Limits:  Limits{0, 0, 120, 400},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Box.VoidVolume) },
+			Default: always(quantity.Litre(0), "none was told"),
+		},
+		{
 			Key: "box.cabin_offset", Group: OfBox, Label: "Cabin warmer than outdoors by", Kind: TemperatureDifference, Detail: true,
 			Ask:     "How much warmer than the air outside is the cabin, day and night together?",
 			Help:    "Typical: 2 °C (4 °F) lived in; 0 with awning and open hatches; 6 °C (11 °F) shut in the sun.",

@@ -1,0 +1,68 @@
+package economics
+
+import (
+	"math"
+	"testing"
+
+	"coldreckon/economics/heat"
+	"coldreckon/economics/quantity"
+)
+
+// Foam poured round the box lowers its leak and takes no room; a block of foam
+// in it takes the room it is long, and lowers the leak by more than foam of its
+// thickness on that face alone, as the other faces shrink.
+func TestFoamPouredAndFilledIn(t *testing.T) {
+	tried := 0
+	eachPond(t, func(p *pond) {
+		b := p.changed(func(b *Boat) { b.Box.VoidVolume, b.Box.SpacerFits = 40, quantity.Yes })
+		w, _ := p.place(&b)
+		leak := func(fit FitOut) (*proposal, float64) {
+			q, err := newProposal(&b, &p.book, &w, 1, IceOnly, fit)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return q, float64(q.leak().Total())
+		}
+		told, toldW := leak(FitOut{})
+		poured, pouredW := leak(FitOut{Poured: true})
+		if pouredW >= toldW || poured.volumeL != told.volumeL {
+			t.Errorf("boat %d: poured %.3f W/K in %.1f L, told %.3f in %.1f", p.seed, pouredW, poured.volumeL, toldW, told.volumeL)
+		}
+		last := toldW
+		for _, share := range []quantity.Fraction{0.2, 0.4} {
+			filled, filledW := leak(FitOut{Spacer: share})
+			if want := told.volumeL * (1 - float64(share)); math.Abs(filled.volumeL-want) > 1e-6 {
+				t.Errorf("boat %d: a block of %v leaves %.2f L, want %.2f", p.seed, share, filled.volumeL, want)
+			}
+			if filledW >= last {
+				t.Errorf("boat %d: a block of %v leaks %.3f W/K, less of it %.3f", p.seed, share, filledW, last)
+			}
+			facts := filled.desk().facts
+			if got, want := facts["spacer_l"].(float64), told.volumeL*float64(share); math.Abs(got-want) > 1e-6 {
+				t.Errorf("boat %d: the block is billed for %.2f L, it fills %.2f", p.seed, got, want)
+			}
+			last = filledW
+		}
+		tried++
+	})
+	if tried == 0 {
+		t.Fatal("no boat tried")
+	}
+}
+
+// Poured foam by hand: 40 L round a cube of 100 L fill 28 L; over five faces of
+// 0.2154 m² each that is 26.0 mm. Worked by hand.
+func TestPouredFoamByHand(t *testing.T) {
+	b := untold()
+	b.Box.Inside = quantity.Dimensions{Length: 0.46416, Width: 0.46416, Height: 0.46416}
+	b.Box.VoidVolume = 40
+	if mm := 1000 * float64(b.Box.pouredThickness()); math.Abs(mm-26.0) > 0.05 {
+		t.Errorf("%.2f mm, by hand 26.0", mm)
+	}
+	if n := len(b.Box.poured()); n != 5 {
+		t.Errorf("foam runs behind %d faces, want all but the lid's", n)
+	}
+	if front := (Box{Lid: heat.FrontDoor}).poured(); len(front) != 5 || front[0] != heat.Top {
+		t.Errorf("of a front door: %v", front)
+	}
+}
