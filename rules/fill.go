@@ -29,22 +29,8 @@ func splitPlaces(text string) []piece {
 	}
 }
 
-// usUnit is how a metric unit is shown to an owner who reads US units.
-type usUnit struct {
-	name          string
-	scale, offset float64
-}
-
-// usUnits converts for printing. Exact definitions: 1 ft = 0.3048 m,
-// 1 lb = 0.45359237 kg (international yard and pound agreement, 1959).
-var usUnits = map[string]usUnit{
-	"L":      {"cu ft", 1 / 28.316846592, 0},
-	"kg":     {"lb", 1 / float64(quantity.Pound), 0},
-	"kg/day": {"lb/day", 1 / float64(quantity.Pound), 0},
-	"mm":     {"in", 1 / 25.4, 0},
-	"m²":     {"sq ft", 1 / 0.09290304, 0},
-	"°C":     {"°F", 1.8, 32},
-}
+// usUnits is how metric units are shown to an owner who reads US units.
+var usUnits = map[string]string{"L": "cu ft", "kg": "lb", "kg/day": "lb/day", "mm": "in", "m²": "sq ft", "°C": "°F"}
 
 // Fill puts facts into the {fact} places of a text, such as the Reason of an
 // economics.Criterion, in the owner's unit system and currency. Figures are
@@ -108,8 +94,8 @@ func fillWith(pieces []piece, facts economics.Facts, system quantity.System, cur
 
 // showNumber writes a figure with its unit.
 func showNumber(value float64, unit string, system quantity.System, currency string, digits int) string {
-	if us, convertible := usUnits[unit]; convertible && system == quantity.US {
-		value, unit = value*us.scale+us.offset, us.name
+	if us := usUnits[unit]; us != "" && system == quantity.US {
+		value, unit = quantity.In(value, strings.TrimSuffix(unit, "/day"), strings.TrimSuffix(us, "/day")), us
 	}
 	switch unit {
 	case "0 to 1", "0 or more":

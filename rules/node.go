@@ -65,7 +65,7 @@ func (r *reader) mapping(n *yaml.Node, rule string, known ...string) (record, bo
 	if id := idOf(n); id != "" && slices.Contains(known, "id") {
 		rec.rule = id
 	}
-	for i := 0; i+1 < len(n.Content); i += 2 {
+	for i := 0; i+1 < len(n.Content) && !r.Full(); i += 2 {
 		key := n.Content[i]
 		if !slices.Contains(known, key.Value) {
 			r.fault(key, rec.rule, "", "the key "+quantity.Quoted(key.Value), "one of: "+strings.Join(known, ", ")+didYouMean(key.Value, known))

@@ -16,14 +16,6 @@ import (
 // leaves them alone.
 var notMoney = []string{"years", "share", "share a year", "factor"}
 
-// perUnit converts a price told in another unit to one in the line's unit:
-// money per lb times 2.20462 is money per kg. Exact by the international
-// yard and pound agreement of 1959.
-var perUnit = map[[2]string]float64{
-	{"lb", "kg"}:    1 / float64(quantity.Pound),
-	{"sq ft", "m²"}: 1 / 0.09290304,
-}
-
 // WithPrices lays an owner's own prices over the book: a file of kind
 // own-prices whose entries name lines by id and replace low, typical and high.
 // A new currency needs either every price replaced or per_dollar, how much of
@@ -98,8 +90,10 @@ func (r *reader) ownRange(rec record, line economics.PriceLine) quantity.Range {
 	if unit == "" || unit == line.Unit {
 		return price
 	}
-	factor, known := perUnit[[2]string{unit, line.Unit}]
-	if !known {
+	// Money per lb times the pounds in a kilogram is money per kg.
+	factor := quantity.In(1, line.Unit, unit)
+	// A day's pay is not 24 times an hour's, and a life no price.
+	if what, _ := quantity.Measures(unit); !(factor > 0) || what == "a span of time" {
 		r.fault(rec.fields["unit"], rec.rule, "unit", quantity.Quoted(unit), "a price per "+line.Unit)
 	}
 	return price.Scale(factor)

@@ -55,14 +55,6 @@ func Span(low, high string) string {
 	return low + " to " + high
 }
 
-// FormatVolume prints "90 L" or "3.2 cu ft".
-func FormatVolume(v Litre, sys System) string {
-	if sys == US {
-		return small(float64(v)/28.316846592) + " cu ft"
-	}
-	return small(float64(v)) + " L"
-}
-
 // FormatLength prints a short length, "25 mm" or "1 1/2 in"; inches to the
 // nearest eighth.
 func FormatLength(v Metre, sys System) string {
@@ -101,14 +93,6 @@ func inches(v float64) string {
 	return sign + strconv.Itoa(whole) + " " + strconv.Itoa(part) + "/" + strconv.Itoa(under)
 }
 
-// FormatRun prints a longer length, "4 m" or "13 ft".
-func FormatRun(v Metre, sys System) string {
-	if sys == US {
-		return small(float64(v)/0.3048) + " ft"
-	}
-	return small(float64(v)) + " m"
-}
-
 // FormatDimensions prints "450 x 400 x 500 mm" or "18 x 16 x 20 in"; an
 // opening, which has no height, prints its two sides.
 func FormatDimensions(d Dimensions, sys System) string {
@@ -127,22 +111,6 @@ func FormatDimensions(d Dimensions, sys System) string {
 	return strings.Join(printed, " x ") + unit
 }
 
-// FormatArea prints "0.8 m²" or "8.6 sq ft".
-func FormatArea(v SquareMetre, sys System) string {
-	if sys == US {
-		return small(float64(v)/0.09290304) + " sq ft"
-	}
-	return small(float64(v)) + " m²"
-}
-
-// FormatMass prints "2.5 kg" or "5.5 lb".
-func FormatMass(v Kilogram, sys System) string {
-	if sys == US {
-		return small(float64(v/Pound)) + " lb"
-	}
-	return small(float64(v)) + " kg"
-}
-
 // FormatTemperature prints "4.5 °C", to the half degree, or "40 °F", to the degree.
 func FormatTemperature(v Celsius, sys System) string {
 	if sys == US {
@@ -151,33 +119,8 @@ func FormatTemperature(v Celsius, sys System) string {
 	return decimals(math.Round(float64(v)*2)/2, 1) + " °C"
 }
 
-// FormatTemperatureDifference prints "2 K" or "3.6 °F".
-func FormatTemperatureDifference(v Kelvin, sys System) string {
-	if sys == US {
-		return small(float64(v)*1.8) + " °F"
-	}
-	return small(float64(v)) + " K"
-}
-
-// FormatConductance prints "0.9 W/K" or "1.7 Btu/h·°F" (1 Btu/h·°F = 0.527528 W/K).
-func FormatConductance(v WattPerKelvin, sys System) string {
-	if sys == US {
-		return small(float64(v)/(1055.05585262/3600*1.8)) + " Btu/h·°F"
-	}
-	return small(float64(v)) + " W/K"
-}
-
-// FormatCharge prints "100 Ah".
-func FormatCharge(v AmpHour) string { return small(float64(v)) + " Ah" }
-
-// FormatCurrent prints "4.5 A".
-func FormatCurrent(v Ampere) string { return small(float64(v)) + " A" }
-
 // FormatVoltage prints "12 V" or "12.3 V".
 func FormatVoltage(v Volt) string { return decimals(float64(v), 1) + " V" }
-
-// FormatPower prints "50 W".
-func FormatPower(v Watt) string { return small(float64(v)) + " W" }
 
 // FormatEnergy prints "620 Wh", or from 10 kWh on "12 kWh".
 func FormatEnergy(v WattHour) string {
@@ -186,9 +129,6 @@ func FormatEnergy(v WattHour) string {
 	}
 	return small(float64(v)) + " Wh"
 }
-
-// FormatHeat prints "150 kJ".
-func FormatHeat(v Kilojoule) string { return small(float64(v)) + " kJ" }
 
 // FormatWireSize prints "6 mm²", or "10 AWG", the nearest even gauge or aught.
 func FormatWireSize(v SquareMillimetre, sys System) string {
@@ -209,9 +149,6 @@ func FormatYears(v Year) string {
 	}
 	return "1 year"
 }
-
-// FormatHours prints "36 h".
-func FormatHours(v float64) string { return small(v) + " h" }
 
 // FormatShare prints "30 %".
 func FormatShare(v Fraction) string { return small(float64(v)*100) + " %" }

@@ -16,6 +16,8 @@ type want struct {
 	dim      dimension
 	expected string // completes "expected ...", with examples
 	bare     string // unit of a bare figure; "" when a unit is needed
+
+	difference bool // of two temperatures: a scale's zero is no matter
 }
 
 // figure reads text as one quantity and gives it in the base unit of its
@@ -46,7 +48,10 @@ func (w want) figure(text string) (float64, error) {
 		if part > 0 && v < 0 {
 			return 0, &Error{Quoted(text), w.expected, ""}
 		}
-		value := v*u.factor + u.offset
+		value := v * u.factor
+		if !w.difference {
+			value += u.offset
+		}
 		if part > 0 && total < 0 {
 			value = -value
 		}
@@ -123,124 +128,4 @@ func (w want) unit(name, text string) (unit, error) {
 		return unit{}, &Error{Quoted(text), w.expected, hint}
 	}
 	return unit{}, &Error{Quoted(text) + ", with the unknown unit " + Quoted(name), w.expected, hint}
-}
-
-// bare picks a bare figure's unit by the owner's system.
-func bare(sys System, metric, us string) string {
-	if sys == US {
-		return us
-	}
-	return metric
-}
-
-// example picks an example by the owner's system.
-func example(sys System, what, metric, us string) string {
-	return what + ", such as " + bare(sys, metric, us)
-}
-
-// ParseVolume reads a volume: "90 L", "3.2 cu ft", "20 gal". Bare: L or cu ft.
-func ParseVolume(text string, sys System) (Litre, error) {
-	v, err := want{volume, example(sys, "a volume", "90 L", "3.2 cu ft"), bare(sys, "l", "cu ft")}.figure(text)
-	return Litre(v), err
-}
-
-// ParseLength reads a short length such as a wall's thickness: "25 mm",
-// "1 1/2 in", "2 ft 3 in". Bare: mm or in.
-func ParseLength(text string, sys System) (Metre, error) {
-	v, err := want{length, example(sys, "a length", "25 mm", "1 1/2 in"), bare(sys, "mm", "in")}.figure(text)
-	return Metre(v), err
-}
-
-// ParseRun reads a longer length such as a cable's run: "4 m", "15 ft". Bare: m or ft.
-func ParseRun(text string, sys System) (Metre, error) {
-	v, err := want{length, example(sys, "a length", "4 m", "15 ft"), bare(sys, "m", "ft")}.figure(text)
-	return Metre(v), err
-}
-
-// ParseMass reads a mass: "2,5 kg", "10 lb", "5 lb 8 oz". Bare: kg or lb.
-func ParseMass(text string, sys System) (Kilogram, error) {
-	v, err := want{mass, example(sys, "a mass", "2.5 kg", "10 lb"), bare(sys, "kg", "lb")}.figure(text)
-	return Kilogram(v), err
-}
-
-// ParseTemperature reads a temperature: "4 °C", "40 F", "277 K". Bare: °C or °F.
-// Nothing below absolute zero is accepted.
-func ParseTemperature(text string, sys System) (Celsius, error) {
-	w := want{temperature, example(sys, "a temperature", "4 °C", "40 °F"), bare(sys, "c", "f")}
-	v, err := w.figure(text)
-	if err == nil && v < -273.15-1e-9 {
-		return 0, &Error{Quoted(text) + ", below absolute zero", w.expected, ""}
-	}
-	return Celsius(v), err
-}
-
-// ParseTemperatureDifference reads a difference of temperatures: "2 K",
-// "2 °C", "4 F". Bare: K or °F.
-func ParseTemperatureDifference(text string, sys System) (Kelvin, error) {
-	w := want{temperature, example(sys, "a temperature difference", "2 K", "4 °F"), bare(sys, "k", "f")}
-	tidied, err := tidy(text, w.expected)
-	if err != nil {
-		return 0, err
-	}
-	r := &reader{rest: tidied}
-	v, err := r.sum()
-	if err != nil {
-		return 0, w.fault(text, err)
-	}
-	u, err := w.unit(r.unit(), text)
-	if err != nil {
-		return 0, err
-	}
-	if r.rest != "" {
-		return 0, &Error{Quoted(text), w.expected, ""}
-	}
-	return Kelvin(v * u.factor), nil // a difference has no offset
-}
-
-// ParseConductance reads what a box leaks: "1.2 W/K", "2.3 Btu/h·°F". Bare: W/K
-// or Btu/h·°F.
-func ParseConductance(text string, sys System) (WattPerKelvin, error) {
-	v, err := want{conductance, example(sys, "a leak", "1.2 W/K", "2.3 Btu/h·°F"), bare(sys, "w/k", "btu/h·°f")}.figure(text)
-	return WattPerKelvin(v), err
-}
-
-// ParseCharge reads a charge: "100 Ah". Bare: Ah.
-func ParseCharge(text string) (AmpHour, error) {
-	v, err := want{charge, "a charge, such as 100 Ah", "ah"}.figure(text)
-	return AmpHour(v), err
-}
-
-// ParseCurrent reads a current: "4.5 A". Bare: A.
-func ParseCurrent(text string) (Ampere, error) {
-	v, err := want{current, "a current, such as 4.5 A", "a"}.figure(text)
-	return Ampere(v), err
-}
-
-// ParseVoltage reads a voltage: "12 V". Bare: V.
-func ParseVoltage(text string) (Volt, error) {
-	v, err := want{voltage, "a voltage, such as 12 V", "v"}.figure(text)
-	return Volt(v), err
-}
-
-// ParsePower reads a power: "50 W", "200 Btu/h". Bare: W.
-func ParsePower(text string) (Watt, error) {
-	v, err := want{power, "a power, such as 50 W", "w"}.figure(text)
-	return Watt(v), err
-}
-
-// ParseHeat reads an amount of heat: "150 kJ", "140 Btu". Bare: kJ.
-func ParseHeat(text string) (Kilojoule, error) {
-	v, err := want{energy, "an amount of heat, such as 150 kJ", "kj"}.figure(text)
-	return Kilojoule(v * 3.6), err
-}
-
-// ParseYears reads a span of years: "10 years", "18 months". Bare: years.
-func ParseYears(text string) (Year, error) {
-	v, err := want{span, "a span of years, such as 10", "y"}.figure(text)
-	return Year(v / 8760), err
-}
-
-// ParseHours reads a span of hours: "36 h", "1 1/2 days", "1 day 6 h". Bare: hours.
-func ParseHours(text string) (float64, error) {
-	return want{span, "a span of hours, such as 36 h", "h"}.figure(text)
 }

@@ -243,7 +243,7 @@ func ParsePricePerMass(text, currency string, sys System, bag Kilogram) (MoneyPe
 	if amount, ok := PricePerBag(tidied, currency); ok && bag > 0 {
 		return MoneyPerKg(float64(amount) / float64(bag)), nil
 	}
-	amount, per := tidied, bare(sys, "1 kg", "1 lb")
+	amount, per := tidied, pick(sys, "1 kg", "1 lb")
 	if m := perMass.FindStringSubmatch(tidied); m != nil {
 		amount, per = m[1], m[2]+" "+m[3]
 		if m[2] == "" {
@@ -316,11 +316,6 @@ func sidesOf(text string, sys System, n int, expected string) ([]Metre, error) {
 		sides[i] = v
 	}
 	return sides, nil
-}
-
-// endUnit gives the unit that ends a measure, or "".
-func endUnit(measure string) string {
-	return strings.TrimLeft(strings.TrimSpace(measure), "0123456789.,/+-() ")
 }
 
 // ParseLatitude reads a latitude: "44.1", "44.1 N", "33 S", "44° 30' N". South
@@ -396,7 +391,7 @@ func ParseWireSize(text string, sys System) (SquareMillimetre, error) {
 		}
 		return GaugeSection(gauge), nil
 	}
-	v, err := want{section, expected, "mm2"}.figure(tidied)
+	v, err := want{dim: section, expected: expected, bare: "mm2"}.figure(tidied)
 	return SquareMillimetre(v), err
 }
 

@@ -20,7 +20,7 @@ func bareless[T ~float64](f func(string) (T, error)) parser {
 
 // parseEnergy reads what FormatEnergy prints; nothing is asked in watt-hours.
 func parseEnergy(text string) (WattHour, error) {
-	v, err := want{energy, "an energy, such as 600 Wh", "wh"}.figure(text)
+	v, err := want{dim: energy, expected: "an energy, such as 600 Wh", bare: "wh"}.figure(text)
 	return WattHour(v), err
 }
 

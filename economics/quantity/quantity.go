@@ -17,6 +17,7 @@
 //	spelling.go      misspelt and overlong words in error sentences
 //	number.go        numbers and sums: 1 1/2, 2,5, 2*50+30
 //	parse.go         a figure with its unit
+//	measures.go      volumes, lengths and their kin, read and printed
 //	parse_plain.go   shares, money, prices, measures, latitudes, wire sizes
 //	format.go        figures as printed
 //

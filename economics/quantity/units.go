@@ -1,6 +1,9 @@
 package quantity
 
-import "strings"
+import (
+	"math"
+	"strings"
+)
 
 // dimension names a kind of quantity, as an error sentence names it.
 type dimension string
@@ -8,6 +11,7 @@ type dimension string
 const (
 	volume      dimension = "a volume"
 	length      dimension = "a length"
+	area        dimension = "an area"
 	mass        dimension = "a mass"
 	temperature dimension = "a temperature"
 	charge      dimension = "a charge"
@@ -32,7 +36,7 @@ type unit struct {
 
 // The factors below are exact by definition (NIST SP 811, 2008, appendix B;
 // the international foot, pound and the US and imperial gallons). Base units:
-// litre, metre, kilogram, °C, ampere-hour, ampere, volt, watt, watt-hour, hour, watt per kelvin.
+// litre, metre, square metre, kilogram, °C, ampere-hour, ampere, volt, watt, watt-hour, hour, watt per kelvin.
 var units = []unit{
 	{volume, 1, 0, "l|litre|litres|liter|liters|ltr|ltrs|lt|dm3", ""},
 	{volume, 0.001, 0, "ml|millilitre|millilitres|milliliter|milliliters|cc|cm3", ""},
@@ -48,6 +52,9 @@ var units = []unit{
 	{length, 1, 0, "m|metre|metres|meter|meters", "cm"},
 	{length, 0.0254, 0, `in|inch|inches|"`, ""},
 	{length, 0.3048, 0, "ft|foot|feet|'", "in"},
+
+	{area, 1, 0, "m2|sq m|square metre|square metres|square meter|square meters", ""},
+	{area, 0.09290304, 0, "ft2|sq ft|square foot|square feet", ""},
 
 	{mass, 1, 0, "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes", "g"},
 	{mass, 0.001, 0, "g|gram|grams|gramme|grammes", ""},
@@ -87,24 +94,37 @@ var units = []unit{
 	{span, 8760, 0, "y|yr|yrs|year|years", "month"},
 }
 
-// unitNamed finds a unit by a name as owners write it, first among the
-// wanted dimension. ok is false when no dimension has such a unit.
-func unitNamed(name string, want dimension) (unit, bool) {
-	name = unitName(name)
-	var other unit
-	found := false
+// named holds every unit by each of its names.
+var named = func() map[string][]unit {
+	names := map[string][]unit{}
 	for _, u := range units {
 		for _, n := range strings.Split(u.names, "|") {
-			if n != name {
-				continue
-			}
-			if u.dim == want {
-				return u, true
-			}
-			other, found = u, true
+			names[n] = append(names[n], u)
 		}
 	}
-	return other, found
+	return names
+}()
+
+// unitNamed finds a unit by a name as owners write it, first among the
+// wanted dimension. ok is false when no dimension has such a unit.
+func unitNamed(name string, want dimension) (u unit, ok bool) {
+	for _, u = range named[unitName(name)] {
+		if ok = true; u.dim == want {
+			break
+		}
+	}
+	return u, ok
+}
+
+// In gives a figure of one unit in another, each by any of its names; NaN where
+// they do not measure the same.
+func In(v float64, from, to string) float64 {
+	a, _ := unitNamed(from, "")
+	b, _ := unitNamed(to, a.dim)
+	if a.dim != b.dim || b.factor == 0 {
+		return math.NaN()
+	}
+	return (v*a.factor + a.offset - b.offset) / b.factor
 }
 
 // Measures gives what a unit of the given name measures, as an error sentence
@@ -114,7 +134,7 @@ func Measures(name string) (what string, ok bool) {
 	return string(u.dim), ok
 }
 
-var unitMarks = strings.NewReplacer(".", " ", "^", "", "-hour", " hour")
+var unitMarks = strings.NewReplacer(".", " ", "^", "", "-hour", " hour", "²", "2", "³", "3")
 
 // unitName brings a unit's name to the form the table holds: lower case, no
 // points, single spaces, exponents as plain digits.
