@@ -117,43 +117,43 @@ const (
 	down  = "\x1b[B"
 )
 
-// The start of a conversation on a terminal, with help, a way back and a break
-// with Ctrl-C, at three widths; what was answered is kept.
+// A whole conversation on a terminal, with a way back, help, lists to tick, and a
+// change in the list that is confirmed, at three widths.
 func TestStoryOnATerminal(t *testing.T) {
+	story := lines(essentials[:2], []line{{"When do you sleep aboard", "<"}, {"Where do you cruise", "chesapeake"},
+		{"When do you sleep aboard", "?"}, {"Typical: weekends in summer", essentials[2].answer},
+		{"How many of you", "2"}}, essentials[4:], []line{{aboardAsked, "3, 10"}, {"pushed open from inside", "no"}, {goingBy, "people aboard"}, {"How many of you", "3"}, {goingBy, ""}})
 	for _, columns := range []uint16{60, 80, 200} {
-		c := newConsole(t, columns)
-		var kept string
-		opts := options(t, c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1"}), fresh(t), &kept)
-		done := make(chan error, 1)
-		go func() { done <- run(opts) }()
-		for _, l := range []line{
-			{"Which units", "met" + enter},
-			{"Where do you cruise", "ionian" + enter},
-			{"When do you sleep aboard", "<" + enter},
-			{"Where do you cruise", "ionian" + enter},
-			{"When do you sleep aboard", "?" + enter},
-			{"Typical: weekends in summer", "two weeks' holiday" + enter},
-			{"how many days between food shops", "\x03"},
-		} {
-			c.expect(l.expect)
-			c.send(l.answer)
-		}
-		select {
-		case err := <-done:
-			if !errors.Is(err, ErrCancelled) {
-				t.Errorf("at %d columns: %v; expected ErrCancelled", columns, err)
+		t.Run(fmt.Sprint(columns), func(t *testing.T) {
+			t.Parallel()
+			c := newConsole(t, columns)
+			var kept string
+			opts := options(t, c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1"}), fresh(t), &kept)
+			done := make(chan error, 1)
+			go func() { done <- run(opts) }()
+			for _, l := range story {
+				c.expect(l.expect)
+				c.send(l.answer + enter)
 			}
-		case <-time.After(20 * time.Second):
-			t.Fatalf("at %d columns: not at its end:\n%s", columns, c.text(0))
-		}
-		for key, value := range map[string]string{"units": "metric", "cruising.ground": "ionian-islands", "cruising.nights": "two weeks' holiday"} {
-			if got := answerIn(t, kept, key); got != value {
-				t.Errorf("at %d columns: %s: found %q, expected %q", columns, key, got, value)
+			select {
+			case err := <-done:
+				if err != nil {
+					t.Error(err)
+				}
+			case <-time.After(20 * time.Second):
+				t.Fatalf("not at its end:\n%s", c.text(0))
 			}
-		}
-		if shown := c.text(0); strings.Contains(c.shown.String(), "\x1b[3") || strings.Contains(c.shown.String(), "\x1b[0;3") {
-			t.Errorf("NO_COLOR, but colours in:\n%s", shown)
-		}
+			for key, value := range map[string]string{"units": "us", "cruising.ground": "chesapeake-bay", "cruising.nights": "weekends in summer",
+				"cruising.crew": "3", "food.cool_is_enough": "no", "box.volume": "3.2 cu ft", "power.battery": "100", "money.budget": "$2,000",
+				"safety.children": "yes", "safety.latch_opens_inside": "no", "safety.co_alarm": "yes", "safety.fish": "no"} {
+				if got := answerIn(t, kept, key); got != value {
+					t.Errorf("%s: found %q, expected %q", key, got, value)
+				}
+			}
+			if shown := c.text(0); strings.Contains(c.shown.String(), "\x1b[3") || strings.Contains(c.shown.String(), "\x1b[0;3") {
+				t.Errorf("NO_COLOR, but colours in:\n%s", shown)
+			}
+		})
 	}
 }
 
