@@ -21,7 +21,7 @@ const dontKnow = "don't know"
 
 // ask asks one question of the table, saves its answer and says what follows
 // from it.
-func (t *talk) ask(v visit) error {
+func (t *conversation) ask(v visit) error {
 	switch v.key {
 	case patternStep:
 		return t.pattern()
@@ -55,10 +55,10 @@ func (t *talk) ask(v visit) error {
 }
 
 // answer gets the text of one answer, "" when the answer there is stays.
-func (t *talk) answer(row questions.Row, why string) (string, error) {
+func (t *conversation) answer(row questions.Row, why string) (string, error) {
 	switch row.Key {
 	case worthKey:
-		return t.taste(row)
+		return t.askWorth(row)
 	case historyKey:
 		return t.history(row, why)
 	}
@@ -69,7 +69,7 @@ func (t *talk) answer(row questions.Row, why string) (string, error) {
 }
 
 // line gets the answer of a question that takes any text.
-func (t *talk) line(row questions.Row, why string) (string, error) {
+func (t *conversation) line(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
 	filled := t.filled()
@@ -117,7 +117,7 @@ var signed = regexp.MustCompile(`^([^\d\s.,/+*()%-]{1,8}) ?\d|\d ?([^\d\s.,/+*()
 
 // otherCurrency gives the currency of an amount that can only be read in it,
 // where no currency was told yet, else "".
-func (t *talk) otherCurrency(row questions.Row, text string) string {
+func (t *conversation) otherCurrency(row questions.Row, text string) string {
 	boat := t.File.Told()
 	if row.Kind != questions.Money && row.Kind != questions.PricePerMass || answered(&boat, "currency") || !signed.MatchString(text) {
 		return ""
@@ -142,7 +142,7 @@ var examples = map[questions.Kind]string{
 }
 
 // refuse tells in a sentence why a text cannot answer a key, nil when it can.
-func (t *talk) refuse(key, text string) error {
+func (t *conversation) refuse(key, text string) error {
 	key = t.meant(key, text)
 	before := questions.Check(t.File.Told())
 	boat, err := t.File.Try(key, text)
@@ -205,7 +205,7 @@ func choicesOf(row questions.Row) []reply {
 }
 
 // pick gets the answer of a question with a few fixed answers.
-func (t *talk) pick(row questions.Row, why string, replies []reply) (string, error) {
+func (t *conversation) pick(row questions.Row, why string, replies []reply) (string, error) {
 	boat, filled := t.File.Told(), t.filled()
 	standing := answered(&boat, row.Key)
 	now := row.Print(&filled)
@@ -250,7 +250,7 @@ func unsureText(row questions.Row) string {
 }
 
 // standing prints the answer there is: as typed, where it was typed as text.
-func (t *talk) standing(row questions.Row) string {
+func (t *conversation) standing(row questions.Row) string {
 	boat, filled := t.File.Told(), t.filled()
 	if boat.Known[row.Key] == quantity.Unsure {
 		return dontKnow
@@ -260,7 +260,7 @@ func (t *talk) standing(row questions.Row) string {
 
 // lasting gives a text that means the same whatever units are chosen later: as
 // typed where it names its unit, else as printed.
-func (t *talk) lasting(row questions.Row, text string) (string, error) {
+func (t *conversation) lasting(row questions.Row, text string) (string, error) {
 	boat, err := t.File.Try(row.Key, text)
 	if err != nil || !row.Bare(text) {
 		return text, nil
@@ -273,7 +273,7 @@ const insideKey = "box.inside"
 
 // meant gives the key that a text answers: who is asked for a volume and gives
 // length, width and height has answered the better question.
-func (t *talk) meant(key, text string) string {
+func (t *conversation) meant(key, text string) string {
 	if key != "box.volume" {
 		return key
 	}
@@ -287,7 +287,7 @@ func (t *talk) meant(key, text string) string {
 }
 
 // keep puts an answer into the file and saves it.
-func (t *talk) keep(key, text string) error {
+func (t *conversation) keep(key, text string) error {
 	key = t.meant(key, text)
 	if err := t.File.Set(key, text); err != nil {
 		return err

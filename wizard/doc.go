@@ -16,7 +16,7 @@
 // simple terminals. NewPrompter chooses between them.
 //
 //	what comes next      flow.go, worth.go, trial.go
-//	one question         ask.go, history.go, taste.go, follow.go
+//	one question         ask.go, history.go, dayworth.go, follow.go
 //	what is said         tell.go, feedback.go, review.go
 //	prompters            prompter.go, survey.go, menu.go, plain.go, match.go, wrap.go
 package wizard

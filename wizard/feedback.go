@@ -32,7 +32,7 @@ func aDay(month int) string {
 }
 
 // tellBox says what the box's walls melt.
-func (t *talk) tellBox() error {
+func (t *conversation) tellBox() error {
 	r, err := t.figures()
 	if err != nil {
 		return err
@@ -51,7 +51,7 @@ func (t *talk) tellBox() error {
 }
 
 // tellPower says what the sun gives and what a small unit would take.
-func (t *talk) tellPower() error {
+func (t *conversation) tellPower() error {
 	r, err := t.figures()
 	if err != nil {
 		return err

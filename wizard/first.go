@@ -64,7 +64,7 @@ func (s step) open(boat *economics.Boat) bool {
 
 // place tells how far the way to the first answer is, before a question on it:
 // "7/14: ".
-func (t *talk) place(key string) string {
+func (t *conversation) place(key string) string {
 	at := slices.IndexFunc(firstRound, func(s step) bool { return s.key == key })
 	if t.All || t.verdict != nil || at < 0 {
 		return ""
@@ -73,7 +73,7 @@ func (t *talk) place(key string) string {
 }
 
 // pattern asks for a year's cruising in one sentence.
-func (t *talk) pattern() error {
+func (t *conversation) pattern() error {
 	row, _ := questions.Find(questions.NightsKey)
 	boat, filled := t.File.Told(), t.filled()
 	q := Question{
@@ -88,7 +88,7 @@ func (t *talk) pattern() error {
 	q.Check = func(text string) error {
 		tellings := questions.Pattern(text)
 		if len(tellings) == 0 || tellings[0].Key != questions.NightsKey {
-			return slip("Please say in which months, or how many nights a year.")
+			return refusal("Please say in which months, or how many nights a year.")
 		}
 		for _, told := range tellings {
 			if err := t.refuse(told.Key, told.Text); err != nil {
@@ -126,7 +126,7 @@ func (t *talk) pattern() error {
 
 // tick asks which of a list hold: by number, by a word, or several of them
 // with commas. It gives none and false where the person does not know.
-func (t *talk) tick(q Question, items []Choice) (ticked []int, known bool, err error) {
+func (t *conversation) tick(q Question, items []Choice) (ticked []int, known bool, err error) {
 	for i, item := range items {
 		q.Text += fmt.Sprintf("\n  %d. %s", i+1, item.Label)
 	}
@@ -143,7 +143,7 @@ func (t *talk) tick(q Question, items []Choice) (ticked []int, known bool, err e
 			for _, p := range parts {
 				hit := match(items, p)
 				if len(hit) != 1 {
-					return nil, slip(fmt.Sprintf("%q is none of these. Give numbers, such as 1, 3, or none.", shorten(p, 40)))
+					return nil, refusal(fmt.Sprintf("%q is none of these. Give numbers, such as 1, 3, or none.", shorten(p, 40)))
 				}
 				found = append(found, hit[0])
 			}
@@ -171,7 +171,7 @@ func unknown(text string) bool {
 }
 
 // mustBeCold asks what has to be cold, as a list to tick.
-func (t *talk) mustBeCold() error {
+func (t *conversation) mustBeCold() error {
 	boat := t.File.Told()
 	cool := "50 °F"
 	if boat.Units == quantity.Metric {
@@ -224,7 +224,7 @@ func (t *talk) mustBeCold() error {
 
 // aboard asks for what can hurt, as one list to tick. What is not ticked is not
 // there; what is ticked is asked on where that matters.
-func (t *talk) aboard() error {
+func (t *conversation) aboard() error {
 	items := []struct {
 		Choice
 		key string // that yes answers; "" where asking on does

@@ -39,7 +39,7 @@ type Options struct {
 // It gives ErrCancelled, ErrInputEnded, or the error of Save, of Reckon, or of
 // a prompter that cannot read or write.
 func Run(ctx context.Context, opts Options) error {
-	t := &talk{Options: opts, ctx: ctx}
+	t := &conversation{Options: opts, ctx: ctx}
 	if t.Futures == 0 {
 		t.Futures = futures
 	}
@@ -76,9 +76,9 @@ func Run(ctx context.Context, opts Options) error {
 
 const nothingBefore = "There is no question before this one."
 
-// talk is one conversation: where it stands in the questions and what has
+// conversation is one: where it stands in the questions and what has
 // been said.
-type talk struct {
+type conversation struct {
 	Options
 	ctx context.Context
 
@@ -103,7 +103,7 @@ type talk struct {
 type visit struct{ key, why string }
 
 // greet opens the conversation, and finds the place where one broken off goes on.
-func (t *talk) greet() {
+func (t *conversation) greet() {
 	boat := t.File.Told()
 	for _, s := range firstRound {
 		if !s.open(&boat) {
@@ -124,7 +124,7 @@ func (t *talk) greet() {
 }
 
 // complete reports whether the file needs no more questions.
-func (t *talk) complete() bool {
+func (t *conversation) complete() bool {
 	boat := t.File.Told()
 	for _, s := range slices.Concat(firstRound, lastRound) {
 		if s.open(&boat) {
@@ -135,7 +135,7 @@ func (t *talk) complete() bool {
 }
 
 // mayChange asks before a file that needs no more questions is touched.
-func (t *talk) mayChange() (bool, error) {
+func (t *conversation) mayChange() (bool, error) {
 	for {
 		i, err := t.Prompter.Choose(t.ctx, Question{
 			Text: "The questions for " + t.Name + " have been put. Shall the answers stay as they are?",
@@ -153,7 +153,7 @@ func (t *talk) mayChange() (bool, error) {
 const manners = " Guess, or press Enter if unsure. ? explains, < goes back."
 
 // questions asks until nothing is left to ask.
-func (t *talk) questions() error {
+func (t *conversation) questions() error {
 	for {
 		v, err := t.next()
 		if err == nil && v.key == "" {
@@ -188,7 +188,7 @@ func (t *talk) questions() error {
 }
 
 // next gives the question to ask now; its key is empty when there is none.
-func (t *talk) next() (visit, error) {
+func (t *conversation) next() (visit, error) {
 	for t.at < len(t.asked) {
 		row, ok := questions.Find(t.asked[t.at].key)
 		if !ok || row.Asked(t.File.Told()) {
@@ -205,7 +205,7 @@ func (t *talk) next() (visit, error) {
 
 // choose picks a question that has not been asked: the first round, then, after
 // a first look at the answer, what is worth most, then safety.
-func (t *talk) choose() (visit, error) {
+func (t *conversation) choose() (visit, error) {
 	boat := t.File.Told()
 	first := func(wanted func(questions.Row) bool) visit {
 		for _, row := range questions.All() {
@@ -249,7 +249,7 @@ func (t *talk) choose() (visit, error) {
 }
 
 // askFaces asks whether the box is to be gone through side by side.
-func (t *talk) askFaces() error {
+func (t *conversation) askFaces() error {
 	i, err := t.Prompter.Choose(t.ctx, Question{
 		Text: "Do the sides of the box differ, in foam or in what lies behind them?",
 		Help: "Typical: no, or not known. Say yes if the lid has less foam than the walls, or the engine is behind one side.",
@@ -271,7 +271,7 @@ func answered(boat *economics.Boat, key string) bool {
 }
 
 // filled gives the boat with every default in it.
-func (t *talk) filled() economics.Boat {
+func (t *conversation) filled() economics.Boat {
 	if t.full == nil {
 		boat := t.File.Told()
 		questions.Fill(&boat, t.Book)
@@ -281,7 +281,7 @@ func (t *talk) filled() economics.Boat {
 }
 
 // figures reckons the answers as they are.
-func (t *talk) figures() (*economics.Reckoning, error) {
+func (t *conversation) figures() (*economics.Reckoning, error) {
 	if t.reckoned == nil {
 		r, err := t.Reckon(t.filled(), futures)
 		if err != nil {

@@ -9,7 +9,7 @@ import (
 
 // follow says what follows from an answer: how it was understood, whether it
 // is unusual or at odds with another, and what box and power come to.
-func (t *talk) follow(row questions.Row, v visit, text string) error {
+func (t *conversation) follow(row questions.Row, v visit, text string) error {
 	boat := t.File.Told()
 	if text != "" && row.Kind == questions.Months && boat.Known[row.Key] != quantity.Unsure {
 		t.Prompter.Say("That is " + row.Print(&boat) + ".")
@@ -33,7 +33,7 @@ func (t *talk) follow(row questions.Row, v visit, text string) error {
 }
 
 // agree asks again for an answer that another one contradicts.
-func (t *talk) agree(v visit) error {
+func (t *conversation) agree(v visit) error {
 	boat := t.File.Told()
 	for _, fault := range questions.Check(boat) {
 		if fault.Key == v.key || !answered(&boat, fault.Key) {
@@ -54,7 +54,7 @@ func (t *talk) agree(v visit) error {
 
 // settle says what box and power come to, once a group of questions is through,
 // and what an answer that was asked for its worth has changed.
-func (t *talk) settle(v visit) error {
+func (t *conversation) settle(v visit) error {
 	switch {
 	case v.why != "":
 		return t.tellIfChanged()

@@ -15,7 +15,7 @@ const historyKey = "evidence.ice_history"
 
 // history asks how long ice lasts in the box, in one sentence, and gives the
 // text of the record.
-func (t *talk) history(row questions.Row, why string) (string, error) {
+func (t *conversation) history(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
 	standing := answered(&boat, row.Key)
 	example := "20 lb, a day and a half in July"
@@ -32,7 +32,7 @@ func (t *talk) history(row questions.Row, why string) (string, error) {
 		}
 		record, missing := remembered(text, &boat)
 		if missing != "" {
-			return slip("Please say " + missing + " too, such as: " + example + ".")
+			return refusal("Please say " + missing + " too, such as: " + example + ".")
 		}
 		return t.refuse(row.Key, record)
 	}

@@ -18,7 +18,7 @@ type outlook struct {
 }
 
 // outlook reads a reckoning.
-func (t *talk) outlook(r *economics.Reckoning) outlook {
+func (t *conversation) outlook(r *economics.Reckoning) outlook {
 	o := outlook{ways: r.Answer.Ways, kind: r.Answer.Case, words: t.Headline(r)}
 	switch r.Answer.Case {
 	case economics.ByWorth, economics.RatherNot:

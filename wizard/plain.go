@@ -190,20 +190,20 @@ func goesBack(text string) bool { return text == "<" || strings.EqualFold(text, 
 // longestLine bounds an answer, in bytes.
 const longestLine = 2000
 
-// slip is what is said of an answer that cannot be taken, in full sentences:
+// refusal is what is said of an answer that cannot be taken, in full sentences:
 // it is shown to the owner as it stands.
-type slip string
+type refusal string
 
-func (s slip) Error() string { return string(s) }
+func (s refusal) Error() string { return string(s) }
 
 // clean brings a line read to the text of an answer.
 func clean(line []byte) (string, error) {
 	if len(line) > longestLine {
-		return "", slip(fmt.Sprintf("That answer is too long. At most %d letters fit.", longestLine))
+		return "", refusal(fmt.Sprintf("That answer is too long. At most %d letters fit.", longestLine))
 	}
 	text := strings.TrimSpace(strings.TrimPrefix(strings.ToValidUTF8(string(line), "\uFFFD"), "\uFEFF"))
 	if strings.ContainsFunc(text, questions.Steers) || strings.ContainsRune(text, '\uFFFD') {
-		return "", slip("There were keys in that answer that are no letters. Please type it again.")
+		return "", refusal("There were keys in that answer that are no letters. Please type it again.")
 	}
 	return text, nil
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // review shows everything answered and assumed, to confirm or change.
-func (t *talk) review() error {
+func (t *conversation) review() error {
 	for {
 		r, err := t.Reckon(t.filled(), t.Futures)
 		if err != nil {
@@ -42,7 +42,7 @@ func (t *talk) review() error {
 
 // listing lists the rows with a line of the review each, after the choices to
 // leave all as it is and to be asked more.
-func (t *talk) listing() ([]questions.Row, []Choice) {
+func (t *conversation) listing() ([]questions.Row, []Choice) {
 	boat, filled := t.File.Told(), t.filled()
 	assumed := map[string]bool{}
 	for _, a := range filled.Assumptions {

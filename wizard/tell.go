@@ -1,7 +1,7 @@
 package wizard
 
 // tellFirst gives the provisional answer.
-func (t *talk) tellFirst() error {
+func (t *conversation) tellFirst() error {
 	r, err := t.figures()
 	if err != nil {
 		return err
@@ -13,7 +13,7 @@ func (t *talk) tellFirst() error {
 }
 
 // tellIfChanged says what an answer did to the answer.
-func (t *talk) tellIfChanged() error {
+func (t *conversation) tellIfChanged() error {
 	r, err := t.figures()
 	if err != nil {
 		return err

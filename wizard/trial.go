@@ -23,7 +23,7 @@ const unlike = 0.3
 // others gives the boats that another answer to a row would make, each as
 // likely as the next: the other choices, or figures halfway to the ends of
 // what is usual. The boats are filled.
-func (t *talk) others(row questions.Row) []economics.Boat {
+func (t *conversation) others(row questions.Row) []economics.Boat {
 	var boats []economics.Boat
 	add := func(put func(*economics.Boat) error) {
 		boat := t.File.Told()
@@ -65,7 +65,7 @@ var decides = map[string]bool{"ice.share_of_box": true, "ice.carry_limit": true}
 
 // tryAll weighs every open question whose answer the reckoning takes for
 // granted, details apart, and what is in the box already, which moves no figure.
-func (t *talk) tryAll(uncertain []economics.InputFigures) error {
+func (t *conversation) tryAll(uncertain []economics.InputFigures) error {
 	t.Prompter.Say("One moment. I am trying what else could turn this.")
 	boat := t.File.Told()
 	t.trials = []candidate{}
@@ -90,7 +90,7 @@ func (t *talk) tryAll(uncertain []economics.InputFigures) error {
 // try works out what the answer to a question is worth: what standing by the
 // present choice would lose a year, on average, were another answer the true
 // one; and between which prices of a cold day the other answers lie.
-func (t *talk) try(c *candidate) error {
+func (t *conversation) try(c *candidate) error {
 	row, _ := questions.Find(c.key)
 	now, err := t.figures()
 	if err != nil {

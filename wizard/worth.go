@@ -19,7 +19,7 @@ const mostSharpened = 2
 // weigh gives a first look at the answer once the first round is through, and
 // then the question worth most, until nothing left is likely to change the
 // answer or the person has had enough.
-func (t *talk) weigh() (visit, error) {
+func (t *conversation) weigh() (visit, error) {
 	if t.verdict == nil {
 		if err := t.tellFirst(); err != nil {
 			return visit{}, err
@@ -51,7 +51,7 @@ func (t *talk) weigh() (visit, error) {
 }
 
 // because adds to why a question is asked how to have no more of them, once.
-func (t *talk) because(why string) string {
+func (t *conversation) because(why string) string {
 	if !t.toldEnough {
 		t.toldEnough = true
 		why += ` Answer "` + enoughWord + `" when you have had enough of these.`
@@ -71,7 +71,7 @@ type candidate struct {
 // information, and what it moves the price of a cold day by; what it takes for
 // granted is worth what trying other answers shows. Trials are kept from answer to answer: only the one that would be
 // asked is made again.
-func (t *talk) worthMost(r *economics.Reckoning, s scale) (candidate, error) {
+func (t *conversation) worthMost(r *economics.Reckoning, s scale) (candidate, error) {
 	boat := t.File.Told()
 	best := sharpening(r, s, &boat)
 	if s.of(best.worth) >= 1 {

@@ -38,7 +38,7 @@ func TestLasting(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		talk := &talk{Options: Options{File: file}}
+		talk := &conversation{Options: Options{File: file}}
 		if got, err := talk.lasting(row, tt.text); got != tt.want || err != nil {
 			t.Errorf("%s %q: found %q, expected %q", tt.key, tt.text, got, tt.want)
 		}
@@ -56,7 +56,7 @@ func TestNarrowingQuestionsMatter(t *testing.T) {
 	if err := errors.Join(file.Set("cruising.nights", "july 7"), file.Set("box.reachable", "no"), file.Set("power.max_panel", "none"), file.Set("power.solar", "50 W")); err != nil {
 		t.Fatal(err)
 	}
-	talk := &talk{Options: options(t, nil, file, new(string))}
+	talk := &conversation{Options: options(t, nil, file, new(string))}
 	print := func(r *economics.Reckoning) string {
 		var s strings.Builder
 		for _, o := range r.Options {

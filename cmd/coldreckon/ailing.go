@@ -11,7 +11,7 @@ import (
 )
 
 // ailingCommand prints the sheet on a unit that is dead or runs all the time.
-func ailingCommand(out surroundings) *cobra.Command {
+func ailingCommand(out environment) *cobra.Command {
 	return forBoat(out, &cobra.Command{
 		Use:   "ailing FILE -o OUT",
 		Short: "Print what to look at when a boat's unit is dead or runs all the time",
@@ -21,7 +21,7 @@ to mend, replace or take out by the figures of this boat. The gas circuit stays
 shut.`,
 		Example: `  coldreckon ailing sample:saltmeadow -o unit.pdf
   coldreckon ailing sample:dunlin --set box.fitted_unit=dead --format text`,
-	}, func(ctx context.Context, found finding, to *printer) error {
+	}, func(ctx context.Context, found reckonedBoat, to *printer) error {
 		return to.print(ctx, out, found.reckoning.Boat.Units, func(info sheet.Info) (layout.Document, error) {
 			return report.Ailing(report.Input{Reckoning: found.reckoning, Pack: found.pack}, info.Author), nil
 		})

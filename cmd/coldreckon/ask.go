@@ -23,16 +23,16 @@ import (
 // defaultAnswers is the FILE that questions without a FILE are about.
 const defaultAnswers = "boat.yaml"
 
-// An asker holds the flags of the guided questions.
-type asker struct {
+// askFlags are the flags of the guided questions.
+type askFlags struct {
 	all, plain bool
-	reckon     reckoner
+	reckon     reckonFlags
 	to         printer
 }
 
 // askCommand asks about a boat, keeps the answers and writes the report.
-func askCommand(out surroundings) *cobra.Command {
-	var a asker
+func askCommand(out environment) *cobra.Command {
+	var a askFlags
 	cmd := &cobra.Command{
 		Use:   "ask [FILE]",
 		Short: "Ask about a boat, then write FILE and the report",
@@ -54,7 +54,7 @@ read well aloud and can be answered through a pipe.`,
 }
 
 // addFlags gives a command the flags of the questions.
-func (a *asker) addFlags(cmd *cobra.Command) {
+func (a *askFlags) addFlags(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&a.all, "all", false, "ask every question, in order")
 	cmd.Flags().BoolVar(&a.plain, "plain", false, "ask in plain lines, through a pipe too")
 	a.reckon.addPriceFlags(cmd)
@@ -62,7 +62,7 @@ func (a *asker) addFlags(cmd *cobra.Command) {
 }
 
 // ask holds the conversation about FILE and writes the report.
-func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
+func (a *askFlags) ask(ctx context.Context, out environment, name string) error {
 	if name == "-" || strings.HasPrefix(name, samplePrefix) {
 		return misuse("", "ask: found %q, expected the name of a file to keep the answers in", name)
 	}
@@ -96,7 +96,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 		return misuse("'coldreckon sample dunlin > boat.yaml' gives a file to fill in for 'coldreckon report boat.yaml -o report.pdf'; --plain asks through a pipe.",
 			"standard input: %v, expected one", err)
 	}
-	if err := a.converse(ctx, kept{name, before}, file, pack, prompter); err != nil {
+	if err := a.converse(ctx, savedFile{name, before}, file, pack, prompter); err != nil {
 		return err
 	}
 	if !told {
@@ -123,7 +123,7 @@ func (a *asker) ask(ctx context.Context, out surroundings, name string) error {
 }
 
 // nextSteps tells what to do now, in three lines.
-func nextSteps(found finding, report, answers string) string {
+func nextSteps(found reckonedBoat, report, answers string) string {
 	measure := "No single measurement would tell much more."
 	if first := words.Of(found.reckoning, found.pack.Book).MeasureFirst(); len(first) > 0 {
 		measure = fmt.Sprintf("What would tell most: %s. %s", first[0].What, first[0].How)
@@ -131,15 +131,15 @@ func nextSteps(found finding, report, answers string) string {
 	return fmt.Sprintf("The report is in %s, your answers in %s. Read its first page first.\n%s\nTo change an answer: coldreckon ask %s.", report, answers, measure, answers)
 }
 
-// kept is a file with what it was last seen to hold, nil where there was none.
-type kept struct {
+// savedFile is a file with what it was last seen to hold, nil where there was none.
+type savedFile struct {
 	name string
 	seen []byte
 }
 
 // save puts new content into the file, unless somebody else has been at it or
 // its owner has locked it.
-func (k *kept) save(data []byte) error {
+func (k *savedFile) save(data []byte) error {
 	err := save(k.name, data, writable, func(target string) error {
 		now, err := os.ReadFile(target)
 		if err == nil && !bytes.Equal(now, k.seen) {
@@ -155,7 +155,7 @@ func (k *kept) save(data []byte) error {
 
 // converse asks until the file is complete. Every answer is on the disk before
 // the next question.
-func (a *asker) converse(ctx context.Context, at kept, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
+func (a *askFlags) converse(ctx context.Context, at savedFile, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
 	name := at.name
 	return goOn(wizard.Run(ctx, wizard.Options{
 		Prompter: prompter, File: file, Name: oneLine(name), Book: pack.Book, All: a.all, Futures: a.reckon.settings.Futures,
@@ -164,7 +164,7 @@ func (a *asker) converse(ctx context.Context, at kept, file *answers.File, pack 
 			if err != nil {
 				return nil, err
 			}
-			return aside(ctx, func() (*economics.Reckoning, error) {
+			return inBackground(ctx, func() (*economics.Reckoning, error) {
 				return economics.Reckon(boat, pack.Book, ground, economics.Settings{Futures: futures, Seed: a.reckon.settings.Seed})
 			})
 		},
@@ -205,7 +205,7 @@ func mayReplace(ctx context.Context, prompter wizard.Prompter, name string) (boo
 
 // answersSoFar reads the answers so far and the text they stand in; a name that
 // stands for nothing yet gives an empty file.
-func (out surroundings) answersSoFar(name string) (*answers.File, []byte, error) {
+func (out environment) answersSoFar(name string) (*answers.File, []byte, error) {
 	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) {
 		file, err := answers.Fresh(economics.Boat{})
 		return file, nil, err

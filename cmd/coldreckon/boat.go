@@ -23,16 +23,16 @@ import (
 // samplePrefix marks the name of a built-in boat where a FILE may stand.
 const samplePrefix = "sample:"
 
-// A reckoner holds the flags that figures and report share: what is reckoned
+// reckonFlags are the flags that figures and report share: what is reckoned
 // besides the answers file.
-type reckoner struct {
+type reckonFlags struct {
 	sets     []string
 	prices   string
 	settings economics.Settings
 }
 
 // addFlags gives a command that takes a FILE the shared flags.
-func (r *reckoner) addFlags(cmd *cobra.Command) {
+func (r *reckonFlags) addFlags(cmd *cobra.Command) {
 	cmd.Flags().StringArrayVar(&r.sets, "set", nil, "answer one question differently, as `KEY=VALUE`; may be repeated")
 	cmd.RegisterFlagCompletionFunc("set", completeKeys)
 	cmd.ValidArgsFunction = completeFile
@@ -40,7 +40,7 @@ func (r *reckoner) addFlags(cmd *cobra.Command) {
 }
 
 // addPriceFlags gives a command those of them that concern no answers.
-func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
+func (r *reckonFlags) addPriceFlags(cmd *cobra.Command) {
 	r.settings = economics.DefaultSettings
 	flags := cmd.Flags()
 	flags.Var((*fileName)(&r.prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
@@ -50,8 +50,8 @@ func (r *reckoner) addPriceFlags(cmd *cobra.Command) {
 
 // forBoat completes a command that reckons the boat of one FILE and prints what
 // print makes of it, in one of the formats.
-func forBoat(out surroundings, cmd *cobra.Command, print func(context.Context, finding, *printer) error, formats ...string) *cobra.Command {
-	var reckon reckoner
+func forBoat(out environment, cmd *cobra.Command, print func(context.Context, reckonedBoat, *printer) error, formats ...string) *cobra.Command {
+	var reckon reckonFlags
 	var to printer
 	cmd.Args = arguments(1, 1, "one FILE, - or sample:NAME")
 	cmd.RunE = func(cmd *cobra.Command, args []string) error {
@@ -69,50 +69,50 @@ func forBoat(out surroundings, cmd *cobra.Command, print func(context.Context, f
 	return cmd
 }
 
-// A finding is one boat reckoned, with the rules it was judged by and the
+// A reckonedBoat is one boat reckoned, with the rules it was judged by and the
 // cautions that fired.
-type finding struct {
+type reckonedBoat struct {
 	reckoning *economics.Reckoning
 	pack      rules.Pack
 	cautions  []rules.Finding
 }
 
 // reckon reads FILE and works it out.
-func (r *reckoner) reckon(ctx context.Context, out surroundings, file string) (finding, error) {
+func (r *reckonFlags) reckon(ctx context.Context, out environment, file string) (reckonedBoat, error) {
 	if err := r.check(); err != nil {
-		return finding{}, err
+		return reckonedBoat{}, err
 	}
 	if err := once("-", file, r.prices); err != nil {
-		return finding{}, err
+		return reckonedBoat{}, err
 	}
 	pack, err := out.pack(r.prices)
 	if err != nil {
-		return finding{}, err
+		return reckonedBoat{}, err
 	}
-	boat, err := aside(ctx, func() (economics.Boat, error) { return out.boat(file, r.sets, pack.Book) })
+	boat, err := inBackground(ctx, func() (economics.Boat, error) { return out.boat(file, r.sets, pack.Book) })
 	if err != nil {
-		return finding{}, err
+		return reckonedBoat{}, err
 	}
 	return r.work(ctx, file, boat, pack)
 }
 
 // work works out the boat of a FILE, every question answered or assumed.
-func (r *reckoner) work(ctx context.Context, file string, boat economics.Boat, pack rules.Pack) (finding, error) {
+func (r *reckonFlags) work(ctx context.Context, file string, boat economics.Boat, pack rules.Pack) (reckonedBoat, error) {
 	if err := r.oneCurrency(file, boat.Currency, pack.Book); err != nil {
-		return finding{}, err
+		return reckonedBoat{}, err
 	}
 	ground, err := boat.Ground()
 	if err != nil {
-		return finding{}, misuse("'coldreckon grounds' lists them all.", "%s: %v", file, err)
+		return reckonedBoat{}, misuse("'coldreckon grounds' lists them all.", "%s: %v", file, err)
 	}
-	reckoning, err := aside(ctx, func() (*economics.Reckoning, error) {
+	reckoning, err := inBackground(ctx, func() (*economics.Reckoning, error) {
 		return economics.Reckon(boat, pack.Book, ground, r.settings)
 	})
 	if err != nil {
-		return finding{}, err
+		return reckonedBoat{}, err
 	}
 	cautions, err := report.Findings(reckoning, pack)
-	return finding{reckoning, pack, cautions}, err
+	return reckonedBoat{reckoning, pack, cautions}, err
 }
 
 // The futures that may be asked for: fewer say nothing, more take minutes.
@@ -122,7 +122,7 @@ const (
 )
 
 // check looks at the flags before anything is read.
-func (r *reckoner) check() error {
+func (r *reckonFlags) check() error {
 	if n := r.settings.Futures; n < leastFutures || n > mostFutures {
 		return misuse("", "--futures: found %d, expected %d to %d", n, leastFutures, mostFutures)
 	}
@@ -131,7 +131,7 @@ func (r *reckoner) check() error {
 
 // oneCurrency refuses a boat in one currency, "" for one not told yet, and a
 // price file that was changed to another: nothing converts one into the other.
-func (r *reckoner) oneCurrency(file, currency string, book economics.Book) error {
+func (r *reckonFlags) oneCurrency(file, currency string, book economics.Book) error {
 	if r.prices == "" || currency == "" || book.Currency == currency {
 		return nil
 	}
@@ -151,7 +151,7 @@ func once(name string, given ...string) error {
 }
 
 // pack is the built-in rules, with a file's prices laid over them.
-func (out surroundings) pack(prices string) (rules.Pack, error) {
+func (out environment) pack(prices string) (rules.Pack, error) {
 	pack, err := rules.Load()
 	if err != nil || prices == "" {
 		return pack, err
@@ -165,7 +165,7 @@ func (out surroundings) pack(prices string) (rules.Pack, error) {
 
 // boat reads the boat that FILE stands for, with single answers laid over it,
 // every question answered or assumed.
-func (out surroundings) boat(name string, sets []string, book economics.Book) (economics.Boat, error) {
+func (out environment) boat(name string, sets []string, book economics.Book) (economics.Boat, error) {
 	file, err := out.answersIn(name)
 	if err != nil {
 		return economics.Boat{}, err
@@ -235,7 +235,7 @@ func setOne(boat *economics.Boat, set string) *answers.Fault {
 }
 
 // answersIn reads the answers of a FILE.
-func (out surroundings) answersIn(name string) (*answers.File, error) {
+func (out environment) answersIn(name string) (*answers.File, error) {
 	text, err := out.answersText(name)
 	if err != nil {
 		return nil, err
@@ -245,7 +245,7 @@ func (out surroundings) answersIn(name string) (*answers.File, error) {
 }
 
 // answersText gives the text of a FILE.
-func (out surroundings) answersText(name string) ([]byte, error) {
+func (out environment) answersText(name string) ([]byte, error) {
 	if sample, isSample := strings.CutPrefix(name, samplePrefix); isSample {
 		s, err := sampleNamed(sample)
 		return []byte(s.Text), err
@@ -276,7 +276,7 @@ func completeKeys(*cobra.Command, []string, string) ([]string, cobra.ShellCompDi
 
 // stands reports whether an input, "-" for standard input, stands for the file
 // of a name, be it there or not.
-func (out surroundings) stands(input, name string) bool {
+func (out environment) stands(input, name string) bool {
 	var there os.FileInfo
 	var err error
 	if f, isFile := out.stdin.(*os.File); input == "-" && isFile {

@@ -9,7 +9,7 @@ import (
 )
 
 // boxtestCommand prints how to test a box, on one page with blanks.
-func boxtestCommand(out surroundings) *cobra.Command {
+func boxtestCommand(out environment) *cobra.Command {
 	var units string
 	var to printer
 	cmd := &cobra.Command{

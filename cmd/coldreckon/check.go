@@ -17,7 +17,7 @@ import (
 )
 
 // checkCommand holds the log of a running unit against what was promised.
-func checkCommand(out surroundings) *cobra.Command {
+func checkCommand(out environment) *cobra.Command {
 	var unit, water string
 	var to printer
 	cmd := &cobra.Command{

@@ -17,20 +17,20 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// A comparer holds the flags of a comparison.
-type comparer struct {
+// compareFlags are the flags of a comparison.
+type compareFlags struct {
 	buyer, sort string
 	units       string // for all rows; empty for those of the first boat
 	preparedFor string
 	preparedBy  string
 	rates       []string // as told
-	reckon      reckoner
+	reckon      reckonFlags
 	to          printer
 }
 
 // compareCommand sets boats side by side.
-func compareCommand(out surroundings) *cobra.Command {
-	var c comparer
+func compareCommand(out environment) *cobra.Command {
+	var c compareFlags
 	cmd := &cobra.Command{
 		Use:   "compare BOAT...",
 		Short: "Set boats side by side for one buyer",
@@ -74,7 +74,7 @@ code is then 2.`,
 }
 
 // compare reckons the boats and prints the comparison.
-func (c *comparer) compare(ctx context.Context, out surroundings, names []string) error {
+func (c *compareFlags) compare(ctx context.Context, out environment, names []string) error {
 	if err := c.to.settle(out, append(slices.Clone(names), c.buyer, c.reckon.prices)...); err != nil {
 		return err
 	}
@@ -110,7 +110,7 @@ func (c *comparer) compare(ctx context.Context, out surroundings, names []string
 	if err != nil {
 		return err
 	}
-	table, err := aside(ctx, func() (compare.Table, error) {
+	table, err := inBackground(ctx, func() (compare.Table, error) {
 		return compare.Compare(c.entries(ctx, out, names, buyer, sys, pack, rates), pack, c.reckon.settings, out.progress(len(names))), nil
 	})
 	if err != nil {
@@ -158,7 +158,7 @@ func systemOf(table compare.Table) quantity.System {
 
 // buyer reads the buyer's answers, and says for whom boats are compared. No
 // name gives no buyer.
-func (out surroundings) buyer(name string, book economics.Book) (terms compare.Terms, told *economics.Boat, err error) {
+func (out environment) buyer(name string, book economics.Book) (terms compare.Terms, told *economics.Boat, err error) {
 	if name == "" {
 		return terms, nil, nil
 	}
@@ -176,7 +176,7 @@ func (out surroundings) buyer(name string, book economics.Book) (terms compare.T
 // entries reads one boat after the other, until all are read or ctx is
 // cancelled, and puts all into one unit system: sys, or that of the first boat
 // if it is empty. What is wrong with a file is told at once, fault by fault.
-func (c *comparer) entries(ctx context.Context, out surroundings, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack, rates compare.Rates) iter.Seq[compare.Entry] {
+func (c *compareFlags) entries(ctx context.Context, out environment, names []string, buyer *economics.Boat, sys quantity.System, pack rules.Pack, rates compare.Rates) iter.Seq[compare.Entry] {
 	return func(yield func(compare.Entry) bool) {
 		for _, name := range names {
 			if ctx.Err() != nil {
@@ -203,7 +203,7 @@ func (c *comparer) entries(ctx context.Context, out surroundings, names []string
 }
 
 // entry reads one boat and puts the buyer's answers in place of hers.
-func (out surroundings) entry(name string, buyer *economics.Boat, book economics.Book, rates compare.Rates) (economics.Boat, error) {
+func (out environment) entry(name string, buyer *economics.Boat, book economics.Book, rates compare.Rates) (economics.Boat, error) {
 	if buyer == nil {
 		return out.boat(name, nil, book)
 	}
@@ -216,7 +216,7 @@ func (out surroundings) entry(name string, buyer *economics.Boat, book economics
 
 // told reads the answers of a FILE, as told and filled in. Prices told without a
 // currency are in the usual one.
-func (out surroundings) told(name string, book economics.Book) (told, filled economics.Boat, err error) {
+func (out environment) told(name string, book economics.Book) (told, filled economics.Boat, err error) {
 	file, err := out.answersIn(name)
 	if err != nil {
 		return told, filled, err
@@ -228,7 +228,7 @@ func (out surroundings) told(name string, book economics.Book) (told, filled eco
 }
 
 // progress tells a terminal how far a long comparison has come.
-func (out surroundings) progress(all int) func(int, *compare.Row) {
+func (out environment) progress(all int) func(int, *compare.Row) {
 	if !isTerminal(out.stderr) {
 		return nil
 	}

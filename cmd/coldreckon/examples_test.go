@@ -30,7 +30,7 @@ func TestExamplesWork(t *testing.T) {
 			visit(sub)
 		}
 	}
-	visit(commands(surroundings{}))
+	visit(commands(environment{}))
 	readme, err := os.ReadFile(filepath.Join(moduleRoot, "README.md"))
 	if err != nil {
 		t.Fatal(err)

@@ -81,7 +81,7 @@ func TestStoppedWhileReadingAnEmptyPipe(t *testing.T) {
 				if code := c.ProcessState.ExitCode(); code != 130 {
 					t.Errorf("exit code %d, want 130", code)
 				}
-				if took := time.Since(told); took >= patience {
+				if took := time.Since(told); took >= grace {
 					t.Errorf("it took %v, the time after which a deaf command is left", took)
 				}
 			case <-time.After(30 * time.Second):

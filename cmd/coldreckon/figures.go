@@ -7,8 +7,8 @@ import (
 )
 
 // figuresCommand prints what was reckoned, as tables or as JSON.
-func figuresCommand(out surroundings) *cobra.Command {
-	var reckon reckoner
+func figuresCommand(out environment) *cobra.Command {
+	var reckon reckonFlags
 	var asJSON bool
 	cmd := &cobra.Command{
 		Use:   "figures FILE",
@@ -43,7 +43,7 @@ answers file.`,
 }
 
 // figuresInput is what figures are printed from.
-func (f finding) figuresInput() figures.Input {
+func (f reckonedBoat) figuresInput() figures.Input {
 	return figures.Input{
 		Reckoning: f.reckoning, Book: f.pack.Book, Findings: f.cautions, Guidance: f.pack.Guidance, Version: buildVersion(),
 	}

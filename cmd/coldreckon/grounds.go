@@ -14,7 +14,7 @@ import (
 )
 
 // groundsCommand lists the cruising grounds, or shows the year of one.
-func groundsCommand(out surroundings) *cobra.Command {
+func groundsCommand(out environment) *cobra.Command {
 	var units string
 	cmd := &cobra.Command{
 		Use:   "grounds [NAME]",

@@ -9,7 +9,7 @@ import (
 )
 
 // handoutCommand writes the sheets for a club's table.
-func handoutCommand(out surroundings) *cobra.Command {
+func handoutCommand(out environment) *cobra.Command {
 	var units, prices string
 	var to printer
 	cmd := &cobra.Command{

@@ -36,7 +36,7 @@ const unwritten = 10 * time.Second
 
 // read gives the content of the named file, or of standard input for "-". It
 // ends when the program is told to stop, whatever it waits for.
-func (out surroundings) read(name string, of kind) ([]byte, error) {
+func (out environment) read(name string, of kind) ([]byte, error) {
 	if name == "" {
 		return nil, misuse(of.hint, "found an empty name, expected that of a file")
 	}
@@ -48,14 +48,14 @@ func (out surroundings) read(name string, of kind) ([]byte, error) {
 	if name != "-" {
 		opened = func() (io.ReadCloser, error) { return os.Open(name) }
 	}
-	in, err := aside(pipeLimit(ctx, name), opened)
+	in, err := inBackground(pipeLimit(ctx, name), opened)
 	if err != nil {
 		if ctx.Err() == nil && errors.Is(err, context.DeadlineExceeded) {
 			return nil, misuse("", "%s: found a pipe into which nobody writes, expected a file", name)
 		}
 		return nil, explainRead(name, of, err)
 	}
-	data, err := aside(ctx, func() ([]byte, error) {
+	data, err := inBackground(ctx, func() ([]byte, error) {
 		defer in.Close()
 		return io.ReadAll(io.LimitReader(in, int64(of.mostBytes)+1))
 	})

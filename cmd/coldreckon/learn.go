@@ -24,7 +24,7 @@ import (
 const logsKey = "evidence.logs"
 
 // learnCommand refines leak and use of a boat's box by a log kept aboard.
-func learnCommand(out surroundings) *cobra.Command {
+func learnCommand(out environment) *cobra.Command {
 	var water string
 	var dry bool
 	cmd := &cobra.Command{
@@ -71,7 +71,7 @@ A log that cannot tell the answer is refused, with what is missing.`,
 	return cmd
 }
 
-func learn(out surroundings, logName, fileName, water string, dry bool) error {
+func learn(out environment, logName, fileName, water string, dry bool) error {
 	switch {
 	case logName == "-" && fileName == "-":
 		return misuse("Name a file for one of them.", "standard input: found it named for both log and answers, expected one of them")
@@ -122,7 +122,7 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 	if err := file.Write(&written); err != nil {
 		return err
 	}
-	kept := kept{fileName, before}
+	kept := savedFile{fileName, before}
 	if err := kept.save(written.Bytes()); err != nil { // before it is told, as a reader may have left
 		return err
 	}
@@ -133,7 +133,7 @@ func learn(out surroundings, logName, fileName, water string, dry bool) error {
 const logHint = "'coldreckon learn --help' tells what a log needs."
 
 // log reads a log file and the weight of the water.
-func (out surroundings) log(name, water string, sys quantity.System) (economics.Log, error) {
+func (out environment) log(name, water string, sys quantity.System) (economics.Log, error) {
 	data, err := out.read(name, logFile)
 	if err != nil {
 		return economics.Log{}, err

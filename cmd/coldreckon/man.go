@@ -15,7 +15,7 @@ import (
 
 // manCommand writes the manual pages. It is for those who package the program,
 // so the help does not list it.
-func manCommand(out surroundings) *cobra.Command {
+func manCommand(out environment) *cobra.Command {
 	return &cobra.Command{
 		Use:    "man FOLDER",
 		Short:  "Write the manual pages into a folder",
@@ -30,7 +30,7 @@ the date they bear.`,
 			if err != nil {
 				return err
 			}
-			for _, p := range manualPages(commands(surroundings{}), day) {
+			for _, p := range manualPages(commands(environment{}), day) {
 				if err := save(filepath.Join(args[0], p.name), p.text); err != nil {
 					return err
 				}

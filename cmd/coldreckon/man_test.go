@@ -61,7 +61,7 @@ func TestManualPages(t *testing.T) {
 			}
 		}
 	}
-	visit(commands(surroundings{}))
+	visit(commands(environment{}))
 	if len(names) < 12 || flags < 30 {
 		t.Errorf("found only %d commands and %d flags", len(names), flags)
 	}

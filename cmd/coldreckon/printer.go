@@ -56,7 +56,7 @@ func (p *printer) toStdout() bool { return p.file == "" || p.file == "-" }
 
 // settle looks at the flags before anything is reckoned and decides on the
 // format. inputs are the files that it is made from, which it must not replace.
-func (p *printer) settle(out surroundings, inputs ...string) error {
+func (p *printer) settle(out environment, inputs ...string) error {
 	for _, input := range inputs {
 		if !p.toStdout() && out.stands(input, p.file) {
 			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
@@ -142,7 +142,7 @@ func (p *printer) document(doc layout.Document, info sheet.Info) ([]byte, error)
 }
 
 // day is the day to print; settle has seen that there is one.
-func (p *printer) day(out surroundings) (time.Time, error) { return reportDate(p.date, out.env) }
+func (p *printer) day(out environment) (time.Time, error) { return reportDate(p.date, out.env) }
 
 // sheet is the paper to print on: that of the units when none was told.
 func (p *printer) sheet(sys quantity.System) sheet.Paper {
@@ -156,7 +156,7 @@ func (p *printer) sheet(sys quantity.System) sheet.Paper {
 }
 
 // info describes a PDF that sets its own title.
-func (p *printer) info(out surroundings, sys quantity.System) (sheet.Info, error) {
+func (p *printer) info(out environment, sys quantity.System) (sheet.Info, error) {
 	p.units = sys
 	day, err := p.day(out)
 	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: sys.Language(), Date: day, Paper: p.sheet(sys)}, err
@@ -164,7 +164,7 @@ func (p *printer) info(out surroundings, sys quantity.System) (sheet.Info, error
 
 // print makes a document for owners of a unit system and puts it where the flags
 // say.
-func (p *printer) print(ctx context.Context, out surroundings, sys quantity.System, make func(sheet.Info) (layout.Document, error)) error {
+func (p *printer) print(ctx context.Context, out environment, sys quantity.System, make func(sheet.Info) (layout.Document, error)) error {
 	info, err := p.info(out, sys)
 	if err != nil {
 		return err
@@ -182,8 +182,8 @@ func (p *printer) print(ctx context.Context, out surroundings, sys quantity.Syst
 func footOf(info sheet.Info) string { return info.Author + " · " + printedDay(info.Date) }
 
 // write makes the thing and puts it where the flags say.
-func (p *printer) write(ctx context.Context, out surroundings, render func() ([]byte, error)) error {
-	data, err := aside(ctx, render)
+func (p *printer) write(ctx context.Context, out environment, render func() ([]byte, error)) error {
+	data, err := inBackground(ctx, render)
 	if err != nil {
 		return err
 	}
@@ -193,7 +193,7 @@ func (p *printer) write(ctx context.Context, out surroundings, render func() ([]
 	if !p.mayWait() {
 		return save(p.file, marked(p.format, data), p.guards()...)
 	}
-	_, err = aside(ctx, func() (none struct{}, err error) {
+	_, err = inBackground(ctx, func() (none struct{}, err error) {
 		if p.toStdout() {
 			return none, out.result(data)
 		}

@@ -18,7 +18,7 @@ import (
 
 // questionsCommand prints the table of questions, to look things up in or to
 // answer by hand.
-func questionsCommand(out surroundings) *cobra.Command {
+func questionsCommand(out environment) *cobra.Command {
 	var units, prices string
 	var blank bool
 	var to printer

@@ -12,7 +12,7 @@ import (
 )
 
 // reportCommand writes the owner's report of a boat.
-func reportCommand(out surroundings) *cobra.Command {
+func reportCommand(out environment) *cobra.Command {
 	var full bool
 	cmd := forBoat(out, &cobra.Command{
 		Use:   "report FILE -o OUT",
@@ -28,7 +28,7 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
 		Example: `  coldreckon report sample:dunlin -o report.pdf
   coldreckon report sample:kittiwake --format text
   coldreckon report sample:dunlin --set ice.price="0.90 /lb" --date 2025-06-30 -o dear-ice.pdf`,
-	}, func(ctx context.Context, found finding, to *printer) error {
+	}, func(ctx context.Context, found reckonedBoat, to *printer) error {
 		return writeReport(ctx, out, found, to, full)
 	}, "pdf", "html", "text", "md")
 	cmd.Flags().BoolVar(&full, "full", false, "add the appendix: all figures, cautions, sources and the method")
@@ -36,7 +36,7 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
 }
 
 // writeReport prints what was found.
-func writeReport(ctx context.Context, out surroundings, found finding, to *printer, full bool) error {
+func writeReport(ctx context.Context, out environment, found reckonedBoat, to *printer, full bool) error {
 	day, err := to.day(out)
 	if err != nil {
 		return err

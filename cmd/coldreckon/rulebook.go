@@ -9,7 +9,7 @@ import (
 )
 
 // rulesCommand checks and shows rule files: the built-in ones, or one's own.
-func rulesCommand(out surroundings) *cobra.Command {
+func rulesCommand(out environment) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "rules",
 		Short: "Check or show the rules and prices",
@@ -62,7 +62,7 @@ shown the same way, and prices of your own are used with --prices.`,
 }
 
 // rulePack reads the rule file named in args, or the built-in rules.
-func (out surroundings) rulePack(args []string) (pack rules.Pack, name string, err error) {
+func (out environment) rulePack(args []string) (pack rules.Pack, name string, err error) {
 	if len(args) == 0 {
 		pack, err = rules.Load()
 		return pack, "built-in rules", err

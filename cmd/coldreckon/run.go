@@ -14,8 +14,8 @@ import (
 	"golang.org/x/term"
 )
 
-// surroundings are everything outside the program that a command may touch.
-type surroundings struct {
+// environment is everything outside the program that a command may touch.
+type environment struct {
 	env    func(string) string
 	stdin  io.Reader
 	stdout io.Writer // results
@@ -30,9 +30,9 @@ type surroundings struct {
 func Main(args []string, env func(string) string, stdin io.Reader, stdout, stderr io.Writer) int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	defer stop()
-	root := commands(surroundings{env, stdin, stdout, stderr, ctx})
+	root := commands(environment{env, stdin, stdout, stderr, ctx})
 	root.SetArgs(args)
-	err := heeded(ctx, func() error { return root.ExecuteContext(ctx) })
+	err := untilStopped(ctx, func() error { return root.ExecuteContext(ctx) })
 	if err == nil {
 		return exitDone
 	}
@@ -42,8 +42,8 @@ func Main(args []string, env func(string) string, stdin io.Reader, stdout, stder
 }
 
 // commands builds the tree of commands afresh.
-func commands(out surroundings) *cobra.Command {
-	var guided asker
+func commands(out environment) *cobra.Command {
+	var guided askFlags
 	var version bool
 	root := &cobra.Command{
 		Use:   "coldreckon",
@@ -152,15 +152,15 @@ func helpHint(cmd *cobra.Command) string {
 	return fmt.Sprintf("'%s --help' shows how it is used.", cmd.CommandPath())
 }
 
-// patience is how long a command may take to end by itself after a signal: what
+// grace is how long a command may take to end by itself after a signal: what
 // waits for a reader or a writer that never comes does not.
-const patience = 2 * time.Second
+const grace = 2 * time.Second
 
-// heeded runs work until it ends, or for no longer than patience after ctx is
+// untilStopped runs work until it ends, or for no longer than grace after ctx is
 // cancelled.
-func heeded(ctx context.Context, work func() error) error {
+func untilStopped(ctx context.Context, work func() error) error {
 	done := make(chan error, 1)
-	go func() { done <- contained(work) }()
+	go func() { done <- recovering(work) }()
 	select {
 	case err := <-done:
 		return err
@@ -169,14 +169,14 @@ func heeded(ctx context.Context, work func() error) error {
 	select {
 	case err := <-done:
 		return err
-	case <-time.After(patience):
+	case <-time.After(grace):
 		return ctx.Err()
 	}
 }
 
-// contained runs work and turns a panic in it into an error: a fault of the
+// recovering runs work and turns a panic in it into an error: a fault of the
 // program must not reach its user as a page of Go.
-func contained(work func() error) (err error) {
+func recovering(work func() error) (err error) {
 	defer func() {
 		if p := recover(); p != nil {
 			err = failure("Please report it, with the answers file.", "found a fault in the program itself: %v", p)
@@ -185,9 +185,9 @@ func contained(work func() error) (err error) {
 	return work()
 }
 
-// aside runs work in a goroutine of its own, so that a signal need not wait
+// inBackground runs work in a goroutine of its own, so that a signal need not wait
 // for it: when ctx is cancelled the work is left behind, its result unused.
-func aside[T any](ctx context.Context, work func() (T, error)) (T, error) {
+func inBackground[T any](ctx context.Context, work func() (T, error)) (T, error) {
 	type outcome struct {
 		value T
 		err   error
@@ -195,7 +195,7 @@ func aside[T any](ctx context.Context, work func() (T, error)) (T, error) {
 	done := make(chan outcome, 1)
 	go func() {
 		var value T
-		err := contained(func() (err error) {
+		err := recovering(func() (err error) {
 			value, err = work()
 			return err
 		})
@@ -213,7 +213,7 @@ func aside[T any](ctx context.Context, work func() (T, error)) (T, error) {
 }
 
 // result sends the whole of a command's result to standard output.
-func (out surroundings) result(data []byte) error {
+func (out environment) result(data []byte) error {
 	if _, err := out.stdout.Write(data); err != nil {
 		return failure("", "standard output: found that it takes no more (%v), expected room for %d bytes", cause(err), len(data))
 	}
@@ -221,7 +221,7 @@ func (out surroundings) result(data []byte) error {
 }
 
 // toTerminal reports whether results are shown on a screen.
-func (out surroundings) toTerminal() bool { return isTerminal(out.stdout) }
+func (out environment) toTerminal() bool { return isTerminal(out.stdout) }
 
 // isTerminal reports whether what is written to w is shown on a screen.
 func isTerminal(w io.Writer) bool {

@@ -12,7 +12,7 @@ import (
 )
 
 // sampleCommand lists the built-in boats, or prints the answers file of one.
-func sampleCommand(out surroundings) *cobra.Command {
+func sampleCommand(out environment) *cobra.Command {
 	return &cobra.Command{
 		Use:   "sample [NAME]",
 		Short: "List the built-in boats, or print the answers file of one",

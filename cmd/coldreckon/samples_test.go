@@ -48,8 +48,8 @@ var runs = func() map[string]func() (sampleRun, error) {
 func newRun(name string, set economics.Settings) (sampleRun, error) {
 	none := func(string) string { return "" }
 	var page bytes.Buffer
-	out := surroundings{env: none, stdin: strings.NewReader(""), stdout: &page, stderr: &page}
-	by := reckoner{settings: set}
+	out := environment{env: none, stdin: strings.NewReader(""), stdout: &page, stderr: &page}
+	by := reckonFlags{settings: set}
 	ctx := context.Background()
 	found, err := by.reckon(ctx, out, samplePrefix+name)
 	if err != nil {

@@ -166,7 +166,7 @@ func expectOnly(t *testing.T, folder string, names ...string) {
 // not written over. Guards the comparison in kept.save.
 func TestKeptNoticesOthers(t *testing.T) {
 	name := filepath.Join(t.TempDir(), "boat.yaml")
-	k := kept{name: name}
+	k := savedFile{name: name}
 	for _, text := range []string{"one", "two"} {
 		if err := k.save([]byte(text)); err != nil {
 			t.Fatal(err)

@@ -7,7 +7,7 @@ import (
 )
 
 // seasonlogCommand prints a page to keep a season's log on.
-func seasonlogCommand(out surroundings) *cobra.Command {
+func seasonlogCommand(out environment) *cobra.Command {
 	var units string
 	var to printer
 	cmd := &cobra.Command{

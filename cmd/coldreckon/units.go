@@ -11,7 +11,7 @@ import (
 )
 
 // unitsCommand sets the owner's quotations side by side.
-func unitsCommand(out surroundings) *cobra.Command {
+func unitsCommand(out environment) *cobra.Command {
 	return forBoat(out, &cobra.Command{
 		Use:   "units FILE",
 		Short: "Set quotations for units side by side in the boat's box",
@@ -25,7 +25,7 @@ price and whatever else the offer says; 'coldreckon questions' lists the parts.`
 		Example: `  coldreckon units offers.yaml
   coldreckon units offers.yaml -o quotations.pdf
   coldreckon units sample:dunlin --set 'quotations=name: A; price: $1,450; rated_amps: 0.55 A; rated_box: 110 L'`,
-	}, func(ctx context.Context, found finding, to *printer) error {
+	}, func(ctx context.Context, found reckonedBoat, to *printer) error {
 		r := found.reckoning
 		if len(r.Quotations) == 0 {
 			return misuse("Put them into the file, or try one with --set 'quotations=name: A; price: $1,450'.", "quotations: found none, expected one offer or more")

@@ -12,7 +12,7 @@ import (
 )
 
 // versionCommand prints what this build is made of.
-func versionCommand(out surroundings) *cobra.Command {
+func versionCommand(out environment) *cobra.Command {
 	return &cobra.Command{
 		Use:     "version",
 		Short:   "Print the build and the rule book it holds",
@@ -22,7 +22,7 @@ func versionCommand(out surroundings) *cobra.Command {
 	}
 }
 
-func printVersion(out surroundings) error {
+func printVersion(out environment) error {
 	pack, err := rules.Load()
 	if err != nil {
 		return err

@@ -13,9 +13,9 @@ import (
 // worthKey is the answer that tells what a day with cold food is worth.
 const worthKey = "money.cold_day_worth"
 
-// taste asks what a day with cold food is worth, once its price is known: two
+// askWorth asks what a day with cold food is worth, once its price is known: two
 // offers round the price, or any sum or range. It gives the text of the worth.
-func (t *talk) taste(row questions.Row) (string, error) {
+func (t *conversation) askWorth(row questions.Row) (string, error) {
 	r, err := t.figures()
 	if err != nil {
 		return "", err
@@ -77,7 +77,7 @@ func coldOrCool(b *economics.Boat) string {
 }
 
 // wording is the question of a row, of the days that the owner goes by.
-func (t *talk) wording(row questions.Row) string {
+func (t *conversation) wording(row questions.Row) string {
 	boat := t.File.Told()
 	if row.Key == worthKey || row.Key == "food.cold_days_wanted" {
 		return strings.Replace(row.Ask, "cold", coldOrCool(&boat), 1)
