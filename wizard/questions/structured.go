@@ -13,68 +13,66 @@ import (
 // readNights reads the nights of a year: a phrase, keys named by month, or
 // twelve numbers.
 func (r Row) readNights(in Input, o owner) (any, []Fault) {
-	var nights [12]float64
-	one := func(months []int, value Input) *Fault {
-		if value.Shape != Scalar {
-			f := value.not("a number of nights")
-			return &f
-		}
-		if loose(value.Text) == "all" {
-			for _, m := range months {
-				nights[m-1] = DaysIn[m-1]
-			}
-			return nil
-		}
-		n, err := quantity.ParseNumber(value.Text, "nights", "night")
-		if err == nil && (n < 0 || n > 31) {
-			err = &quantity.Error{Found: quantity.Quoted(value.Text), Expected: "nights of one month, 0 to 31"}
-		}
-		if err != nil {
-			f := faultOf(r.Key, value, err)
-			return &f
-		}
-		for _, m := range months {
-			nights[m-1] = n
-		}
-		return nil
-	}
-	var faults []Fault
-	switch in.Shape {
-	case Scalar:
+	if in.Shape == Scalar {
 		nights, err := nightsOf(in.Text, o.south)
+		for m, n := range nights {
+			if err == nil && n > 31 {
+				err = &quantity.Error{Found: fmt.Sprintf("%s nights in %s", quantity.FormatNumber(n), MonthName(m+1)), Expected: "at most the days of the month"}
+			}
+		}
 		if err != nil {
 			return nil, []Fault{faultOf(r.Key, in, err)}
 		}
-		for m, n := range nights {
-			if n > 31 {
-				return nil, []Fault{faultOf(r.Key, in, &quantity.Error{Found: fmt.Sprintf("%s nights in %s", quantity.FormatNumber(n), MonthName(m+1)), Expected: "at most the days of the month"})}
-			}
-		}
 		return nights, nil
-	case Listed:
-		if len(in.List) != 12 {
-			return nil, []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("a list of %d", len(in.List)), Expected: "twelve numbers, January first, or keys such as june: 8"}}
-		}
-		for i, value := range in.List {
-			if f := one([]int{i + 1}, value); f != nil {
-				faults = append(faults, *f)
+	}
+	var nights [12]float64
+	faults := r.byMonth(in, "a number of nights", "numbers, January first, or keys such as june: 8", func(months []int, text string) error {
+		all := loose(text) == "all"
+		n := 0.0
+		if !all {
+			var err error
+			if n, err = quantity.ParseNumber(text, "nights", "night"); err != nil {
+				return err
+			}
+			if n < 0 || n > 31 {
+				return &quantity.Error{Found: quantity.Quoted(text), Expected: "nights of one month, 0 to 31"}
 			}
 		}
-	case Paired:
-		faults = byMonth(in.Pairs, one)
-	}
+		for _, m := range months {
+			if nights[m-1] = n; all {
+				nights[m-1] = DaysIn[m-1]
+			}
+		}
+		return nil
+	})
 	if len(faults) > 0 {
 		return nil, faults
 	}
 	return nights, nil
 }
 
-// byMonth hands every pair to take, with the months its name stands for, and
-// refuses a month named twice.
-func byMonth(pairs []Pair, take func([]int, Input) *Fault) []Fault {
-	var faults []Fault
+// byMonth hands each text of a list of twelve, or of pairs, to read, with the
+// months it stands for. It refuses a month named twice, and whatever is no text,
+// of which one says what it should be; list says the same of twelve.
+func (r Row) byMonth(in Input, one, list string, read func([]int, string) error) (faults []Fault) {
+	take := func(months []int, value Input) {
+		if value.Shape != Scalar {
+			faults = append(faults, value.not(one))
+		} else if err := read(months, value.Text); err != nil {
+			faults = append(faults, faultOf(r.Key, value, err))
+		}
+	}
+	if in.Shape == Listed {
+		if len(in.List) != 12 {
+			return []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("a list of %d", len(in.List)), Expected: "twelve " + list}}
+		}
+		for i, value := range in.List {
+			take([]int{i + 1}, value)
+		}
+		return faults
+	}
 	seen := map[int]bool{}
-	for _, p := range pairs {
+	for _, p := range in.Pairs {
 		months, err := monthsNamed(p.Name.Text)
 		if err != nil {
 			faults = append(faults, faultOf("", p.Name, err))
@@ -86,9 +84,7 @@ func byMonth(pairs []Pair, take func([]int, Input) *Fault) []Fault {
 			}
 			seen[m] = true
 		}
-		if f := take(months, p.Value); f != nil {
-			faults = append(faults, *f)
-		}
+		take(months, p.Value)
 	}
 	return faults
 }
@@ -116,46 +112,24 @@ func paired(in Input, expected string) ([]Pair, *Fault) {
 // readTemperatures reads temperatures by month: keys named by month, twelve
 // figures, or a text such as "january 5 °C, july 19 °C".
 func (r Row) readTemperatures(in Input, o owner) (any, []Fault) {
+	if in.Shape == Scalar {
+		pairs, f := paired(in, "temperatures by month, such as january: 5 °C")
+		if f != nil {
+			return nil, []Fault{*f}
+		}
+		in.Pairs, in.Shape = pairs, Paired
+	}
 	given := map[int]float64{}
-	one := func(months []int, value Input) *Fault {
-		if value.Shape != Scalar {
-			f := value.not("a temperature")
-			return &f
-		}
-		t, err := quantity.ParseTemperature(value.Text, o.sys)
+	faults := r.byMonth(in, "a temperature", "temperatures, January first, or keys such as january: 5 °C", func(months []int, text string) error {
+		t, err := quantity.ParseTemperature(text, o.sys)
 		if err == nil && !r.Limits.holds(float64(t)) {
-			err = &quantity.Error{Found: quantity.Quoted(value.Text), Expected: r.span(o)}
-		}
-		if err != nil {
-			f := faultOf(r.Key, value, err)
-			return &f
+			err = &quantity.Error{Found: quantity.Quoted(text), Expected: r.span(o)}
 		}
 		for _, m := range months {
 			given[m] = float64(t)
 		}
-		return nil
-	}
-	const expected = "temperatures by month, such as january: 5 °C"
-	var faults []Fault
-	switch in.Shape {
-	case Listed:
-		if len(in.List) != 12 {
-			return nil, []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("a list of %d", len(in.List)), Expected: "twelve temperatures, January first, or keys such as january: 5 °C"}}
-		}
-		for i, value := range in.List {
-			if f := one([]int{i + 1}, value); f != nil {
-				faults = append(faults, *f)
-			}
-		}
-	case Scalar:
-		pairs, f := paired(in, expected)
-		if f != nil {
-			return nil, []Fault{*f}
-		}
-		faults = byMonth(pairs, one)
-	case Paired:
-		faults = byMonth(in.Pairs, one)
-	}
+		return err
+	})
 	if len(faults) > 0 {
 		return nil, faults
 	}
