@@ -23,27 +23,20 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 	var faults []Fault
 	_, required, _ := recordFields(r.Key, nil)
 	expected := "keys such as " + required[0] + " and " + required[1]
-	switch in.Shape {
-	case Paired:
-		records, places = append(records, in.Pairs), append(places, in)
-	case Listed:
-		for _, item := range in.List {
-			if item.Shape != Paired {
-				faults = append(faults, item.not("a group of "+expected))
-				continue
-			}
-			records, places = append(records, item.Pairs), append(places, item)
+	if in.Shape == Scalar {
+		var f *Fault
+		if in, f = recordsOf(in, expected); f != nil {
+			return nil, []Fault{*f}
 		}
-	case Scalar:
-		for _, text := range strings.Split(in.Text, "|") {
-			part := in
-			part.Text = text
-			pairs, f := paired(part, expected)
-			if f != nil {
-				return nil, []Fault{*f}
-			}
-			records, places = append(records, pairs), append(places, in)
+	} else if in.Shape == Paired {
+		in = Input{Shape: Listed, List: []Input{in}, Line: in.Line, Column: in.Column}
+	}
+	for _, item := range in.List {
+		if item.Shape != Paired {
+			faults = append(faults, item.not("a group of "+expected))
+			continue
 		}
+		records, places = append(records, item.Pairs), append(places, item)
 	}
 	most := maxRecords
 	if r.Key == quotationsKey {
@@ -217,15 +210,23 @@ func Expand(key string, in Input) Input {
 	if !ok || row.Kind != Records || in.Shape != Scalar || unsure(in.Text) {
 		return in
 	}
+	if list, f := recordsOf(in, ""); f == nil {
+		return list
+	}
+	return in
+}
+
+// recordsOf splits a text with records separated by "|" into a list of them.
+func recordsOf(in Input, expected string) (Input, *Fault) {
 	list := Input{Shape: Listed, Line: in.Line, Column: in.Column}
 	for _, text := range strings.Split(in.Text, "|") {
 		part := in
 		part.Text = text
-		pairs, f := paired(part, "")
+		pairs, f := paired(part, expected)
 		if f != nil {
-			return in
+			return in, f
 		}
 		list.List = append(list.List, Input{Shape: Paired, Pairs: pairs, Line: in.Line, Column: in.Column})
 	}
-	return list
+	return list, nil
 }
