@@ -128,21 +128,5 @@ func rounded(value float64, digits int) string {
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
-	return withCommas(text)
-}
-
-// withCommas sets a comma between thousands.
-func withCommas(text string) string {
-	whole, rest, _ := strings.Cut(text, ".")
-	sign := ""
-	if strings.HasPrefix(whole, "-") {
-		sign, whole = "-", whole[1:]
-	}
-	for i := len(whole) - 3; i > 0; i -= 3 {
-		whole = whole[:i] + "," + whole[i:]
-	}
-	if rest != "" {
-		rest = "." + rest
-	}
-	return sign + whole + rest
+	return quantity.Thousands(text)
 }

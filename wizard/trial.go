@@ -2,7 +2,6 @@ package wizard
 
 import (
 	"fmt"
-	"math"
 	"reflect"
 	"slices"
 
@@ -45,12 +44,12 @@ func (t *conversation) others(row questions.Row) []economics.Boat {
 	if v := reflect.ValueOf(row.Field(&now).Get()); v.CanFloat() {
 		low, high, from := row.Limits.Low, row.Limits.High, v.Float()
 		if from < low || from > high { // such as 0 for "no limit"
-			from = middle(low, high)
+			from = questions.Middle(low, high)
 		}
 		for _, end := range []float64{low, high} {
 			if end != from {
 				add(func(b *economics.Boat) error {
-					row.Field(b).Put(middle(from, end))
+					row.Field(b).Put(questions.Middle(from, end))
 					b.Known[row.Key] = quantity.Told
 					return nil
 				})
@@ -107,14 +106,6 @@ func (t *conversation) try(c *candidate) error {
 		c.prices[0], c.prices[1] = min(c.prices[0], dayPrice(r)), max(c.prices[1], dayPrice(r))
 	}
 	return nil
-}
-
-// middle is the geometric mean where there is one, else the arithmetic.
-func middle(a, b float64) float64 {
-	if a > 0 && b > 0 {
-		return math.Sqrt(a * b)
-	}
-	return (a + b) / 2
 }
 
 // putChoice puts one of a row's fixed answers into a boat.

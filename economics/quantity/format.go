@@ -189,18 +189,21 @@ func FormatPricePerMass(v MoneyPerKg, currency string, sys System) string {
 	return amount(float64(v), 2, currency) + "/kg"
 }
 
+// Thousands sets commas between the thousands of a plain figure, such as -1234.5.
+func Thousands(figure string) string {
+	whole, _, _ := strings.Cut(figure, ".")
+	for i := len(whole) - 3; i > 0 && whole[i-1] != '-'; i -= 3 {
+		figure = figure[:i] + "," + figure[i:]
+	}
+	return figure
+}
+
 func amount(v float64, n int, currency string) string {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return "–"
 	}
 	s := strconv.FormatFloat(math.Abs(v), 'f', n, 64)
-	whole, cents, has := strings.Cut(s, ".")
-	for i := len(whole) - 3; i > 0; i -= 3 {
-		whole = whole[:i] + "," + whole[i:]
-	}
-	if has {
-		whole += "." + cents
-	}
+	whole := Thousands(s)
 	if currency != "" && currency[len(currency)-1] < 0x80 && isLetter(currency[len(currency)-1]) {
 		currency += " "
 	}

@@ -121,3 +121,11 @@ func TestRoundTrip(t *testing.T) {
 		}
 	}
 }
+
+func TestThousands(t *testing.T) {
+	for figure, want := range map[string]string{"0": "0", "999": "999", "-999": "-999", "1000": "1,000", "-123456.78": "-123,456.78", "1234567": "1,234,567"} {
+		if got := Thousands(figure); got != want {
+			t.Errorf("%s becomes %s, want %s", figure, got, want)
+		}
+	}
+}

@@ -169,14 +169,14 @@ func (r Row) between(text string, o owner) (any, bool) {
 	if !ok || !fine || low >= high {
 		return nil, false
 	}
-	return reflect.ValueOf(twoDigits(middle(low, high))).Convert(reflect.TypeOf(kind)).Interface(), true
+	return reflect.ValueOf(twoDigits(Middle(low, high))).Convert(reflect.TypeOf(kind)).Interface(), true
 }
 
 // unitOf finds the unit at the end of a measure.
 var unitOf = regexp.MustCompile(`\s*[^\d\s.,/][^\d]*$`)
 
-// middle is the geometric mean where there is one, else the arithmetic.
-func middle(a, b float64) float64 {
+// Middle is the geometric mean where there is one, else the arithmetic.
+func Middle(a, b float64) float64 {
 	if a > 0 && b > 0 {
 		return math.Sqrt(a * b)
 	}
