@@ -40,6 +40,9 @@ func (a author) scene() string {
 	if !a.Date.IsZero() {
 		parts = append(parts, day(a.Date))
 	}
+	if who := a.prepared(); who != "" {
+		parts = append(parts, who)
+	}
 	return strings.Join(parts, "  ·  ")
 }
 
@@ -93,7 +96,9 @@ const dearest = 50
 // counted reports whether squares show the counts at the worths.
 func (a author) counted() bool {
 	switch a.r.Answer.Case {
-	case economics.PaysForItself, economics.NextToNothing, economics.RatherNot, economics.ByWorth, economics.TooDear:
+	case economics.PaysForItself:
+		return !a.r.Answer.PremiumTold && len(a.worths()) > 0
+	case economics.NextToNothing, economics.RatherNot, economics.ByWorth, economics.TooDear:
 		return len(a.worths()) > 0
 	}
 	return false
@@ -121,6 +126,9 @@ func (a author) pictured(s setting) []layout.Block {
 		for _, c := range a.worths() {
 			add(a.money(c.Worth)+" a day", fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.money(c.Worth), c.Of100)
 		}
+		if c := a.worths(); len(c) == 1 {
+			finding = fmt.Sprintf("In %d of 100 futures it costs no more than %s a day", c[0].Of100, a.money(c[0].Worth))
+		}
 		caption := fmt.Sprintf("Of 100 futures, those in which it costs no more than that; in the others food that keeps is the better way. To find your own figure: what would you pay for a day with %s food, its dearer food spared?", a.v.ColdOrCool())
 		if s.tight > 0 {
 			caption = "Of 100 futures, those in which it costs no more than that"
@@ -137,6 +145,12 @@ func (a author) pictured(s setting) []layout.Block {
 		n = a.r.Answer.YesOf100[0]
 		finding = fmt.Sprintf("In %d of 100 futures it is worth %s to you", n, a.worth())
 		add("", "", "Worth it", n)
+	case a.r.Answer.Case == economics.PaysForItself:
+		n = a.r.Answer.PremiumOf100
+		finding = fmt.Sprintf("In %d of 100 futures it costs less than the food it spares", n)
+		field.Groups = [3]string{"less", "", "more"}
+		t.Columns[1].Head, t.Columns[2].Head = "It costs less", "It costs more"
+		add("", "", words.Capital(way), n)
 	default:
 		finding = fmt.Sprintf("In %d of 100 futures it does what you want", n)
 		field.Groups = [3]string{"does", "", "does not"}

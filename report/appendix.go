@@ -356,7 +356,7 @@ func (a author) checklist() []layout.Block {
 // why what was assumed was.
 func (a author) asTold() []layout.Block {
 	out := []layout.Block{layout.Heading{Level: 1, Text: "The boat as told"},
-		layout.Para{Keep: true, Text: a.v.EvidenceCounts() + " A star marks what was assumed; what has no mark was told."}}
+		layout.Para{Keep: true, Text: "A star marks what was assumed; what has no mark was told."}}
 	why := map[string]string{}
 	for _, s := range a.r.Boat.Assumptions {
 		why[s.Label+s.Value] = s.Why

@@ -19,7 +19,13 @@ func (a author) boat(s setting) []layout.Block {
 	if !a.aboard() {
 		return []layout.Block{layout.Heading{Level: 1, Text: "The box and the boat"}, layout.Para{Text: "There are no nights aboard, so there is no season to show."}}
 	}
-	out := append(headed(a.box(s)), a.room())
+	out := headed(a.box(s))
+	last := len(out) - 1
+	if a.Enlarged > 1 { // the two sections fill a page
+		out = append(out[:last:last], a.room(), out[last])
+	} else {
+		out = append(out, a.room())
+	}
 	out = append(out, headed(a.season(s))...)
 	return append(out, a.upkeep(s)...)
 }
@@ -104,8 +110,12 @@ func (a author) box(s setting) layout.Picture {
 	edgesNow, edges := a.through(economics.EdgesPart, "")
 	opensNow, opens := a.through(economics.OpeningsPart, "")
 	goodsNow, goods := a.through(economics.GoodsPart, "")
-	caption := fmt.Sprintf("%s. Heat in W, as she is → with the work; arrows as wide as the latter. Besides, edges and corners let in %s W, the lid's opening %s W, food and drink bring %s W.",
-		drawn, changed(heatW(edgesNow), heatW(edges)), changed(heatW(opensNow), heatW(opens)), changed(heatW(goodsNow), heatW(goods)))
+	heats := "as she is → with the work; arrows as wide as the latter"
+	if heatW(a.told.HeatW) == heatW(a.fitted.HeatW) {
+		heats = "in the box as she is; arrows as wide as it is large"
+	}
+	caption := fmt.Sprintf("%s. Heat in W, %s. Besides, edges and corners let in %s W, the lid's opening %s W, food and drink bring %s W.",
+		drawn, heats, changed(heatW(edgesNow), heatW(edges)), changed(heatW(opensNow), heatW(opens)), changed(heatW(goodsNow), heatW(goods)))
 	t := layout.Table{Sum: true, Columns: []layout.Column{{Head: "Way in"}, {Head: "As she is, W", Right: true}, {Head: "With the work, W", Right: true}}}
 	for _, s := range a.told.Heat {
 		now, with := a.through(s.Part, s.Side)
@@ -180,7 +190,7 @@ func (a author) sections(s setting) chart.BoxSections {
 	if o := b.LidOpening; lid == heat.Top && !a.chest() && o.Length > 0 {
 		c.Opening = [2]float64{mm(o.Width), mm(o.Length)}
 	}
-	with, usual := a.fitted.Box.Faces, a.usualState()
+	with, usual, lined := a.fitted.Box.Faces, a.usualState(), false
 	if usual != "" {
 		c.Foam += ", " + usual
 	}
@@ -207,7 +217,11 @@ func (a author) sections(s setting) chart.BoxSections {
 				face.Name += ", +" + a.length(added) + " behind"
 			}
 		}
+		lined = lined || face.Board > 0
 		*map[heat.Side]*chart.BoxFace{heat.Top: &c.Lid, heat.Bottom: &c.Bottom, heat.Inboard: &c.Inboard, heat.Outboard: &c.Outboard, heat.Fore: &c.Fore, heat.Aft: &c.Aft}[f.Side] = face
+	}
+	if !lined {
+		c.Board = ""
 	}
 	leak := func(name, part string) chart.BoxLeak {
 		now, with := a.through(part, "")

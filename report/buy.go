@@ -18,7 +18,7 @@ func (a author) buy(s setting) []layout.Block {
 	if a.r.Boat.Money.FittedBy == economics.Yard {
 		by = "by a yard"
 	}
-	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What", Share: 0.1}, {Head: "Ask for"}, {Head: "Your hours", Right: true, Share: 0.09}, {Head: "Low", Right: true, Share: 0.075}, {Head: "Typical", Right: true, Share: 0.075}, {Head: "High", Right: true, Share: 0.075}}}
+	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What"}, {Head: "Ask for"}, {Head: "Your hours", Right: true}, {Head: "Low", Right: true}, {Head: "Typical", Right: true}, {Head: "High", Right: true}}}
 	var hours quantity.Range
 	for _, l := range a.o.Fitted.Lines {
 		if l.First == 0 {
@@ -178,7 +178,7 @@ var coolers = map[energy.Condenser]string{energy.Fins: "fins in still air", ener
 
 // opening prints two sides.
 func (a author) opening(x, y quantity.Metre) string {
-	return strings.ReplaceAll(quantity.FormatDimensions(quantity.Dimensions{Length: x, Width: y}, a.r.Boat.Units), " x ", " × ")
+	return strings.NewReplacer(" x ", "\u00a0×\u00a0", " ", "\u00a0").Replace(quantity.FormatDimensions(quantity.Dimensions{Length: x, Width: y}, a.r.Boat.Units))
 }
 
 // rim is the length of the lid's seal, m.

@@ -142,7 +142,7 @@ var checks = []struct {
 	}},
 	{"keep chance and evidence apart", "GRADE; IPCC", func(t *testing.T, r reading) {
 		holds(t, r.front, "The evidence is "+string(r.in.Reckoning.Boat.EvidenceGrade()))
-		holds(t, r.all, "How well this is known is another matter.", "the evidence is "+string(r.in.Reckoning.Boat.EvidenceGrade()))
+		holds(t, r.all, "Of the figures about boat and use, ", "the evidence is "+string(r.in.Reckoning.Boat.EvidenceGrade()))
 	}},
 	{"say how each figure is known", "GRADE", func(t *testing.T, r reading) {
 		holds(t, r.all, "The boat as told", "had to be assumed", "told")

@@ -2,6 +2,8 @@ package report
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 	"time"
 
 	"coldreckon/economics"
@@ -20,8 +22,9 @@ type Input struct {
 	Version   string      // of the program
 	Date      time.Time   // printed as the day of making; required for print
 	Paper     sheet.Paper // required for print; the other formats do without
-	// Full adds the appendix, for whoever wants to check.
-	Full bool
+	Full      bool        // adds the appendix, for whoever wants to check
+	For, By   string      // for whom and by whom it was prepared; printed where told
+	Enlarged  float64     // everything so many times as large, for large print; 0 is 1
 }
 
 // Answer is one figure of the boat as it is printed in the appendix.
@@ -98,6 +101,7 @@ type author struct {
 	findings []rules.Finding
 	untold   []string // what was left unanswered and would otherwise lift a stop
 	foods    rules.Foods
+	models   []layout.Block // how well the models have done; with the appendix only
 	// The way that the pages after the first are about, as told and with its
 	// work, and what to expect of it.
 	o            *economics.OptionFigures
@@ -116,6 +120,11 @@ func (in Input) author() (author, error) {
 	}
 	if a.foods, err = rules.LoadFoods(); err != nil {
 		return a, fmt.Errorf("foods that keep: %w", err)
+	}
+	if in.Full {
+		if a.models, err = models(); err != nil {
+			return a, err
+		}
 	}
 	if a.o = a.v.Leader(); a.o == nil {
 		a.o = a.r.Of(economics.IceOnly)
@@ -166,9 +175,11 @@ func (a author) document(set ...setting) layout.Document {
 		}
 		doc.Part(a.set(page, s)...)
 	}
+	if offers := Quotations(a.r, a.Pack.Book); offers != nil {
+		doc.Part(offers...)
+	}
 	if a.Full {
-		doc.Part(a.appendix()...)
-		doc.Part(a.asides()...)
+		doc.Part(slices.Concat(a.appendix(), a.asides(), a.models)...)
 		if a.r.HasRepair {
 			doc.Part(ailing(a.v, 1)...)
 		}
@@ -177,7 +188,7 @@ func (a author) document(set ...setting) layout.Document {
 }
 
 func (a author) blank() layout.Document {
-	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot(), Margins: margins,
+	return layout.Document{Title: a.r.Boat.Name + ": should she have refrigeration?", Subject: a.v.Answer(), Foot: a.foot(), Margins: margins, Enlarged: a.Enlarged,
 		Words: func(text string) string { return quantity.Local(text, a.r.Boat.Units) }}
 }
 
@@ -200,6 +211,12 @@ func (in Input) printed() (layout.Document, error) {
 				n, err = a.pagesOf(paper, a.set(page, s))
 			}
 			return n <= 1
+		}
+		if a.Enlarged > 1 { // as many pages as it takes, each picture on one
+			fits = func(paper sheet.Paper) bool {
+				_, tall := a.pagesOf(paper, a.set(page, s))
+				return tall == nil
+			}
 		}
 		for s.tight < tightest && !(fits(sheet.Letter) && fits(sheet.A4)) {
 			s.tight++
@@ -238,6 +255,21 @@ func (a author) foot() string {
 		text += ", " + day(a.Date)
 	}
 	return text + ". An aid to planning, not a survey."
+}
+
+// prepared says for whom and by whom.
+func (in Input) prepared() string {
+	var parts []string
+	if in.For != "" {
+		parts = append(parts, "for "+in.For)
+	}
+	if in.By != "" {
+		parts = append(parts, "by "+in.By)
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Prepared " + strings.Join(parts, ", ")
 }
 
 // day prints a date so that nobody can mistake month for day.

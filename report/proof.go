@@ -51,7 +51,7 @@ func (a author) expected() string {
 // measures lists what to measure, what to expect, and what it means if not.
 func (a author) measures(s setting) layout.Table {
 	sys, unit, e := a.r.Boat.Units, a.v.MassUnit(), a.expect
-	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.03}, {Head: "Measure", Share: 0.36}, {Head: "Expect", Share: 0.19}, {Head: "Yours", Share: 0.12}, {Head: "If not"}}}
+	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{}, {Head: "Measure", Share: 0.36}, {Head: "Expect", Share: 0.19}, {Head: "Yours"}, {Head: "If not"}}}
 	add := func(what, expect, ifNot string) {
 		t.Rows = append(t.Rows, []string{fmt.Sprint(len(t.Rows) + 1), what, expect, "__________", ifNot})
 	}
@@ -85,7 +85,7 @@ func (a author) measures(s setting) layout.Table {
 			add("Volts at the unit while it runs", fmt.Sprintf("over %.1f V", u.Cable.CutOutV), "Less: cable, joints or battery.")
 		}
 		add("Amps while it runs", range80(e.RunningA, func(x float64) string { return quantity.FormatNumber(round1(x)) })+" A", "More: hot air. Less: ask the maker.")
-		add(fmt.Sprintf("Hours on ÷ 24, over a day at %s, box empty", a.degrees(25)), range80(e.RunShare, func(x float64) string { return fmt.Sprintf("%.0f", 100*x) })+" of 100", "More: row 1, then its air.")
+		add(fmt.Sprintf("Hours it runs of 24, at %s, box empty", a.degrees(25)), range80(e.RunShare, func(x float64) string { return quantity.FormatNumber(round1(24 * x)) }), "More: row 1, then its air.")
 		add("Glass of water amid the food, mornings", fmt.Sprintf("%s; at most %s", a.degrees(float64(a.r.Boat.Food.Target)), a.degrees(a.limitC())), "Warmer: set it colder.")
 		add(fmt.Sprintf("Ah a day in %s, box in use", month), range80(e.AhPerDay, watts)+" Ah", "More: the rows above.")
 		low, _ := a.o.Fitted.Facts["battery_lowest_share"].(float64)

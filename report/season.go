@@ -22,6 +22,7 @@ func (a author) season(s setting) layout.Picture {
 		t.Columns = append(t.Columns, layout.Column{Head: words.Month(m.Month)[:3], Right: true})
 	}
 	var parts []string
+	always := 0
 	for _, id := range a.order() {
 		o := a.r.Of(id)
 		if id == a.o.ID {
@@ -51,9 +52,15 @@ func (a author) season(s setting) layout.Picture {
 		if id != economics.DryStores {
 			cold, _ := o.Fitted.Shares()
 			parts = append(parts, fmt.Sprintf("%s %.0f", words.Bare(id), 100*cold))
+			if cold >= 0.995 {
+				always++
+			}
 		}
 	}
 	finding := fmt.Sprintf("Cold days of 100: %s", words.Join(parts))
+	if always == len(parts) {
+		finding = "With the work ice and both units keep the food cold on every day"
+	}
 	p := chart.Picture(c, finding, "", finding+".", 0)
 	p.Table = t
 	return p
@@ -112,7 +119,7 @@ func round1(x float64) float64 {
 func (a author) power(s setting) layout.Picture {
 	c := chart.Power{Plot: [...]float64{0, 0, 27, 22}[min(s.tight, 3)], With: "need with the work", AsSheIs: "as she is", Sun: "sun left after the other loads"}
 	if !a.worked() {
-		c.With = "need"
+		c.With, c.AsSheIs = "need", ""
 	}
 	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Need, Wh", Right: true}, {Head: "As she is, Wh", Right: true}, {Head: "Sun left, Wh", Right: true}}}
 	var short []string

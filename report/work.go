@@ -163,7 +163,7 @@ type stepRow struct {
 
 // inOrder lists the steps, the cautions beside them.
 func (a author) inOrder(s setting) []layout.Block {
-	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.025}, {Share: 0.42}, {}}}
+	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.025}, {Share: [...]float64{0.42, 0.45, 0.48, 0.48}[min(s.tight, 3)]}, {}}}
 	rows, _ := a.rows()
 	for i, r := range rows {
 		t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), r.text, brief(r.care, [...]int{170, 120, 80, 60}[min(s.tight, 3)])})
@@ -219,7 +219,7 @@ func (a author) stopped(s setting) []layout.Block {
 	l := layout.List{Steps: true}
 	for _, f := range stops {
 		text := f.Text
-		if !concerns(f, a.o.ID) { // in full with --full
+		if !concerns(f, a.o.ID) && s.tight > 0 { // in full with --full
 			text = brief(text, 60)
 		}
 		l.Items = append(l.Items, layout.Item{Lead: words.Capital(forWhom(f)) + ":", Text: text})

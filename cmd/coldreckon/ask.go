@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"coldreckon/economics"
+	"coldreckon/report"
 	"coldreckon/report/words"
 	"coldreckon/rules"
 	"coldreckon/strict"
@@ -113,7 +114,7 @@ func (a *askFlags) ask(ctx context.Context, out environment, name string) error 
 	if err != nil {
 		return err
 	}
-	if err := writeReport(ctx, out, found, &a.to, false); err != nil {
+	if err := writeReport(ctx, out, found, &a.to, report.Input{}); err != nil {
 		return err
 	}
 	if !a.to.toStdout() {

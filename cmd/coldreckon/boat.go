@@ -66,6 +66,7 @@ func forBoat(out environment, cmd *cobra.Command, print func(context.Context, re
 	}
 	reckon.addFlags(cmd)
 	to.addFlags(cmd, formats...)
+	to.addLargeFlag(cmd)
 	return cmd
 }
 

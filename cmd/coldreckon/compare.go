@@ -65,11 +65,11 @@ code is then 2.`,
 	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(compare.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
 	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")
 	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
-	cmd.Flags().StringVar(&c.preparedFor, "for", "", "print that it was prepared for `NAME`")
-	cmd.Flags().StringVar(&c.preparedBy, "by", "", "print that it was prepared by `NAME`")
+	addNameFlags(cmd, &c.preparedFor, &c.preparedBy)
 	cmd.Flags().StringArrayVar(&c.rates, "rate", nil, "what one of another currency is worth, as `EUR=1.08`; may be given again")
 	c.reckon.addPriceFlags(cmd)
 	c.to.addFlags(cmd, "text", "pdf", "md", "html", "csv", "json")
+	c.to.addLargeSheetFlag(cmd)
 	return cmd
 }
 

@@ -52,5 +52,6 @@ to copy, or HTML for a screen.`,
 	addUnitsFlag(cmd, &units)
 	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
 	to.addFlags(cmd, "pdf", "html", "text", "md")
+	to.addLargeSheetFlag(cmd)
 	return cmd
 }

@@ -22,6 +22,7 @@ type printer struct {
 	file, format, paper, date string
 	force                     bool            // write over what another program wrote
 	large                     bool            // large print
+	wholeSheet                bool            // whose PDF needs a larger sheet for that
 	units                     quantity.System // of its reader, once info is known
 }
 
@@ -46,6 +47,18 @@ func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
 // addLargeFlag gives a command whose pages can grow the flag of large print.
 func (p *printer) addLargeFlag(cmd *cobra.Command) {
 	cmd.Flags().BoolVar(&p.large, "large", false, "large print")
+}
+
+// addLargeSheetFlag is addLargeFlag for pages that are drawn as a whole.
+func (p *printer) addLargeSheetFlag(cmd *cobra.Command) {
+	cmd.Flags().BoolVar(&p.large, "large", false, "large print; a PDF comes on A3 or 11 by 17 in paper")
+	p.wholeSheet = true
+}
+
+// addNameFlags gives a command the flags that name people.
+func addNameFlags(cmd *cobra.Command, preparedFor, preparedBy *string) {
+	cmd.Flags().StringVar(preparedFor, "for", "", "print that it was prepared for `NAME`")
+	cmd.Flags().StringVar(preparedBy, "by", "", "print that it was prepared by `NAME`")
 }
 
 // largePrint is how much larger large print is: 10 points come out as 16.
@@ -127,7 +140,10 @@ func (p *printer) otherEnding() string {
 // document prints a document in the format settled on.
 func (p *printer) document(doc layout.Document, info sheet.Info) ([]byte, error) {
 	doc.Words = func(text string) string { return quantity.Local(text, p.units) }
-	if p.large {
+	switch {
+	case p.large && p.wholeSheet && p.format == "pdf":
+		info.Paper, doc.Enlarged = info.Paper.Twice()
+	case p.large:
 		doc.Enlarged = largePrint
 	}
 	switch p.format {

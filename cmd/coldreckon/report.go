@@ -13,7 +13,7 @@ import (
 
 // reportCommand writes the owner's report of a boat.
 func reportCommand(out environment) *cobra.Command {
-	var full bool
+	var extra report.Input // what the flags add
 	cmd := forBoat(out, &cobra.Command{
 		Use:   "report FILE -o OUT",
 		Short: "Write the report of a boat",
@@ -29,21 +29,25 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
   coldreckon report sample:kittiwake --format text
   coldreckon report sample:dunlin --set ice.price="0.90 /lb" --date 2025-06-30 -o dear-ice.pdf`,
 	}, func(ctx context.Context, found reckonedBoat, to *printer) error {
-		return writeReport(ctx, out, found, to, full)
+		return writeReport(ctx, out, found, to, extra)
 	}, "pdf", "html", "text", "md")
-	cmd.Flags().BoolVar(&full, "full", false, "add the appendix: all figures, cautions, sources and the method")
+	cmd.Flags().BoolVar(&extra.Full, "full", false, "add the appendix: all figures, cautions, sources and the method")
+	addNameFlags(cmd, &extra.For, &extra.By)
 	return cmd
 }
 
-// writeReport prints what was found.
-func writeReport(ctx context.Context, out environment, found reckonedBoat, to *printer, full bool) error {
+// writeReport prints what was found, with what the flags add to it.
+func writeReport(ctx context.Context, out environment, found reckonedBoat, to *printer, in report.Input) error {
 	day, err := to.day(out)
 	if err != nil {
 		return err
 	}
 	boat := found.reckoning.Boat
-	in := report.Input{
-		Reckoning: found.reckoning, Pack: found.pack, Answers: asTold(boat), Version: buildVersion(), Date: day, Paper: to.sheet(boat.Units), Full: full,
+	in.Reckoning, in.Pack, in.Answers = found.reckoning, found.pack, asTold(boat)
+	in.Version, in.Date, in.Paper = buildVersion(), day, to.sheet(boat.Units)
+	in.For, in.By = oneLine(in.For), oneLine(in.By)
+	if to.large {
+		in.Enlarged = largePrint
 	}
 	return to.write(ctx, out, func() ([]byte, error) {
 		switch to.format {

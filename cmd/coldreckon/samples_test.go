@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"coldreckon/economics"
+	"coldreckon/report"
 )
 
 // A sampleRun is one sample reckoned once for all tests that look at it, with its
@@ -63,7 +64,7 @@ func newRun(name string, set economics.Settings) (sampleRun, error) {
 	if err := json.Unmarshal(data, &r.sheet); err != nil {
 		return sampleRun{}, err
 	}
-	err = writeReport(ctx, out, found, &printer{format: "md", date: "2026-04-01"}, true)
+	err = writeReport(ctx, out, found, &printer{format: "md", date: "2026-04-01"}, report.Input{Full: true})
 	r.report = page.String()
 	return r, err
 }

@@ -17,12 +17,11 @@ type Against struct {
 
 // AgainstPoint is one case: a prediction with its range, and the measurement.
 type AgainstPoint struct {
-	Label          string // may be empty
 	Low, Mid, High float64
 	Measured       float64
 }
 
-const againstSide = 62.0 // of the plot, at most
+const againstSide = 45.0 // of the plot, at most
 
 // Height implements Drawing.
 func (c Against) Height(w float64) float64 {
@@ -38,11 +37,11 @@ func (c Against) Draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	low, high := 0.0, 0.0
 	for _, p := range c.Points {
-		if err := sound(p.Label, p.Low, p.Mid, p.High, p.Measured); err != nil {
+		if err := sound("a point", p.Low, p.Mid, p.High, p.Measured); err != nil {
 			return fmt.Errorf("picture %q: %w", name, err)
 		}
 		if p.Low > p.Mid || p.Mid > p.High {
-			return fmt.Errorf("picture %q: %q is %v, %v, %v; low, middle and high rise", name, p.Label, p.Low, p.Mid, p.High)
+			return fmt.Errorf("picture %q: a point is %v, %v, %v; low, middle and high rise", name, p.Low, p.Mid, p.High)
 		}
 		a, b := outer(p.Low, p.High, p.Measured)
 		low, high = min(low, a), max(high, b)
@@ -64,21 +63,10 @@ func (c Against) Draw(s sheet.Sheet, r sheet.Rect) error {
 	}
 	s.Text(plot.X, row.baseline+pitch(noteType), sheet.Shorten(c.Predicted, softType, r.Right()-plot.X), softType)
 	s.Line(sheet.Point{X: across.of(up.low), Y: up.of(up.low)}, sheet.Point{X: across.of(up.high), Y: up.of(up.high)}, dashPen)
-	var taken []sheet.Rect
 	for _, p := range c.Points {
 		y := up.of(p.Measured)
 		s.Line(sheet.Point{X: across.of(p.Low), Y: y}, sheet.Point{X: across.of(p.High), Y: y}, sheet.Pen{Width: 0.6, Grey: sheet.Mid})
 		s.Rect(sheet.Rect{X: across.of(p.Mid) - 0.8, Y: y - 0.8, W: 1.6, H: 1.6}, solid, sheet.Pen{})
-		w := sheet.Width(p.Label, noteType)
-		at := sheet.Rect{X: across.of(p.High) + 1.5, Y: y - pitch(noteType)/2, W: w, H: pitch(noteType)}
-		free := p.Label != "" && at.Right() <= r.Right() && at.Y >= plot.Y-1 && at.Bottom() <= plot.Bottom()+1
-		for _, t := range taken {
-			free = free && !t.Overlaps(at)
-		}
-		if free { // a name that would lie over another stands in the table alone
-			s.Text(at.X, middle(y, noteType), p.Label, noteType)
-			taken = append(taken, at)
-		}
 	}
 	return s.Err()
 }

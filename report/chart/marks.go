@@ -19,6 +19,9 @@ func key(s sheet.Sheet, r sheet.Rect, entries []entry) sheet.Rect {
 	const between, row = 6.0, 4.6
 	x, y := r.X, r.Y
 	for _, e := range entries {
+		if e.name == "" { // it does not occur
+			continue
+		}
 		room := r.W - e.width - 1.5
 		lines := sheet.Wrap(e.name, noteType, room)
 		w := 0.0

@@ -10,7 +10,8 @@ import (
 // same months as Season, as wide as their nights.
 type Power struct {
 	Months []PowerMonth
-	// With, AsSheIs and Sun are the words of the key.
+	// With, AsSheIs and Sun are the words of the key; an empty AsSheIs says that
+	// Now is Need and is not drawn.
 	With, AsSheIs, Sun string
 	// Say prints a value of the axis; nil prints a Number.
 	Say func(float64) string
@@ -82,9 +83,11 @@ func (c Power) Draw(s sheet.Sheet, r sheet.Rect) error {
 			return sheet.Rect{X: xs[i], Y: up.of(v), W: ws[i], H: plot.Bottom() - up.of(v)}
 		}
 		s.Rect(bar(m.Need), sheet.Shade(sheet.Dark), edgePen)
-		if m.Now > m.Need {
+		switch {
+		case c.AsSheIs == "":
+		case m.Now > m.Need:
 			s.Rect(bar(m.Now), sheet.Fill{}, dashPen)
-		} else {
+		default:
 			s.Line(sheet.Point{X: xs[i], Y: up.of(m.Now)}, sheet.Point{X: xs[i] + ws[i], Y: up.of(m.Now)}, sheet.Pen{Width: 0.2, Grey: sheet.White, Dash: dashPen.Dash})
 		}
 		y := up.of(m.Sun)

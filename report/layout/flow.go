@@ -87,8 +87,12 @@ func (s stack) split(w, room, page float64) (head, rest flow) {
 		if a, z := b.split(w, room-y, page); a != nil {
 			return append(s[:i:i], a), append(stack{z}, s[i+1:]...)
 		}
+		at := i
 		for i > 0 && keeps(s[i-1]) {
 			i--
+		}
+		if i == 0 && page == 0 { // rather a heading alone than no page
+			i = at
 		}
 		if i == 0 {
 			return nil, s
@@ -159,13 +163,17 @@ func (n aside) split(w, room, page float64) (head, rest flow) {
 	return aside{n.weight, stack{a}}, aside{n.weight, stack{z}}
 }
 
-// beside sets blocks side by side, 8 mm apart, each as wide as its share.
+// beside sets blocks side by side, 8 mm apart, each as wide as its share; below
+// one another where that leaves too little, as in large print.
 type beside struct {
 	shares []float64 // one for each block, > 0, in any measure; nil is equal parts
 	blocks []flow    // from left to right
 }
 
-const columnGap = 8.0 // mm
+const (
+	columnGap = 8.0   // mm
+	narrow    = 120.0 // of a page, mm, on which nothing stands side by side
+)
 
 // places gives each block's x offset and width.
 func (c beside) places(w float64) (xs, ws []float64) {
@@ -189,6 +197,9 @@ func (c beside) places(w float64) (xs, ws []float64) {
 }
 
 func (c beside) height(w float64) float64 {
+	if w < narrow {
+		return stack(c.blocks).height(w)
+	}
 	var h float64
 	_, ws := c.places(w)
 	for i, b := range c.blocks {
@@ -198,6 +209,9 @@ func (c beside) height(w float64) float64 {
 }
 
 func (c beside) draw(s sheet.Sheet, x, y, w float64) error {
+	if w < narrow {
+		return stack(c.blocks).draw(s, x, y, w)
+	}
 	xs, ws := c.places(w)
 	for i, b := range c.blocks {
 		if err := b.draw(s, x+xs[i], y, ws[i]); err != nil {
@@ -216,6 +230,9 @@ func (c beside) space() (above, below float64) {
 }
 
 func (c beside) split(w, room, page float64) (head, rest flow) {
+	if w < narrow {
+		return stack(c.blocks).split(w, room, page)
+	}
 	_, ws := c.places(w)
 	heads, rests := make([]flow, len(c.blocks)), make([]flow, len(c.blocks))
 	for i, b := range c.blocks {

@@ -179,12 +179,30 @@ func (p Paper) Landscape() Paper {
 	return p + across
 }
 
+// twice marks a paper of twice the area.
+const twice = " twice"
+
+// Twice gives the paper of twice the area, such as A3, and how many times as
+// large the same page comes out on it.
+func (p Paper) Twice() (large Paper, times float64) {
+	large = p + twice
+	w, h, _ := p.Size()
+	w2, h2, _ := large.Size()
+	return large, min(w2/w, h2/h)
+}
+
 // Size gives the page's width and height in mm; ok is false for a paper that is
 // not known.
 func (p Paper) Size() (w, h float64, ok bool) {
 	if upright, found := strings.CutSuffix(string(p), across); found {
 		h, w, ok = Paper(upright).Size()
 		return w, h, ok
+	}
+	if half, found := strings.CutSuffix(string(p), twice); found {
+		if w, h, ok = Paper(half).Size(); w > h {
+			return 2 * h, w, ok
+		}
+		return h, 2 * w, ok
 	}
 	switch p {
 	case A4:

@@ -181,7 +181,7 @@ func (v Voice) Limit() string {
 	}
 	buys := a.LimitBuys
 	if buys == nil {
-		return text + " The limit buys nothing of it that runs."
+		return text + " Nothing of it that would run can be had for that."
 	}
 	what := "it without any of the work"
 	if len(buys.Items) > 0 {

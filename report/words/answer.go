@@ -153,16 +153,25 @@ var hedges = map[economics.Confidence]string{
 
 func (v Voice) worthTold() string {
 	a := &v.r.Answer
-	costs := fmt.Sprintf("A %s day costs %s and you said %s.", v.cold(), v.price(v.leader().PriceOfCold.Typical), v.worth())
+	costs := fmt.Sprintf("A %s day costs %s", v.cold(), v.price(v.leader().PriceOfCold.Typical))
+	said := fmt.Sprintf("%s and you said %s.", costs, v.worth())
 	switch a.Confidence() {
 	case economics.Sure, economics.Likely, economics.Leaning:
-		return fmt.Sprintf("%s: %s (%s). %s", Capital(v.do()), hedges[a.Confidence()], v.yesOf100(), costs)
-	case economics.CloseCall:
-		return fmt.Sprintf("It is a close call whether to %s: worth it in %s futures. %s", v.do(), v.yesOf100(), costs)
-	case economics.LeaningNot:
-		return fmt.Sprintf("Rather live on food that keeps: to %s is worth it in %s futures. %s", v.do(), v.yesOf100(), costs)
+		return fmt.Sprintf("%s: %s (%s). %s", Capital(v.do()), hedges[a.Confidence()], v.yesOf100(), said)
 	}
-	return fmt.Sprintf("Live on food that keeps: to %s is worth it in only %s futures. %s", v.do(), v.yesOf100(), costs)
+	few := ""
+	if a.YesOf100[0] != a.YesOf100[1] { // what was said stands in the counts
+		said = costs + "."
+	} else if a.YesOf100[0] > 0 {
+		few = "only "
+	}
+	switch a.Confidence() {
+	case economics.CloseCall:
+		return fmt.Sprintf("It is a close call whether to %s: worth it in %s. %s", v.do(), v.yesFutures(), said)
+	case economics.LeaningNot:
+		return fmt.Sprintf("Rather live on food that keeps: to %s is worth it in %s. %s", v.do(), v.yesFutures(), said)
+	}
+	return fmt.Sprintf("Live on food that keeps: to %s is worth it in %s%s. %s", v.do(), few, v.yesFutures(), said)
 }
 
 // ColdOrCool is the word for the days that decide.
@@ -189,10 +198,25 @@ func (v Voice) yesOf100() string {
 	return fmt.Sprintf("%d to %d of 100", yes[0], yes[1])
 }
 
+// yesFutures is yesOf100 for a sentence; of a worth told as a range, at its ends.
+func (v Voice) yesFutures() string {
+	a := &v.r.Answer
+	count := func(n int) string {
+		if n == 0 {
+			return "none of 100 futures"
+		}
+		return of100(n) + " futures"
+	}
+	if a.YesOf100[0] == a.YesOf100[1] {
+		return count(a.YesOf100[0])
+	}
+	return fmt.Sprintf("%s at %s, in %d at %s", count(a.YesOf100[0]), v.say(a.Worth.Low), a.YesOf100[1], v.say(a.Worth.High))
+}
+
 func (v Voice) paysForItself() string {
 	a := &v.r.Answer
 	if a.PremiumTold {
-		return fmt.Sprintf("%s: it costs less than the dearer food it spares you (%s).", Capital(v.do()), of100(a.PremiumOf100))
+		return fmt.Sprintf("%s: it costs less than the dearer food it spares you, in %s futures.", Capital(v.do()), of100(a.PremiumOf100))
 	}
 	crew := max(1, v.r.Boat.Cruising.Crew)
 	you := "you"
@@ -210,7 +234,7 @@ func (v Voice) forbidden() string {
 	case told && a.YesOf100[0] >= 60:
 		return text + fmt.Sprintf(" Elsewhere it would be worth it (%s).", v.yesOf100())
 	case told:
-		return text + fmt.Sprintf(" Elsewhere it would be worth it in only %s futures.", v.yesOf100())
+		return text + fmt.Sprintf(" Elsewhere it would be worth it in %s.", v.yesFutures())
 	case !math.IsInf(a.YesWorth, 1):
 		return text + fmt.Sprintf(" Elsewhere it would be worth it if a %s day is worth %s to you.", v.cold(), v.say(a.YesWorth))
 	}

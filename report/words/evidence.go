@@ -6,17 +6,12 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// EvidenceCounts says how many figures are known how.
-func (v Voice) EvidenceCounts() string {
-	measured, told, assumed := v.r.Boat.EvidenceCounts()
-	return fmt.Sprintf("Of the figures about boat and use, %d came from tests, %d were told or remembered and %d had to be assumed: the evidence is %s.",
-		measured, told, assumed, v.r.Boat.EvidenceGrade())
-}
-
 // EvidenceText says how well the figures are known, apart from how likely.
 func (v Voice) EvidenceText() string {
-	text := "How well this is known is another matter. " + v.EvidenceCounts()
-	if measured, _, _ := v.r.Boat.EvidenceCounts(); measured == 0 {
+	measured, told, assumed := v.r.Boat.EvidenceCounts()
+	text := fmt.Sprintf("Of the figures about boat and use, %d came from tests, %d were told or remembered and %d had to be assumed: the evidence is %s.",
+		measured, told, assumed, v.r.Boat.EvidenceGrade())
+	if measured == 0 {
 		text += " Nothing about the box was measured."
 	}
 	return text

@@ -54,11 +54,12 @@ func (v Voice) Flips() []Flip {
 	return out
 }
 
-// movers lists the inputs that move the price of a day, the strongest first.
+// movers lists the inputs that move the price of a day as it is printed, the
+// strongest first.
 func (v Voice) movers() []economics.InputFigures {
 	var out []economics.InputFigures
 	for _, in := range v.r.Futures.Inputs {
-		if v.movesPrice(in) {
+		if v.movesPrice(in) && v.price(in.PriceLow) != v.price(in.PriceHigh) {
 			out = append(out, in)
 		}
 	}
@@ -71,6 +72,9 @@ func (v Voice) movers() []economics.InputFigures {
 // movesTheDay says what an input does to the price of a day.
 func (v Voice) movesTheDay(in economics.InputFigures) string {
 	low, high := v.Ends(in)
+	if in.Unit == "nights" && in.High > 365 { // no year has so many
+		return fmt.Sprintf("%s: at %s a %s day costs %s.", Capital(in.Short), low, v.cold(), v.price(in.PriceLow))
+	}
 	return fmt.Sprintf("%s: at %s a %s day costs %s, at %s %s.", Capital(in.Short), low, v.cold(), v.price(in.PriceLow), high, v.price(in.PriceHigh))
 }
 

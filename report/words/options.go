@@ -36,7 +36,7 @@ func (v Voice) Rows() []Row {
 			return v.Tight(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High)
 		}},
 		{"A day in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
-		{"Left for food", func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
+		{"Left for food, " + v.volumeUnit(), func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
 		{"Living with it", v.living},
 	})
 }
@@ -204,7 +204,18 @@ func (v Voice) room(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) {
 		return "All of the box, dry"
 	}
-	return fmt.Sprintf("%s; needs %s", v.volume(number(o.Facts, "room_for_food_l")), v.volume(number(o.Facts, "food_to_keep_l")))
+	bare := func(name string) string {
+		return strings.TrimSuffix(v.volume(number(o.Facts, name)), " "+v.volumeUnit())
+	}
+	return fmt.Sprintf("%s; needs %s", bare("room_for_food_l"), bare("food_to_keep_l"))
+}
+
+// volumeUnit is the unit of the box's room.
+func (v Voice) volumeUnit() string {
+	if v.sys == quantity.US {
+		return "cu ft"
+	}
+	return "L"
 }
 
 // living says what a season with the option is like.

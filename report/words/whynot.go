@@ -22,7 +22,7 @@ func (v Voice) WhyNot() []Aside {
 	amps := func(ah float64) string { return quantity.FormatCharge(quantity.AmpHour(Round(ah))) }
 	fridge := fmt.Sprintf("%s a day from the battery, %s, of which the inverter takes %s by being on. The small unit takes %s. It does well on a boat that is always plugged in.",
 		WattHours(w.HouseholdWhPerDay), amps(w.HouseholdAhPerDay), WattHours(w.InverterIdleWhPerDay), amps(w.SmallAhPerDay))
-	peltier := fmt.Sprintf("%s without a pause, %s a day. At best it gets down to about %s in your hottest month",
+	peltier := fmt.Sprintf("By common practice %s without a pause, %s a day. At best it gets down to about %s in your hottest month",
 		quantity.FormatCurrent(quantity.Ampere(Round(w.ThermoelectricA))), amps(w.ThermoelectricAhPerDay), v.wholeDegrees(w.ThermoelectricBoxC))
 	if w.ThermoelectricHolds {
 		peltier += ", with nothing warm put in. It suits the drive to the boat."

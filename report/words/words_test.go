@@ -83,6 +83,8 @@ func TestHeadlines(t *testing.T) {
 			"Fit the small unit: likely worth it (81 of 100). A cold day costs about $4.50 and you said $6."},
 		{"leaning, over a range", func(r *economics.Reckoning) { tell(r, 5, 8, 61, 88) },
 			"Fit the small unit: more likely than not worth it (61 to 88 of 100). A cold day costs about $4.50 and you said $5 to $8."},
+		{"not, over a range", func(r *economics.Reckoning) { tell(r, 2, 4, 0, 20) },
+			"Live on food that keeps: to fit the small unit is worth it in none of 100 futures at $2, in 20 at $4. A cold day costs about $4.50."},
 		{"close", func(r *economics.Reckoning) { tell(r, 4.5, 4.5, 50, 50) },
 			"It is a close call whether to fit the small unit: worth it in 50 of 100 futures. A cold day costs about $4.50 and you said $4.50."},
 		{"leaning against", func(r *economics.Reckoning) { tell(r, 3.5, 3.5, 31, 31) },
@@ -96,7 +98,7 @@ func TestHeadlines(t *testing.T) {
 			"Fit the small unit: it pays for itself if food that keeps costs each of you $1.25 a night more than fresh. The usual guess is $1.60."},
 		{"spares dearer food", func(r *economics.Reckoning) {
 			r.Answer.Case, r.Answer.PremiumTold, r.Answer.PremiumOf100 = economics.PaysForItself, true, 89
-		}, "Fit the small unit: it costs less than the dearer food it spares you (89 of 100)."},
+		}, "Fit the small unit: it costs less than the dearer food it spares you, in 89 of 100 futures."},
 		{"next to nothing", func(r *economics.Reckoning) {
 			r.Answer.Case, r.Of(economics.SmallUnit).PriceOfCold.Typical = economics.NextToNothing, 0.1
 		}, "Fit the small unit: a cold day costs next to nothing, under $0.25."},
@@ -192,7 +194,7 @@ func TestAlso(t *testing.T) {
 			limit(r)
 			r.Answer.LimitBuys = &economics.LimitBuys{Items: []economics.FitItem{{Piece: economics.LidPiece, Size: 50}}, First: 940, WorksOf100: 40, KeptShare: 0.71}
 		}, "The limit does buy it with 50 mm more foam in the lid, for $940: cold on 71 days of 100. Nothing of that is lost if the rest follows later."},
-		{"limit buys nothing", limit, "The limit buys nothing of it that runs."},
+		{"limit buys nothing", limit, "Nothing of it that would run can be had for that."},
 		{"close", func(r *economics.Reckoning) { tell(r, 4.5, 4.5, 50, 50); r.Answer.WrongCost = 61 }, "The wrong choice costs about $61 a year, where it is wrong."},
 		{"no other", func(r *economics.Reckoning) { r.Answer.Case = economics.Forbidden }, "No other way does what you want."},
 		{"another", func(r *economics.Reckoning) {
