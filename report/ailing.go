@@ -5,16 +5,16 @@ import (
 	"coldreckon/report/words"
 )
 
-// AilingTitle heads the sheet on a unit that ails.
-const AilingTitle = "The unit is dead, or runs all the time"
+// ailingTitle heads the sheet on a unit that ails.
+const ailingTitle = "The unit is dead, or runs all the time"
 
 // Ailing is a sheet for half an hour with a meter: what to look at, what each
 // finding points to, and whether mending is worth its price on this boat. foot
 // stands at its foot.
 func Ailing(in Input, foot string) layout.Document {
 	v := words.Of(in.Reckoning, in.Pack.Book)
-	doc := layout.Document{Title: AilingTitle, Subject: v.AilingWorth(), Foot: foot}
-	doc.Part(ailing(v, 0)...)
+	doc := layout.Document{Title: ailingTitle, Subject: v.AilingWorth(), Foot: foot, Margins: margins}
+	doc.Part(layout.Close(ailing(v, 0)))
 	return doc
 }
 
@@ -24,7 +24,7 @@ func ailing(v words.Voice, level int) []layout.Block {
 		t.Rows = append(t.Rows, []string{row.Finds, row.Cause, row.Costs, row.Do})
 	}
 	return []layout.Block{
-		layout.Heading{Level: level, Text: AilingTitle},
+		layout.Heading{Level: level, Text: ailingTitle},
 		layout.Para{Text: "Half an hour with a meter, before any money. Often it is a switch, a wire, a fan or a thermostat (common practice, no source). " + v.AilingWorth()},
 		layout.Heading{Level: level + 1, Text: "Look, in this order"}, list(layout.Number, v.AilingSteps()),
 		layout.Heading{Level: level + 1, Text: "What it points to"}, t,

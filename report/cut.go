@@ -256,12 +256,12 @@ func (a author) cutList(s setting) []layout.Block {
 	default:
 		note += "The lid's opening was not told: see that each piece passes it, else cut it."
 	}
-	drawing := chart.CutList{Highest: [...]float64{52, 40, 26, 26}[min(s.tight, 3)], Sheets: c.sheets, LeftOver: "left over", Say: bare}
+	drawing := chart.CutList{Highest: [...]float64{52, 40, 26, 26, 18}[min(s.tight, 4)], Sheets: c.sheets, LeftOver: "left over", Say: bare}
 	p := chart.Picture(drawing, finding, note, finding+". "+note, 0)
 	if s.tight == tightest { // no room for the drawing: the sizes say it too
 		var sizes []string
 		for _, row := range t.Rows {
-			sizes = append(sizes, row[0]+" "+row[1])
+			sizes = append(sizes, row[0]+", "+row[1])
 		}
 		return []layout.Block{layout.Heading{Level: 1, Text: finding}, layout.Para{Text: strings.Join(sizes, "; ") + " " + unit + ", " + a.boards() + ". " + note, Wide: true}}
 	}

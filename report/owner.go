@@ -148,7 +148,7 @@ type setting struct {
 }
 
 // The tightest setting, and the heights tried that a paper has to spare.
-const tightest = 4
+const tightest = 5
 
 var spares = []float64{36, 30, 24, 18, 12, 6, 0}
 

@@ -53,7 +53,7 @@ func QuotationsDocument(r *economics.Reckoning, book economics.Book, version str
 	if name == "" {
 		name = "Your boat"
 	}
-	d := layout.Document{Title: name + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: "coldreckon " + version}
+	d := layout.Document{Title: name + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: "coldreckon " + version, Margins: margins}
 	d.Part(layout.Heading{Level: 0, Text: d.Title})
 	d.Add(Quotations(r, book)...)
 	return d

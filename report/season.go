@@ -22,7 +22,7 @@ func (a author) season(s setting) layout.Picture {
 		t.Columns = append(t.Columns, layout.Column{Head: words.Month(m.Month)[:3], Right: true})
 	}
 	var parts []string
-	always := 0
+	always, worked := 0, false
 	for _, id := range a.order() {
 		o := a.r.Of(id)
 		if id == a.o.ID {
@@ -41,7 +41,7 @@ func (a author) season(s setting) layout.Picture {
 		}
 		row := chart.SeasonRow{Name: words.Name(id), Best: id == a.o.ID, With: shares(o.FittedMonths)}
 		if len(o.Fit.Items) > 0 {
-			row.Now = shares(o.AsToldMonths)
+			row.Now, worked = shares(o.AsToldMonths), true
 		}
 		c.Rows = append(c.Rows, row)
 		cells := []string{row.Name}
@@ -59,7 +59,10 @@ func (a author) season(s setting) layout.Picture {
 	}
 	finding := fmt.Sprintf("Cold days of 100: %s", words.Join(parts))
 	if always == len(parts) {
-		finding = "With the work ice and both units keep the food cold on every day"
+		finding = "Ice and both units keep the food cold on every day"
+		if worked {
+			finding = "With the work ice and both units keep the food cold on every day"
+		}
 	}
 	p := chart.Picture(c, finding, "", finding+".", 0)
 	p.Table = t

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"coldreckon/economics/quantity"
+	"coldreckon/report/forms"
 	"coldreckon/report/layout"
 )
 
@@ -28,18 +29,7 @@ func SeasonLog(sys quantity.System, version string) layout.Document {
 	d.Part(layout.Heading{Level: 0, Text: d.Title})
 	d.Add(layout.Para{Text: "One line each time ice goes in, or once a day while a unit runs, always at the same hour. Ice: weight put in. Left: weight found before that. " +
 		"Ah drawn: what the meter has counted in all. Box and cabin: read before the lid has been open long. Sun: clear, half or cloud. Leave empty what was not read."})
-	heads := seasonHeads(sys)
-	t := layout.Table{}
-	for _, h := range heads {
-		t.Columns = append(t.Columns, layout.Column{Head: h, Share: 1 / float64(len(heads))})
-	}
-	for range seasonRows {
-		row := make([]string, len(heads))
-		for i := range row {
-			row[i] = "……"
-		}
-		t.Rows = append(t.Rows, row)
-	}
-	d.Add(t, layout.Para{Style: layout.Small, Text: "Typed into a file with these headings, 'coldreckon learn' reads it back and says what changed."})
+	grid := forms.Grid{Heads: seasonHeads(sys), Rows: make([]string, seasonRows)}
+	d.Add(grid.Block(), layout.Para{Style: layout.Small, Text: "Typed into a file with these headings, 'coldreckon learn' reads it back and says what changed."})
 	return d
 }

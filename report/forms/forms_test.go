@@ -20,7 +20,8 @@ func drawn(t *testing.T, blocks ...layout.Block) *sheet.Recording {
 	if err := doc.Draw(r); err != nil {
 		t.Fatal(err)
 	}
-	for _, o := range r.Outside(layout.Frame(r).Inset(-0.1, -0.1, -0.1, -11)) {
+	w, h := r.Paper()
+	for _, o := range r.Outside(sheet.Rect{W: w, H: h}.Inset(21.9, 23.9, 21.9, 11)) { // the usual margins, and the foot
 		t.Errorf("outside the frame: %v", o)
 	}
 	for _, pair := range r.Collisions() {

@@ -124,7 +124,7 @@ func TestPromisesHoldForInventedDocuments(t *testing.T) {
 		d := invented(rng)
 		for _, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
 			r := record(t, paper, d)
-			frame := Frame(r)
+			frame := usual.within(r)
 			w, h := r.Paper()
 			edges := sheet.Rect{W: w, H: h}.Inset(usual.Side, runTop-4, usual.Side, runBottom-4)
 			for _, o := range r.Outside(edges) {

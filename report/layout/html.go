@@ -132,7 +132,7 @@ func (w *htmlWriter) block(b Block) {
 			if b.Shares != nil {
 				share = b.Shares[i]
 			}
-			shares = append(shares, fmt.Sprintf("minmax(0,%.3gfr)", share))
+			shares = append(shares, fmt.Sprintf("minmax(min(15rem,28%%),%.3gfr)", share))
 		}
 		w.put("<div class=\"side\" style=\"--columns: %s\">\n", strings.Join(shares, " "))
 		for _, c := range b.Columns {

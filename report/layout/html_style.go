@@ -35,6 +35,7 @@ thead th, thead td { border-top: 0; border-bottom: 1px solid var(--ink); vertica
 .right { text-align: right; }
 .sum th, .sum td { border-top-color: var(--ink); }
 td.framed, th.framed { border-left: 2px solid var(--ink); border-right: 2px solid var(--ink); padding: .3rem .5rem; }
+.framed + td, .framed + th { padding-left: .5rem; }
 thead .framed { border-top: 2px solid var(--ink); }
 tbody tr:last-child .framed { border-bottom: 2px solid var(--ink); }
 .way { border-top: 1px solid var(--rule); padding: .5rem 0; }

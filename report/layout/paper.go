@@ -35,10 +35,6 @@ func (m Margins) within(s sheet.Sheet) sheet.Rect {
 	return sheet.Rect{W: w, H: h}.Inset(k*m.Side, k*m.Top, k*m.Side, k*m.Bottom)
 }
 
-// Frame is the part of a page that blocks are set in, mm: the paper within the
-// usual margins.
-func Frame(s sheet.Sheet) sheet.Rect { return usual.within(s) }
-
 // Draw sets the document on a sheet. Errors: a block that fits no page, a
 // picture that cannot be drawn, or the sheet's first fault.
 func (d Document) Draw(s sheet.Sheet) error {

@@ -25,7 +25,7 @@ func TestRowsGoOnOverThePage(t *testing.T) {
 	if err := doc.Draw(r); err != nil {
 		t.Fatal(err)
 	}
-	frame := Frame(r)
+	frame := usual.within(r)
 	drawn, pages := 0, map[int]float64{}
 	for _, o := range r.Ops {
 		if o.Kind != sheet.AreaOp {

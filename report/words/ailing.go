@@ -105,7 +105,7 @@ func (v Voice) AilingSteps() []string {
 func (v Voice) AilingWorth() string {
 	text := "No dead or doubtful unit was told of, so nothing here says what mending is worth: tell box.fitted_unit."
 	if v.r.HasRepair {
-		text = v.Aboard()
+		text = v.aboard()
 	}
 	if way := v.r.Answer.Way(); way != "" && !v.wantsUnit() {
 		text += fmt.Sprintf(" By the report %s %s the way for her: mend what is cheap, and take out what is not, which gives the room back.", In(way), is(way))

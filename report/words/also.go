@@ -61,7 +61,7 @@ func (v Voice) Also() []string {
 		return nil
 	}
 	var out []string
-	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.Aboard(), v.Limit()} {
+	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.aboard(), v.Limit()} {
 		if text != "" {
 			out = append(out, text)
 		}
@@ -181,7 +181,7 @@ func (v Voice) Limit() string {
 	}
 	buys := a.LimitBuys
 	if buys == nil {
-		return text + " Nothing of it that would run can be had for that."
+		return text + fmt.Sprintf(" For %s nothing of it can be had that would run.", v.Money(float64(v.r.Boat.Money.Budget)))
 	}
 	what := "it without any of the work"
 	if len(buys.Items) > 0 {

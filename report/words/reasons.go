@@ -73,11 +73,11 @@ func (v Voice) priceReason() string {
 	if high := o.PriceOfCold.High; high <= dearest {
 		text += fmt.Sprintf(" (%s to %s in 80 of 100 futures)", v.say(economics.SayDown(o.PriceOfCold.Low)), v.say(economics.SayUp(high)))
 	}
-	return text + ". " + v.Premium()
+	return text + ". " + v.premium()
 }
 
-// Premium says what the dearer food of going without comes to a day.
-func (v Voice) Premium() string {
+// premium says what the dearer food of going without comes to a day.
+func (v Voice) premium() string {
 	crew := max(1, v.r.Boat.Cruising.Crew)
 	people := "one"
 	if crew > 1 {

@@ -44,9 +44,9 @@ func (v Voice) PlateMeans(u economics.UnitFigures) string {
 	return text
 }
 
-// Aboard says what becomes of a unit that is already in the box; empty when
+// aboard says what becomes of a unit that is already in the box; empty when
 // there is none.
-func (v Voice) Aboard() string {
+func (v Voice) aboard() string {
 	switch {
 	case v.unitAboard():
 		return "The small unit here is the one aboard, kept as it is, with half its life behind it."

@@ -194,7 +194,7 @@ func TestAlso(t *testing.T) {
 			limit(r)
 			r.Answer.LimitBuys = &economics.LimitBuys{Items: []economics.FitItem{{Piece: economics.LidPiece, Size: 50}}, First: 940, WorksOf100: 40, KeptShare: 0.71}
 		}, "The limit does buy it with 50 mm more foam in the lid, for $940: cold on 71 days of 100. Nothing of that is lost if the rest follows later."},
-		{"limit buys nothing", limit, "Nothing of it that would run can be had for that."},
+		{"limit buys nothing", limit, "For $1,000 nothing of it can be had that would run."},
 		{"close", func(r *economics.Reckoning) { tell(r, 4.5, 4.5, 50, 50); r.Answer.WrongCost = 61 }, "The wrong choice costs about $61 a year, where it is wrong."},
 		{"no other", func(r *economics.Reckoning) { r.Answer.Case = economics.Forbidden }, "No other way does what you want."},
 		{"another", func(r *economics.Reckoning) {
