@@ -187,6 +187,7 @@ type Power struct {
 	MaxPanelWp        quantity.Watt             // most that the boat could carry, what it has included
 	CableRun          quantity.Metre            // from battery to unit, one way
 	CableSize         quantity.SquareMillimetre // 0 when not known
+	ByDay             quantity.Tri              // the owner would run a unit by day only
 }
 
 // FittedBy is who does the work.

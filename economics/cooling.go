@@ -49,12 +49,20 @@ func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	case p.boat.Cruising.BeforeTrip == Running, p.fit.ColdStart:
 		r.Start = season.StartOnOwnSun
 	}
+	if p.fit.ByDay {
+		r.ByDay = true
+		r.Bottles = season.Bottles{StoreKJ: bottlesKg * float64(heat.FusionKJPerKg), WPerK: bottlesM2 * heat.IceFilm().Range.Typical * f.Film}
+	}
 	r.Cycle = p.freezing(r.Cycle)
 	if p.unit.Plate == energy.Eutectic {
 		r.StoreKJ = energy.EutecticMass().Typical * energy.EutecticLatent().Typical * energy.EutecticUsable().Typical
 	}
 	return r
 }
+
+// Water in bottles that a unit freezes by day: six of a litre, upright against
+// the plate, with the room they take. Engineering judgement, from memory.
+const bottlesKg, bottlesM2, bottlesL = 6, 0.36, 7
 
 // compressor gives the unit itself: as told, or as the maker's average current
 // and box size let one infer.

@@ -113,7 +113,7 @@ func (s *searcher) descend(c int, allowed func(*cell) bool, g goal) int {
 // oneStep tells whether two cells differ in one kind of piece only.
 func (s *searcher) oneStep(a, b *cell) bool {
 	n := 0
-	for _, differ := range []bool{a.box != b.box, a.fit.ColdStart != b.fit.ColdStart, a.fit.Vent != b.fit.Vent,
+	for _, differ := range []bool{a.box != b.box, a.fit.ColdStart != b.fit.ColdStart, a.fit.Vent != b.fit.Vent, a.fit.ByDay != b.fit.ByDay,
 		a.fit.PanelWp != b.fit.PanelWp, a.fit.Battery != b.fit.Battery, a.fit.IceShare != b.fit.IceShare, a.fit.NoIceRuns != b.fit.NoIceRuns} {
 		if differ {
 			n++

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
@@ -64,5 +65,46 @@ func TestPouredFoamByHand(t *testing.T) {
 	}
 	if front := (Box{Lid: heat.FrontDoor}).poured(); len(front) != 5 || front[0] != heat.Top {
 		t.Errorf("of a front door: %v", front)
+	}
+}
+
+// A unit run by day only offers itself to an owner who would, and where power
+// is not short it keeps no more days than one that runs as it likes; in a good
+// box it keeps as many.
+func TestByDayOnly(t *testing.T) {
+	keeps := 0
+	eachPond(t, func(p *pond) {
+		b := p.changed(func(b *Boat) { b.Power.ByDay, b.Small.Form, b.Small.Plate = quantity.Yes, BuiltIn, energy.Thin })
+		offered := func(b *Boat) (n int) {
+			for _, o := range otherWorks(b, SmallUnit, &b.Small) {
+				if o.ByDay {
+					n++
+				}
+			}
+			return n
+		}
+		if no := p.changed(func(b *Boat) { b.Power.ByDay = quantity.Unknown }); offered(&no) != 0 || offered(&b) == 0 {
+			t.Errorf("boat %d: offered %d times untold, %d times told", p.seed, offered(&no), offered(&b))
+		}
+		w, _ := p.place(&b)
+		var ideas [2]aYear
+		for i, byDay := range []bool{false, true} {
+			q, err := newProposal(&b, &p.book, &w, 1, SmallUnit, FitOut{ByDay: byDay})
+			if err != nil {
+				t.Fatal(err)
+			}
+			var air air
+			air.breathe(&b, &w, &Typical, stream{p.seed, 0}, 3)
+			ideas[i] = q.live(&Typical, &air, &idle{}, nil)
+		}
+		if ideas[0].keptShare > 0.95 && ideas[1].keptShare > ideas[0].keptShare+1e-9 {
+			t.Errorf("boat %d: by day it keeps %.3f of the days, always on %.3f", p.seed, ideas[1].keptShare, ideas[0].keptShare)
+		}
+		if ideas[1].keptShare > 0.9 {
+			keeps++
+		}
+	})
+	if keeps == 0 {
+		t.Error("no box is carried through the night")
 	}
 }

@@ -23,6 +23,7 @@ const (
 	CoverPiece     Piece = "cover"
 	MoreIcePiece   Piece = "more_ice"
 	NoRunsPiece    Piece = "no_ice_runs"
+	ByDayPiece     Piece = "by_day"
 	VentPiece      Piece = "condenser_air"
 	PanelPiece     Piece = "panel"
 	BatteryPiece   Piece = "battery"
@@ -81,6 +82,7 @@ func (f FitOut) items() []FitItem {
 	add(CoverPiece, is(f.Cover))
 	add(MoreIcePiece, float64(f.IceShare))
 	add(NoRunsPiece, is(f.NoIceRuns))
+	add(ByDayPiece, is(f.ByDay))
 	add(VentPiece, is(f.Vent))
 	add(PanelPiece, float64(f.PanelWp))
 	add(BatteryPiece, float64(f.Battery))
@@ -110,6 +112,8 @@ func (f FitOut) without(p Piece) FitOut {
 		f.IceShare = 0
 	case NoRunsPiece:
 		f.NoIceRuns = false
+	case ByDayPiece:
+		f.ByDay = false
 	case VentPiece:
 		f.Vent = false
 	case PanelPiece:
@@ -190,6 +194,9 @@ func otherWorks(b *Boat, option OptionID, unit *Unit) []FitOut {
 	}
 	if inLocker := unit.CooledBy == energy.Fins || unit.CooledBy == energy.LockerFan; inLocker && unit.Form != FreeStanding {
 		fits = vary(fits, 1, func(f *FitOut, _ int) { f.Vent = true })
+	}
+	if b.Power.ByDay == quantity.Yes && unit.Form != FreeStanding && unit.Plate == energy.Thin {
+		fits = vary(fits, 1, func(f *FitOut, _ int) { f.ByDay = true })
 	}
 	room := max(0, b.Power.MaxPanelWp-b.Power.SolarWp)
 	fits = vary(fits, int(room/panelStep), func(f *FitOut, n int) { f.PanelWp = panelStep * quantity.Watt(n) })

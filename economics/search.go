@@ -234,7 +234,7 @@ func (s *searcher) above(a, b *cell) bool {
 			return false
 		}
 	}
-	return (x.ColdStart || !y.ColdStart) && (!x.NoIceRuns || y.NoIceRuns) && (x.Vent || !y.Vent) && x.PanelWp >= y.PanelWp && x.Battery >= y.Battery
+	return x.ByDay == y.ByDay && (x.ColdStart || !y.ColdStart) && (!x.NoIceRuns || y.NoIceRuns) && (x.Vent || !y.Vent) && x.PanelWp >= y.PanelWp && x.Battery >= y.Battery
 }
 
 func (s *searcher) share(f *FitOut) float64 {
@@ -387,7 +387,7 @@ func (s *searcher) leastCost(c int) float64 {
 		if !l.sampled {
 			cost = l.glanced
 		}
-		if cost-o.work > least && o.fit.ColdStart == fit.ColdStart && o.fit.IceShare == fit.IceShare &&
+		if cost-o.work > least && o.fit.ColdStart == fit.ColdStart && o.fit.IceShare == fit.IceShare && o.fit.ByDay == fit.ByDay &&
 			o.fit.NoIceRuns == fit.NoIceRuns && s.above(o, &s.cells[c]) {
 			least = cost - o.work
 		}

@@ -209,6 +209,8 @@ func TestOracle(t *testing.T) {
 		{"left running in dull weather, ten days", dull(ten), unitOf(energy.Fins, energy.Thin, season.StartOnOwnSun)},
 		{"pre-cooled, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnShore)},
 		{"left running, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnOwnSun)},
+		{"by day, two days", two, byDay(unitOf(energy.Fan, energy.Thin, season.StartWarm))},
+		{"by day in dull weather, ten days", dull(ten), byDay(unitOf(energy.Seawater, energy.Thin, season.StartOnShore))},
 	} {
 		row.scene.aboard(t).compareUnit(t, row.name, row.unit, openShare)
 		row.scene.opens = 0
@@ -227,6 +229,12 @@ func TestOracle(t *testing.T) {
 		row.scene.opens = 0
 		row.scene.aboard(t).compareIce(t, row.name+", lid shut", row.ice, shutShare)
 	}
+}
+
+// byDay has a unit run by day beside six litres of water in bottles.
+func byDay(r season.Refrigerator) season.Refrigerator {
+	r.ByDay, r.Bottles = true, season.Bottles{StoreKJ: 2000, WPerK: 3}
+	return r
 }
 
 // anyScene draws a boat, a unit and an ice plan.
@@ -252,6 +260,9 @@ func anyScene(r *rand.Rand, grounds []climate.Ground) (*aboard, season.Refrigera
 	cooledBy := []energy.Condenser{energy.Fins, energy.Fan, energy.Seawater}[r.IntN(3)]
 	plate := []energy.Plate{energy.Thin, energy.Eutectic}[r.IntN(2)]
 	unit := unitOf(cooledBy, plate, season.Start(r.IntN(3)))
+	if plate == energy.Thin && r.IntN(3) == 0 {
+		unit = byDay(unit)
+	}
 	unit.Cycle.Rated = quantity.Watt(between(20, 120))
 	unit.Cycle.Eta = between(0.2, 0.4)
 	ice := cubes()

@@ -36,7 +36,7 @@ func plateC(r season.Refrigerator, boxC, coolantC float64) float64 {
 func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 	var rows []season.Hour
 	s := &o.setup
-	sum := account{lowestWh: float64(s.Power.Bank.FullWh), stores: r.StoreKJ > 0}
+	sum := account{lowestWh: float64(s.Power.Bank.FullWh), stores: r.StoreKJ > 0 || r.ByDay}
 	fanW := float64(r.Cycle.Condenser)
 	o.walk(func(number int, trip season.Trip, firstDay int) {
 		food, frozenKJ, b := o.start(r, trip, firstDay, &sum)
@@ -48,15 +48,34 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 				coolantC = a.seaC
 			}
 			gainW := o.leakW(a, food) + o.opensW(a, food) + o.goodsW(a, chilled.stowing(hour), food)
-			needW := math.Max(0, gainW+s.Box.HeatKJPerK*(food-o.aimC())/3.6)
+			needW := math.Max(0, gainW+s.Box.HeatKJPerK*(food-o.aim(r))/3.6)
 			teC := plateC(r, food, coolantC)
 			if r.StoreKJ > 0 {
 				teC = -10 // the plate stands at its freezing point
 			}
 			capacityW, cop := compressor(r, teC, coolantC)
 			pumpedW := math.Min(capacityW, cop*math.Max(0, o.atHandW(b, a)-fanW))
-			var cooledW float64
-			if r.StoreKJ > 0 {
+			var cooledW, frozenWh, frozenHours float64
+			if r.ByDay {
+				day := a.clock >= 8 && a.clock < 20
+				if !day {
+					pumpedW = 0
+				}
+				pumpedW = math.Min(pumpedW, needW)
+				cooledW = pumpedW
+				coldW, coldCOP := compressor(r, -10, coolantC)
+				left := o.atHandW(b, a) - fanW - pumpedW/cop
+				if open := (r.Bottles.StoreKJ - frozenKJ) / 3.6; day && left > 0 && open > 0 && cooledW == needW {
+					freezesW := math.Min(open, math.Min(coldW*(1-pumpedW/capacityW), left*coldCOP))
+					frozenKJ += 3.6 * freezesW
+					frozenWh, frozenHours = freezesW/coldCOP+fanW*freezesW/coldW, freezesW/coldW
+				}
+				if needW > cooledW {
+					fromIceW := math.Min(r.Bottles.WPerK*math.Max(food, 0), math.Min(needW-cooledW, frozenKJ/3.6))
+					frozenKJ -= 3.6 * fromIceW
+					cooledW += fromIceW
+				}
+			} else if r.StoreKJ > 0 {
 				takesW := math.Max(0, math.Min(needW, float64(r.Cycle.Plate)*(food-teC)))
 				pumpedW = math.Min(pumpedW, (r.StoreKJ-frozenKJ)/3.6+needW)
 				cooledW = math.Min(takesW, frozenKJ/3.6+pumpedW)
@@ -65,8 +84,8 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 				pumpedW = math.Min(pumpedW, needW)
 				cooledW = pumpedW
 			}
-			unitW := pumpedW/cop + fanW*pumpedW/capacityW
-			sum.runHours += pumpedW / capacityW
+			unitW := pumpedW/cop + fanW*pumpedW/capacityW + frozenWh
+			sum.runHours += pumpedW/capacityW + frozenHours
 			if !b.off || a.onShore {
 				unitW += float64(r.Cycle.Standby)
 			}
@@ -87,21 +106,30 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 // aimC is the owner's target, and at least 1 K under the limit.
 func (o *oracle) aimC() float64 { return math.Min(o.setup.TargetC, o.setup.LimitC-1) }
 
+// aim is the same of a unit, 2 K colder but no colder than 1 °C for it where it
+// runs by day only.
+func (o *oracle) aim(r season.Refrigerator) float64 {
+	if r.ByDay {
+		return math.Min(o.aimC(), math.Max(1, o.aimC()-2))
+	}
+	return o.aimC()
+}
+
 // start gives box, plate and bank at a trip's start.
 func (o *oracle) start(r season.Refrigerator, trip season.Trip, firstDay int, sum *account) (food, frozenKJ float64, b bank) {
 	s := &o.setup
 	a := o.around(trip, firstDay, 0)
 	full := bank{wh: float64(s.Power.Bank.FullWh)}
-	if a.cabinC <= o.aimC() {
+	if a.cabinC <= o.aim(r) {
 		return a.cabinC, 0, full
 	}
 	switch r.Start {
 	case season.StartOnShore:
-		sum.preCooledWh += (s.Box.HeatKJPerK*(a.cabinC-o.aimC()) + r.StoreKJ) / 3.6 * perW(r, o.aimC(), a)
-		return o.aimC(), r.StoreKJ, full
+		sum.preCooledWh += (s.Box.HeatKJPerK*(a.cabinC-o.aim(r)) + r.StoreKJ + r.Bottles.StoreKJ) / 3.6 * perW(r, o.aim(r), a)
+		return o.aim(r), r.StoreKJ + r.Bottles.StoreKJ, full
 	case season.StartOnOwnSun:
 		if o.meanSunWh(a.month) >= o.closedBoxWh(r, a.month) {
-			return o.aimC(), r.StoreKJ, full
+			return o.aim(r), r.StoreKJ + r.Bottles.StoreKJ, full
 		}
 	}
 	return a.cabinC, 0, full
@@ -122,7 +150,7 @@ func (o *oracle) meanSunWh(month int) float64 {
 func (o *oracle) closedBoxWh(r season.Refrigerator, month int) float64 {
 	m := o.ground.Months[month]
 	a := surroundings{cabinC: float64(m.AirMean) + float64(o.setup.CabinOffset), seaC: float64(m.Sea)}
-	return 24 * (math.Max(0, o.leakW(a, o.aimC()))*perW(r, o.aimC(), a) + float64(r.Cycle.Standby))
+	return 24 * (math.Max(0, o.leakW(a, o.aim(r)))*perW(r, o.aim(r), a) + float64(r.Cycle.Standby))
 }
 
 // perW is the electricity, fan included, for a watt of heat.

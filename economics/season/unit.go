@@ -22,7 +22,33 @@ type Refrigerator struct {
 	SeaCooled bool // the condenser breathes sea water, not cabin air
 	Start     Start
 	StoreKJ   float64 // heat that an eutectic plate can take up; 0 for a thin one
+	// ByDay has the unit run from 8 to 20 h only, beside bottles of water that it
+	// freezes with what power and capacity are left over. Not with an eutectic plate.
+	ByDay   bool
+	Bottles Bottles
 }
+
+// aimC is where the unit holds the box: a thermostat that is set for a night
+// without it stands dayColderK lower, but not under leastDayC.
+func (r *Refrigerator) aimC(s *Setup) float64 {
+	if r.ByDay {
+		return min(s.AimC(), max(leastDayC, s.AimC()-dayColderK))
+	}
+	return s.AimC()
+}
+
+// Bottles are water in bottles that stand against a thin plate. The zero value is none.
+type Bottles struct {
+	StoreKJ float64 // heat that their ice takes up, 0 or more
+	WPerK   float64 // exchange with the box, in which they melt at 0 °C
+}
+
+// A unit that runs by day only runs from dayFromH to dayToH. Engineering
+// judgement, from memory.
+const (
+	dayFromH, dayToH      = 8, 20
+	dayColderK, leastDayC = 2, 1
+)
 
 // Unit runs the season with a compressor unit, whose food is as warm as the
 // box, adds it to t, and writes its hours to trace unless that is nil.
@@ -45,7 +71,7 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 	run := unitRun{Refrigerator: r, ready: r.Cycle.Ready()}
 	// Most hours find the box at its target. A trace wants more of the unit than
 	// a table tells.
-	run.tabled = trace == nil && r.StoreKJ == 0 && run.ready.Holding(quantity.Celsius(s.AimC()), &run.holding)
+	run.tabled = trace == nil && r.StoreKJ == 0 && run.ready.Holding(quantity.Celsius(r.aimC(s)), &run.holding)
 	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, &run, t, trace) })
 }
 
@@ -59,7 +85,7 @@ type unitRun struct {
 
 func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r.Refrigerator, t)
-	aimC, stowedC := s.AimC(), s.Goods.StowedC
+	aimC, stowedC := r.aimC(s), s.Goods.StowedC
 	heatKJPerK := s.Box.HeatKJPerK
 	wattPerK := heatKJPerK / 3.6 // for an hour
 	kelvinPerW := 3.6 / heatKJPerK
@@ -106,8 +132,28 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 				powerW = max(0, (b.availableW(sup)-fanW)/perCOP)
 			}
 
-			var cooledW, pumpedW float64
-			if r.StoreKJ > 0 {
+			var cooledW, pumpedW, frozenW, frozenWh, frozenRun float64
+			if r.ByDay {
+				if h < dayFromH || h >= dayToH {
+					powerW = 0
+				}
+				cooledW = min(needW, capacityW, powerW)
+				pumpedW = cooledW
+				if cooledW < needW {
+					melted := min(needW-cooledW, r.Bottles.WPerK*max(0, boxC), frozenKJ/3.6)
+					cooledW += melted
+					frozenKJ -= 3.6 * melted
+				} else if leftW := b.availableW(sup) - fanW - pumpedW*perCOP; powerW > 0 && leftW > 0 && frozenKJ < r.Bottles.StoreKJ {
+					coolantC := a.cabinC
+					if r.SeaCooled {
+						coolantC = d.seaC
+					}
+					w := r.ready.Storing(quantity.Celsius(coolantC))
+					frozenW = min((1-pumpedW/capacityW)*float64(w.CapacityW), leftW*w.COP, (r.Bottles.StoreKJ-frozenKJ)/3.6)
+					frozenKJ += 3.6 * frozenW
+					frozenWh, frozenRun = frozenW/w.COP, frozenW/float64(w.CapacityW)
+				}
+			} else if r.StoreKJ > 0 {
 				pumpedW = min(capacityW, powerW, (r.StoreKJ-frozenKJ)/3.6+needW)
 				carryW := max(0, float64(r.Cycle.Plate)*(boxC-float64(work.Te)))
 				cooledW = min(needW, carryW, pumpedW+frozenKJ/3.6)
@@ -125,9 +171,9 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 				cooledW = pumpedW
 			}
 			unitW := 0.0
-			if pumpedW > 0 {
-				run := pumpedW * perCapacity
-				unitW = pumpedW*perCOP + fanW*run
+			if pumpedW+frozenW > 0 {
+				run := pumpedW*perCapacity + frozenRun
+				unitW = pumpedW*perCOP + frozenWh + fanW*run
 				runHours += run
 			}
 			if !b.off || sup.shore != noShore {
@@ -180,7 +226,7 @@ func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC float64) e
 
 // startUnit gives box temperature, cold in the plate and bank at a trip's start.
 func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (boxC, frozenKJ float64, b bank) {
-	aimC := s.AimC()
+	aimC := r.aimC(s)
 	b = s.Power.fullBank()
 	boxC = a.cabinC
 	if boxC <= aimC {
@@ -188,14 +234,14 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 	}
 	switch r.Start {
 	case StartOnShore:
-		kJ := s.Box.HeatKJPerK*(boxC-aimC) + r.StoreKJ
+		kJ := s.Box.HeatKJPerK*(boxC-aimC) + r.StoreKJ + r.Bottles.StoreKJ
 		ready := r.Cycle.Ready()
 		work := r.work(&ready, aimC, a.cabinC, s.Months[month].SeaC)
 		t.PullDownShoreWh += kJ / 3.6 * (1/work.COP + float64(r.Cycle.Condenser)/float64(work.CapacityW))
-		return aimC, r.StoreKJ, b
+		return aimC, r.StoreKJ + r.Bottles.StoreKJ, b
 	case StartOnOwnSun:
 		if s.closedBoxWh(month, r) <= s.SunWh(month) {
-			return aimC, r.StoreKJ, b
+			return aimC, r.StoreKJ + r.Bottles.StoreKJ, b
 		}
 	}
 	return boxC, 0, b
@@ -205,7 +251,7 @@ func (s *Setup) startUnit(month int, a *hourAir, r *Refrigerator, t *Tally) (box
 // target with the lid shut.
 func (s *Setup) closedBoxWh(month int, r *Refrigerator) float64 {
 	mean, seaC, ready, walls := s.meanAir(month), s.Months[month].SeaC, r.Cycle.Ready(), s.walls()
-	aimC := s.AimC()
+	aimC := r.aimC(s)
 	work := r.work(&ready, aimC, mean.cabinC, seaC)
 	leakW := max(0, walls.leakW(&mean, seaC, aimC))
 	return 24 * (leakW*(1/work.COP+float64(r.Cycle.Condenser)/float64(work.CapacityW)) + float64(r.Cycle.Standby))

@@ -57,6 +57,8 @@ func Piece(item economics.FitItem, sys quantity.System) string {
 		return shareWords(item.Size) + " of the box for ice"
 	case economics.NoRunsPiece:
 		return "no runs for ice alone"
+	case economics.ByDayPiece:
+		return "running by day only, beside frozen bottles"
 	case economics.VentPiece:
 		return "ducted air for the unit"
 	case economics.PanelPiece:
@@ -124,6 +126,8 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 		return fmt.Sprintf("Give %s of the box to ice", shareWords(item.Size))
 	case economics.NoRunsPiece:
 		return "Buy ice only where food is bought: no runs for ice alone"
+	case economics.ByDayPiece:
+		return fmt.Sprintf("Run the unit from 8 to 20 h only, beside water in bottles against the plate, %s in all: its ice carries the night", v.volume(6))
 	case economics.VentPiece:
 		return fmt.Sprintf("Duct and fan that bring the unit cool air, and a way out for the warm: %s clear each, or what its maker asks for", v.openArea())
 	case economics.PanelPiece:

@@ -103,6 +103,13 @@ func powerRows() []Row {
 			},
 		},
 		{
+			Key: "power.by_day", Group: OfPower, Label: "A unit by day only", Kind: YesNoUnknown, Detail: true,
+			Ask:     "Would you run a unit by day only, with bottles that freeze for the night?",
+			Help:    "Typical: not thought of. It makes for quiet nights and a smaller battery, and takes 7 litres (2 gallons) of the box.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Power.ByDay) },
+			Default: always(quantity.Unknown, "not answered, so a unit may run by night"),
+		},
+		{
 			Key: "power.cable_run", Group: OfPower, Label: "Cable from battery to unit", Kind: Run, Detail: true,
 			Ask:     "How long is the way of the cable from the battery to the box, one way?",
 			Help:    "Typical: 4 m (13 ft). Follow the way a cable would really take.",
