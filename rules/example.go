@@ -7,7 +7,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // example is one case written beside a rule: facts, and what the rule makes

@@ -9,7 +9,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // Limits on one expression.

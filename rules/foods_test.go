@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"coldreckon/economics"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 func loadFoods(t testing.TB) Foods {

@@ -10,7 +10,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // The kinds of rule file, told by the key kind.

@@ -6,7 +6,7 @@ import (
 	"testing"
 	"time"
 
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 const ownPrices = `# Club prices, spring.

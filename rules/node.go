@@ -12,7 +12,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics/quantity"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // Limits on one rule file. The largest embedded file is under a quarter of each.

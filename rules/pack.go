@@ -7,7 +7,7 @@ import (
 	"slices"
 
 	"coldreckon/economics"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // Grade tells how grave a caution is.

@@ -16,7 +16,7 @@ import (
 	"coldreckon/report"
 	"coldreckon/report/words"
 	"coldreckon/rules"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 	"coldreckon/wizard"
 	"coldreckon/wizard/answers"
 )

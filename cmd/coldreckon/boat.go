@@ -15,7 +15,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/report"
 	"coldreckon/rules"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 	"coldreckon/wizard/answers"
 	"coldreckon/wizard/questions"
 )

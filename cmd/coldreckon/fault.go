@@ -7,7 +7,7 @@ import (
 	"io"
 	"strings"
 
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 	"coldreckon/wizard/questions"
 )
 

@@ -34,10 +34,10 @@ var house = map[string]room{
 		inside:    "economics/quantity economics/chance economics/climate economics/heat economics/energy economics/cost economics/season",
 		libraries: "gonum.org/v1/gonum",
 	},
-	"strict":           {inside: "economics/quantity", libraries: "gopkg.in/yaml.v3"},
-	"rules":            {inside: "economics economics/* strict", libraries: "github.com/Knetic/govaluate gopkg.in/yaml.v3"},
-	"wizard/questions": {inside: "economics economics/* strict"},
-	"wizard/answers":   {inside: "economics economics/* strict wizard/questions", libraries: "gopkg.in/yaml.v3"},
+	"rules/strict":     {inside: "economics/quantity", libraries: "gopkg.in/yaml.v3"},
+	"rules":            {inside: "economics economics/* rules/strict", libraries: "github.com/Knetic/govaluate gopkg.in/yaml.v3"},
+	"wizard/questions": {inside: "economics economics/* rules/strict"},
+	"wizard/answers":   {inside: "economics economics/* rules/strict wizard/questions", libraries: "gopkg.in/yaml.v3"},
 	"wizard": {
 		inside:    "economics economics/* wizard/questions wizard/answers",
 		libraries: "github.com/AlecAivazis/survey/v2 golang.org/x/term golang.org/x/text",
@@ -53,7 +53,7 @@ var house = map[string]room{
 	"report/handout": {inside: "economics economics/* rules report/*"},
 	"report":         {inside: "economics economics/* rules report/*"},
 	"cmd/coldreckon": {
-		inside:    "economics economics/* strict rules wizard wizard/* report report/*",
+		inside:    "economics economics/* rules/strict rules wizard wizard/* report report/*",
 		libraries: "github.com/spf13/cobra github.com/spf13/pflag golang.org/x/term",
 	},
 }

@@ -12,7 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // A kind of file has a size that none of its kind surpasses, and a hint for

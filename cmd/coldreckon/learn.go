@@ -15,7 +15,7 @@ import (
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/rules"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 	"coldreckon/wizard/answers"
 	"coldreckon/wizard/questions"
 )

@@ -27,6 +27,8 @@ var asked = map[string][]string{
 	"shore_nights_per_year":  {"cruising.shore_power_share", "0.5"},
 
 	"box_volume_l":        {"box.volume", "150 L"},
+	"foam_poured_l":       {"box.void", "60 L"},
+	"spacer_l":            {"box.spacer_fits", "yes"},
 	"box_leak_w_per_k":    {"box.foam", "90 mm"},
 	"foam_thinnest_mm":    {"box.foam", "90 mm"},
 	"worst_state":         {"box.state", "soaked"},

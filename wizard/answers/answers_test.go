@@ -10,7 +10,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 func read(t *testing.T, text string) *File {

@@ -7,7 +7,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 	"coldreckon/wizard/questions"
 )
 

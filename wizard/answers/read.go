@@ -11,7 +11,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 	"coldreckon/wizard/questions"
 )
 

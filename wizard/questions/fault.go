@@ -2,7 +2,7 @@ package questions
 
 import (
 	"coldreckon/economics/quantity"
-	"coldreckon/strict"
+	"coldreckon/rules/strict"
 )
 
 // Fault is one thing wrong with the answers, with its place when it was read
