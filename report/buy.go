@@ -18,7 +18,7 @@ func (a author) buy(s setting) []layout.Block {
 	if a.r.Boat.Money.FittedBy == economics.Yard {
 		by = "by a yard"
 	}
-	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What"}, {Head: "Ask for"}, {Head: "Your hours", Right: true}, {Head: "Low", Right: true}, {Head: "Typical", Right: true}, {Head: "High", Right: true}}}
+	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What"}, {Head: "Ask for"}, {Head: "Hours", Right: true}, {Head: "Low", Right: true}, {Head: "Typical", Right: true}, {Head: "High", Right: true}}}
 	var hours quantity.Range
 	for _, l := range a.o.Fitted.Lines {
 		if l.First == 0 {

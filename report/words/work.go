@@ -222,9 +222,9 @@ func Hours(h quantity.Range) string {
 	case h.High < 1:
 		return "under 1"
 	case h.Low < 1:
-		return fmt.Sprintf("up to %.0f", h.High)
+		return fmt.Sprintf("up to\u00a0%.0f", h.High)
 	}
-	return fmt.Sprintf("%.0f to %.0f", h.Low, h.High)
+	return fmt.Sprintf("%.0f\u00a0to\u00a0%.0f", h.Low, h.High)
 }
 
 // Litres says how much of the box the foam of a way takes; empty where it
