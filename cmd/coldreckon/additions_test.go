@@ -67,7 +67,7 @@ func TestAdditionsTouchWhatTheyShould(t *testing.T) {
 					"    examples:\n      - {facts: {corners: 8}, fires: \"yes\"}\n      - {facts: {corners: 6}, fires: \"no\"}\n\n"},
 			},
 			tests:   []string{"./rules"},
-			command: []string{"figures", "sample:turnstone", "--json", "--futures", "20"}, shows: "The box has 8 corners.",
+			command: []string{"figures", "sample:turnstone", "--json", "--futures", "20"}, shows: "The box has 8 corners, and",
 		},
 		{
 			name: "uncertain figure",
