@@ -73,12 +73,27 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 	return best
 }
 
-// fall descends from a cell that reaches in the sample alone, and once more
-// with less to spare where the result does not stand in all futures.
+// front is how many of the hardest futures stand for all of them on the way
+// down, in parts of those in which a fit-out may fail.
+const front = 3.5
+
+// fall descends from a cell that reaches. The first time it does so in the
+// sample; where that ends, close to the goal, shows which futures are hard. From
+// then on it descends in the hardest alone, as hardly any fails in another, and
+// once more where the result does not stand in all.
 func (s *searcher) fall(c int, allowed func(*cell) bool, g goal) int {
-	spare := g.fails * len(s.sample) / len(s.hard)
-	for ; spare >= 0; spare -= max(1, len(s.sample)/40) {
-		low := s.descend(c, allowed, goal{spare, g.cold})
+	if !s.hardened {
+		s.hardened = true
+		low := s.descend(c, allowed, s.sample, goal{g.fails * len(s.sample) / len(s.hard), g.cold})
+		l := s.whole(low)
+		if s.harden(l); l.fails <= g.fails {
+			return low
+		}
+		s.ruleOut(low)
+	}
+	for s.failed == nil {
+		hardest := s.hard[:min(len(s.hard), 1+int(front*float64(g.fails)))]
+		low := s.descend(c, allowed, hardest, g)
 		if low == c || s.reaches(low, g.fails, s.hard) {
 			return low
 		}
@@ -88,9 +103,9 @@ func (s *searcher) fall(c int, allowed func(*cell) bool, g goal) int {
 }
 
 // descend goes from a cell that reaches to one below it with cheaper work that
-// still does in the sample, until none of the steps tried does.
-func (s *searcher) descend(c int, allowed func(*cell) bool, g goal) int {
-	failed := map[int]bool{}
+// still does in some futures, until none of the steps tried does.
+func (s *searcher) descend(c int, allowed func(*cell) bool, futures []int, g goal) int {
+	failed := make([]bool, len(s.cells))
 	for moved := true; moved && s.failed == nil; {
 		moved = false
 		for i := range s.cells[:c] { // the cheapest first
@@ -98,7 +113,7 @@ func (s *searcher) descend(c int, allowed func(*cell) bool, g goal) int {
 			if o.out || failed[i] || !allowed(o) || !s.oneStep(&s.cells[c], o) || !s.above(&s.cells[c], o) {
 				continue
 			}
-			if s.reaches(i, g.fails, s.sample) && (g.cold <= 0 || s.priced(i).cold >= g.cold) {
+			if s.reaches(i, g.fails, futures) && (g.cold <= 0 || s.priced(i).cold >= g.cold) {
 				c, moved = i, true
 				break
 			}

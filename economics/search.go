@@ -65,6 +65,7 @@ type cell struct {
 	work  float64 // mean present cost of all its work, nearly
 	first float64 // paid at first for the option and its work, at typical prices
 	out   bool    // shown not to reach
+	uses  float64 // mean present cost of what it uses, at least, as far as is known
 }
 
 // look is a cell with the trials it went through.
@@ -78,8 +79,6 @@ type look struct {
 	// present cost and the mean share of days kept over it.
 	sampled    bool
 	cost, cold float64
-	// glanced is its cost as a glance at a few futures has it; 0 where none was cast.
-	glanced float64
 }
 
 func (l *look) works() int { return l.count - l.fails }
@@ -103,13 +102,14 @@ type searcher struct {
 	option    OptionID
 	ground    *trialGround
 
-	boxes  []boxWork
-	better [][]bool // whether one box is at least as good as another
-	cells  []cell   // cheapest work first
-	hard   []int    // futures, hardest first
-	sample []int    // every fourth future, by which costs are compared
-	looks  map[int]*look
-	failed error
+	boxes    []boxWork
+	better   [][]bool // whether one box is at least as good as another
+	cells    []cell   // cheapest work first
+	hard     []int    // futures, hardest first
+	sample   []int    // every fourth future, by which costs are compared
+	looks    map[int]*look
+	hardened bool // hard is in the order that a cell close to the goal shows
+	failed   error
 }
 
 func newSearcher(b *Boat, book *Book, w *world, scale float64, id OptionID, ground *trialGround) *searcher {
@@ -296,11 +296,13 @@ func (s *searcher) priced(c int) *look {
 		l.cost += l.trials[k].Present / float64(len(s.sample))
 		l.cold += l.trials[k].KeptShare / float64(len(s.sample))
 	}
+	s.bound(c, l.cost)
 	return l
 }
 
-// glance is how many futures of the sample tell whether a cell may be cheaper
-// than another, and glanceErrors by how many standard errors it must be shown not to be.
+// glance is how many futures of the sample are first asked whether a cell may be
+// cheaper than another, then twice as many; glanceErrors by how many standard
+// errors it must be shown not to be.
 const glance, glanceErrors = 16, 3
 
 // mayBeat tells whether a cell may cost less than one that is priced. A few
@@ -311,16 +313,21 @@ func (s *searcher) mayBeat(c, best int) bool {
 	if l.sampled || len(s.sample) <= glance {
 		return s.priced(c).cost < b.cost
 	}
-	s.see(l, s.sample[:glance])
-	var sum, squares float64
-	for _, k := range s.sample[:glance] {
-		more := l.trials[k].Present - b.trials[k].Present
-		sum, squares = sum+more, squares+more*more
+	for n := glance; n < len(s.sample); n *= 2 {
+		s.see(l, s.sample[:n])
+		var sum, squares float64
+		for _, k := range s.sample[:n] {
+			more := l.trials[k].Present - b.trials[k].Present
+			sum, squares = sum+more, squares+more*more
+		}
+		mean := sum / float64(n)
+		deviation := math.Sqrt(max(0, squares/float64(n)-mean*mean))
+		if mean >= glanceErrors*deviation/math.Sqrt(float64(n)) {
+			s.bound(c, b.cost+mean)
+			return false
+		}
 	}
-	mean := sum / glance
-	deviation := math.Sqrt(max(0, squares/glance-mean*mean))
-	l.glanced = b.cost + mean
-	return mean < glanceErrors*deviation/math.Sqrt(glance)
+	return true
 }
 
 // whole puts a cell to every future.
@@ -380,22 +387,22 @@ func (s *searcher) reaches(c, allowed int, futures []int) bool {
 // leastCost gives what a cell costs at least: its work, and what a cell above
 // it with the same habits uses, which cannot be more.
 func (s *searcher) leastCost(c int) float64 {
-	least := 0.0
-	fit := &s.cells[c].fit
-	for _, l := range s.looks {
-		o, cost := &s.cells[l.cell], l.cost
-		if !l.sampled {
-			cost = l.glanced
-		}
-		if cost-o.work > least && o.fit.ColdStart == fit.ColdStart && o.fit.IceShare == fit.IceShare && o.fit.ByDay == fit.ByDay &&
-			o.fit.NoIceRuns == fit.NoIceRuns && s.above(o, &s.cells[c]) {
-			least = cost - o.work
-		}
-	}
 	if s.option == IceOnly {
-		least *= 0.95 // whole bags blur the order
+		return s.cells[c].work + 0.95*s.cells[c].uses // whole bags blur the order
 	}
-	return s.cells[c].work + least
+	return s.cells[c].work + s.cells[c].uses
+}
+
+// bound notes what a cell costs, for all below it.
+func (s *searcher) bound(c int, cost float64) {
+	o := &s.cells[c]
+	for i := range s.cells {
+		b := &s.cells[i]
+		if uses := cost - o.work; uses > b.uses && o.fit.ColdStart == b.fit.ColdStart && o.fit.IceShare == b.fit.IceShare &&
+			o.fit.ByDay == b.fit.ByDay && o.fit.NoIceRuns == b.fit.NoIceRuns && s.above(o, b) {
+			b.uses = uses
+		}
+	}
 }
 
 // ruleOut rules out every cell below one that does not reach.
