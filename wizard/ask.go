@@ -29,6 +29,8 @@ func (t *conversation) ask(v visit) error {
 		return t.mustBeCold()
 	case aboardStep:
 		return t.aboard()
+	case offersKey:
+		return t.offers()
 	}
 	row, ok := questions.Find(v.key)
 	if !ok {
@@ -298,6 +300,11 @@ func (t *conversation) keep(key, text string) error {
 			return err
 		}
 	}
+	return t.changed()
+}
+
+// changed saves the file after an answer, and forgets what followed from those before.
+func (t *conversation) changed() error {
 	t.reckoned, t.full = nil, nil
 	t.saved++
 	return t.Save(t.File)

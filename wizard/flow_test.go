@@ -179,6 +179,16 @@ func TestConversations(t *testing.T) {
 				{goingBy, "where"}, {"2. Where meltwater goes", "2"}, {"meltwater go", "<"}, {goingBy, "box.drain"}, {"let air through", "trapped"}, {goingBy, "ok"}}),
 			told: map[string]string{"box.foam": "2 in", "box.drain": "trapped"},
 		},
+		{
+			name: "offers taken in, refused and taken out again",
+			script: lines(essentials, []line{{aboardAsked, ""}, {goingBy, "offer"}, {"call this offer", "<"}, {goingBy, "offer"}, {"Enter calls it offer 1", ""},
+				{"Price without fitting", ""}, {"Without a price", "$3"}, {"it should be", "<"}, {"Enter calls it offer 1", "cousin's"}, {"Price without", "$700"}, {"Is it built in", "chest"},
+				{"Volume of a free-standing chest", "don't know"}, {"Cooling at", "45 W"}, {"Current while it runs", "3.5"}, {"shed its heat", "5"}, {"How is it kept", "2"}, {"Refrigerant", ""},
+				{"Warranty", "2 years"}, {"Noise", "?"}, {"data sheet", "38 dB"}, {"How old", "ENOUGH"},
+				{"Offers so far: 1. Another?", "yes"}, {"call this offer", "COUSIN'S"}, {"name of its own", "yard"}, {"Price", "$1,200"}, {"Is it built in", "6"}, {"none of the answers", "enough"},
+				{"Offers so far: 2", "yard"}, {"Offers so far: 1", "<"}, {goingBy, "ok"}}),
+			told: map[string]string{"quotations": "[map[control:a compressor whose speed can be set form:a free-standing 12 V chest name:cousin's noise:38 decibels price:$700 rated_cooling:45 W running_amps:3.5 A warranty:2 years]]"},
+		},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			s, p := newScript(t, tt.script...)

@@ -3,6 +3,7 @@ package wizard
 import (
 	"flag"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 	"unicode"
@@ -60,6 +61,12 @@ var owners = []struct {
 		{"How long does ice last", "8 kg, one day in August"}, {"What do you pay for ice", "€1.60/kg"}, {"battery for lights", "180"}, {"How many watts of solar", "160"}, {"would you spend", "2500"},
 		{"would you pay for", "4"}, {"for safety", "2, 3"}, {"gas vapour reach", "no"}, {"pushed open", "no"},
 	}, false},
+	{"two-quotations", slices.Concat(firstTimer[:len(firstTimer)-1], []line{
+		{"Here is all I go by. ", "offer"}, {"What do you call this offer? ", "yard by the bridge"}, {"Price without fitting? ", "$1,450"}, {"Is it built in, or a chest? ", "built in"},
+		{"Fitting as quoted, ", "$380"}, {"Average current,", "0.6 A"}, {"Current while it runs, ", "4.5 A"}, {"How does it shed its heat? ", "locker fan"}, {"What kind of plate has it? ", "thin"},
+		{"Width and height of the plate? ", "16 x 10"}, {"How is it kept from running", "enough"}, {"Offers so far: 1.", "yes"},
+		{"Price without", "950"}, {"Who fits it?", "enough"},
+	}), false},
 	{"broker-in-a-hurry", []line{
 		{"Where do you cruise", "chesapeake"}, {"When do you sleep aboard", "weekends in summer"}, {"How much does the ice box hold", "100 L"}, {"battery for lights", "100"}, {"would you spend", "2000"},
 	}, true},
@@ -125,7 +132,8 @@ func within(t *testing.T, said string) {
 	if n := strings.Count(before, "Answer: "); n > mostPrompts {
 		t.Errorf("%d questions before the first answer, expected at most %d", n, mostPrompts)
 	}
-	if n := strings.Count(after, "Answer: "); n > mostAfter {
+	after, _, _ = strings.Cut(after, goingBy) // what the owner asks for there is their own wish
+	if n := strings.Count(after, "Answer: ") + 1; n > mostAfter {
 		t.Errorf("%d questions after the first look, expected at most %d", n, mostAfter)
 	}
 	words := 0
@@ -137,5 +145,5 @@ func within(t *testing.T, said string) {
 	if words > mostWords {
 		t.Errorf("%d words up to the first answer, expected at most %d", words, mostWords)
 	}
-	t.Logf("%d questions, %d words, %d questions after", strings.Count(before, "Answer: "), words, strings.Count(after, "Answer: "))
+	t.Logf("%d questions, %d words, %d questions after", strings.Count(before, "Answer: "), words, strings.Count(after, "Answer: ")+1)
 }

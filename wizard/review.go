@@ -34,21 +34,26 @@ func (t *conversation) review() error {
 			}
 			continue
 		}
-		if err := t.ask(visit{key: rows[i-2].Key}); err != nil && !errors.Is(err, ErrBack) {
+		key := offersKey
+		if i > 2 {
+			key = rows[i-3].Key
+		}
+		if err := t.ask(visit{key: key}); err != nil && !errors.Is(err, ErrBack) {
 			return err
 		}
 	}
 }
 
 // listing lists the rows with a line of the review each, after the choices to
-// leave all as it is and to be asked more.
+// leave all as it is, to be asked more and to add an offer.
 func (t *conversation) listing() ([]questions.Row, []Choice) {
 	boat, filled := t.File.Told(), t.filled()
 	assumed := map[string]bool{}
 	for _, a := range filled.Assumptions {
 		assumed[a.Key] = true
 	}
-	choices := []Choice{{Label: "all is right", Also: []string{"yes", "ok", "done", "right"}}, {Label: "ask me more questions", Also: []string{"more", "ask on"}}}
+	choices := []Choice{{Label: "all is right", Also: []string{"yes", "ok", "done", "right"}}, {Label: "ask me more questions", Also: []string{"more", "ask on"}},
+		{Label: "I have been given a price for a unit: add an offer", Also: []string{"offer", "quotation", "price for a unit"}}}
 	var rows []questions.Row
 	for _, part := range []struct {
 		heading string

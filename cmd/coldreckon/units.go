@@ -20,6 +20,7 @@ it needs, and sets them side by side: what it holds and uses, whether it goes in
 what it costs, what the offer leaves out, and in how many of 100 futures it is
 the cheapest that works.
 
+'coldreckon ask FILE' takes offers one by one, from its list of answers.
 Quotations stand in the answers file under quotations, each with a name and a
 price and whatever else the offer says; 'coldreckon questions' lists the parts.`,
 		Example: `  coldreckon units offers.yaml

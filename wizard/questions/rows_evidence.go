@@ -43,9 +43,6 @@ func evidenceRows() []Row {
 // lie in a copy of start (nil for an empty record), and the function that
 // gives that copy.
 func recordFields(key string, start any) (rows []Row, required []string, record func() any) {
-	part := func(name, label string, kind Kind, limits Limits, s Slot) Row {
-		return Row{Key: name, Label: label, Kind: kind, Limits: limits, Field: func(*economics.Boat) Slot { return s }}
-	}
 	kg := Limits{0.05, 0.2, 60, 300}
 	hours := Limits{0.5, 2, 240, 1000}
 	air := Limits{-30, 0, 45, 60}
@@ -103,7 +100,7 @@ func recordFields(key string, start any) (rows []Row, required []string, record 
 		}, []string{"of", "from", "to", "leak", "leak_within"}, func() any { return *t }
 	case quotationsKey:
 		t := copied(start, economics.Quotation{})
-		return quotationFields(t, part), []string{"name", "price"}, func() any { return *t }
+		return quotationFields(t), []string{"name", "price"}, func() any { return *t }
 	}
 	return nil, nil, nil
 }
@@ -114,4 +111,9 @@ func copied[T any](start any, empty T) *T {
 		return &record
 	}
 	return &empty
+}
+
+// part is one part of a record, in the place that a slot gives.
+func part(name, label string, kind Kind, limits Limits, s Slot) Row {
+	return Row{Key: name, Label: label, Kind: kind, Limits: limits, Field: func(*economics.Boat) Slot { return s }}
 }

@@ -1,6 +1,9 @@
 package questions
 
 import (
+	"slices"
+	"strings"
+
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 )
@@ -20,7 +23,7 @@ func quotationRows() []Row {
 }
 
 // quotationFields gives the parts of one quotation.
-func quotationFields(q *economics.Quotation, part func(string, string, Kind, Limits, Slot) Row) []Row {
+func quotationFields(q *economics.Quotation) []Row {
 	choice := func(name, label string, s Slot, options ...Option) Row {
 		r := part(name, label, Choice, Limits{}, s)
 		r.Options = options
@@ -86,6 +89,62 @@ func namedTwice(offers []economics.Quotation, places []Input) []Fault {
 			return []Fault{{Line: places[i].Line, Column: places[i].Column, Found: "a second quotation named " + quantity.Quoted(q.Name), Expected: "a name of its own for each"}}
 		}
 		seen[loose(q.Name)] = true
+	}
+	return nil
+}
+
+// OfferParts gives the parts of an offer in the order in which they are asked
+// for, name and price first. A part is in place for as long as Asked says so:
+// a free-standing chest has no plate, and one figure of its size is enough.
+func OfferParts(q *economics.Quotation) []Row {
+	chest := func() bool { return q.Form == economics.FreeStanding }
+	when := map[string]func() bool{
+		"fitting": func() bool { return !chest() }, "fitted_by": func() bool { return !chest() && !q.FittingQuoted },
+		"rated_amps": func() bool { return q.Cooling == 0 }, "rated_box": func() bool { return q.Cooling == 0 && q.MeanAmps == 0 },
+		"plate": func() bool { return !chest() }, "plate_size": func() bool { return !chest() }, "chest_volume": chest,
+	}
+	order := []string{"name", "price", "form", "chest_volume", "fitting", "fitted_by", "rated_cooling", "rated_amps", "rated_box",
+		"running_amps", "cooled_by", "plate", "plate_size", "control", "refrigerant", "warranty", "noise", "age"}
+	asks := map[string]string{"name": "What do you call this offer?", "form": "Is it built in, or a chest?", "cooled_by": "How does it shed its heat?",
+		"plate": "What kind of plate has it?", "control": "How is it kept from running all day?", "age": "How old is it, if second-hand?"}
+	fields := quotationFields(q)
+	var parts []Row
+	for _, key := range order {
+		row := partOf(fields, key)
+		if row.Ask = asks[key]; row.Ask == "" {
+			row.Ask = strings.ToUpper(row.Label[:1]) + row.Label[1:] + "?"
+		}
+		if asked := when[key]; asked != nil {
+			row.When = func(economics.Boat) bool { return asked() }
+		}
+		parts = append(parts, row)
+	}
+	return parts
+}
+
+func partOf(fields []Row, key string) Row {
+	return fields[slices.IndexFunc(fields, func(r Row) bool { return r.Key == key })]
+}
+
+// PutOffer puts an answer into a part of an offer that is to stand beside the
+// boat's others. The error is a Fault of a text that cannot be read, a name that
+// another has, or parts that contradict each other; the offer is then as before.
+func PutOffer(b *economics.Boat, q *economics.Quotation, key, text string) error {
+	part := partOf(quotationFields(q), key)
+	v, err := part.parse(text, ownerOf(b))
+	if err != nil {
+		return faultOf(quotationsKey, Word(text), err)
+	}
+	before := *q
+	part.Field(nil).Put(v)
+	faults := sensible(*q, Input{})
+	if len(faults) == 0 {
+		beside := append(slices.Clone(b.Quotations), *q)
+		faults = namedTwice(beside, make([]Input, len(beside)))
+	}
+	if len(faults) > 0 {
+		*q = before
+		return faults[0]
 	}
 	return nil
 }
