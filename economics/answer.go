@@ -47,6 +47,10 @@ const (
 	fewDaysAYear                       = 5
 	nothingPrice                       = 0.50 // of a cold day
 	dearPrice, highPrice               = 50, 10
+	// A way that works a little less often is weighed where its price is under
+	// this part of the others': nobody pays twice as much for five futures in a
+	// hundred.
+	muchLess = 2.0 / 3
 )
 
 func confidence(of100 int) Confidence {
@@ -209,7 +213,7 @@ func (a *answerer) choose() Answer {
 }
 
 // weighed lists the cold ways that do what is wanted in enough futures, and one
-// that nearly does at under half their least price.
+// that nearly does at under two thirds of their least price.
 func (a *answerer) weighed() (ways []OptionID, less bool) {
 	reach := func(of100 int) (ids []OptionID) {
 		for _, id := range cold {
@@ -225,7 +229,7 @@ func (a *answerer) weighed() (ways []OptionID, less bool) {
 	}
 	least := a.leastMedian(ways)
 	for _, id := range reach(nearlyOf100) {
-		if !slices.Contains(ways, id) && a.r.Of(id).PriceOfCold.Typical < least/2 {
+		if !slices.Contains(ways, id) && a.r.Of(id).PriceOfCold.Typical < muchLess*least {
 			ways = append(ways, id)
 		}
 	}

@@ -20,7 +20,7 @@ var landscapeTo = flag.String("landscape", "", "write the landscape of answers a
 
 // The landscape: seasons, grounds, boxes and shops over which answers are looked at.
 var (
-	landNights  = []int{5, 10, 20, 45, 75, 120, 200, 365}
+	landNights  = []int{5, 10, 20, 45, 120, 365}
 	landGrounds = []string{"maine-coast", "chesapeake-bay", "scottish-west-coast", "aegean-cyclades", "florida-keys", "windward-islands"}
 	landBoxes   = []string{"poor", "average", "good"}
 	landShops   = []int{1, 3, 7}
@@ -115,8 +115,8 @@ func (p place) look(t testing.TB) view {
 		t.Fatal(err)
 	}
 	st := newStudy(&b, &book, &w, &r.Box, r.Settings)
-	// A quarter of the search's futures do for a map.
-	st.search = newTrialGround(&b, &w, draw(st.inputs, false, searchFutures/4, searchSeed), searchSeed)
+	// Half of the search's futures do for a map.
+	st.search = newTrialGround(&b, &w, draw(st.inputs, false, searchFutures/2, searchSeed), searchSeed)
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
 	v := view{place: p}
 	for i, id := range Options {

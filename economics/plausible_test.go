@@ -47,13 +47,24 @@ func uniform(rng *rand.Rand, low, high float64) float64 { return low + (high-low
 // plausible invents a boat: any ground, any box, any habits that a small old
 // cruising boat may have, with answers missing at random, which are then those
 // of untold. The same seed gives the same boat.
-func plausible(seed uint64) Boat {
-	rng := rand.New(rand.NewPCG(seed, 17))
+func plausible(seed uint64) Boat { return plausibleBut(seed, "") }
+
+// plausibleBut is plausible with one answer given, and drawn anew; "" is none.
+func plausibleBut(seed uint64, again string) Boat {
+	source := rand.NewPCG(seed, 17)
+	rng := rand.New(source)
 	b := untold()
 	answered := uniform(rng, 0.3, 1)
 	tell := func(key string, answer func()) {
 		kept := b
 		answer()
+		if key == again {
+			state := *source
+			source.Seed(seed, 99)
+			answer()
+			*source = state
+			kept = b
+		}
 		if rng.Float64() > answered { // drawn all the same, so that one answer moves no other
 			b = kept
 			return
