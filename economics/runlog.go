@@ -50,9 +50,10 @@ const (
 	fineStep      = 20 * time.Minute // up to which a log shows a unit's pauses
 	gapStep       = 6 * time.Hour    // past which a stretch is left out
 	counterStep   = 30 * time.Hour   // the same, between two readings of a counter
-	stuckRows     = 200              // alike in a row: a sensor that is stuck
-	ratioModelSD  = 0.08             // of the plate and condenser that nobody measured, as log-sd
-	contentsLogSD = 0.35             // of the heat capacity of a box in use, where nobody weighed water
+	stuckRows     = 200              // alike in a row, for longer than stuckTime: a sensor that is stuck
+	stuckTime     = 30 * time.Hour
+	ratioModelSD  = 0.08 // of the plate and condenser that nobody measured, as log-sd
+	contentsLogSD = 0.35 // of the heat capacity of a box in use, where nobody weighed water
 )
 
 // runStep is what passed between two rows.
@@ -239,20 +240,16 @@ func (p *proposal) runSteps(rows []heat.LogRow) (RunLesson, []runStep, error) {
 	return l, steps, nil
 }
 
-// soundRows refuses a clock that stands still or jumps, a sensor that is stuck
-// and columns that are swapped.
+// soundRows refuses a sensor that is stuck and columns that are swapped.
 func soundRows(rows []heat.LogRow) error {
-	alike := 1
+	if err := stuck(rows, "box", func(r heat.LogRow) (float64, bool) { return float64(r.Box), r.BoxRead }); err != nil {
+		return err
+	}
+	if err := stuck(rows, "cabin", func(r heat.LogRow) (float64, bool) { return float64(r.Cabin), r.CabinRead }); err != nil {
+		return err
+	}
 	warmer, seen := 0, 0
-	for i, r := range rows {
-		if i > 0 && r.Box == rows[i-1].Box && r.CabinRead && r.Cabin == rows[i-1].Cabin {
-			alike++
-		} else {
-			alike = 1
-		}
-		if alike > stuckRows {
-			return fmt.Errorf("line %d, box and cabin: found the same figures %d times in a row, expected a sensor that moves", r.Line, alike)
-		}
+	for _, r := range rows {
 		if r.CabinRead {
 			seen++
 			if r.Box > r.Cabin {
@@ -262,6 +259,23 @@ func soundRows(rows []heat.LogRow) error {
 	}
 	if seen > 0 && warmer > seen/2 {
 		return fmt.Errorf("line %d, box: found a box warmer than the cabin in %d of %d rows, expected the two columns the other way round", rows[0].Line, warmer, seen)
+	}
+	return nil
+}
+
+// stuck refuses a sensor that shows one figure for longer than anything aboard
+// stays at one temperature.
+func stuck(rows []heat.LogRow, name string, read func(heat.LogRow) (float64, bool)) error {
+	first, alike := 0, 0
+	for i, r := range rows {
+		now, ok := read(r)
+		before, had := read(rows[first])
+		if !ok || !had || now != before {
+			first, alike = i, 0
+		}
+		if alike++; alike > stuckRows && r.At.Sub(rows[first].At) > stuckTime {
+			return fmt.Errorf("line %d, %s: found the same figure in all %d rows from line %d on, expected a sensor that moves", r.Line, name, alike, rows[first].Line)
+		}
 	}
 	return nil
 }

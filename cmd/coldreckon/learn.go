@@ -36,7 +36,8 @@ into the answers file FILE, under evidence.logs, beside all else that is known
 of the box; the rest of the file stays as it is.
 
 The first line of the log names its columns, in any order:
-  date          with a time of day, or with a column time: 2025-07-14 15:30
+  date          with a time of day, or with a column time: 2025-07-14 15:30;
+                14/07/2025 or 07/14/2025 where a row tells which it is
   ice           weight put into the box then
   left          weight of the ice found then, before more was put in; optional
   shut          yes where the lid stayed shut until the next row of ice; optional
@@ -141,6 +142,11 @@ func (out environment) log(name, water string, sys quantity.System) (economics.L
 	var log economics.Log
 	if log.Rows, err = heat.ParseLog(bytes.NewReader(data), sys); err != nil {
 		return log, misuse(logHint, "%s: %v", name, err)
+	}
+	for _, row := range log.Rows {
+		if row.ClockBack {
+			fmt.Fprintf(out.stderr, "%s: line %d: found the clock gone back within an hour, as at the end of summer time; the rows after it count an hour on.\n", oneLine(name), row.Line)
+		}
 	}
 	if water == "" {
 		return log, nil

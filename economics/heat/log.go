@@ -6,8 +6,6 @@ import (
 	"fmt"
 	"io"
 	"math"
-	"slices"
-	"sort"
 	"strings"
 	"time"
 
@@ -31,6 +29,7 @@ type LogRow struct {
 	Shut       bool // the lid stays shut from here to the next row of ice
 	BoxRead    bool
 	CabinRead  bool
+	ClockBack  bool // the logger's clock was put back an hour before this row; At goes on
 }
 
 // maxLogBytes bounds a log: an hourly one of ten years is under 4 MB.
@@ -42,9 +41,10 @@ const maxLogBytes = 8 << 20
 // a share of the time. A unit may stand in the heading
 // ("box °F", "ice (lb)") or in the cell ("40 F", "10 lb"); a bare figure under a
 // bare heading takes the owner's system. Dates are written 2025-07-14, with a
-// time as 2025-07-14 15:30; 14.07.2025 is read too. Columns of other names are
+// time as 2025-07-14 15:30; 14.07.2025 is read too, and 14/07/2025 or 07/14/2025
+// where a row tells which of the two it is. Columns of other names are
 // left alone, empty lines skipped, rows sorted by time; two rows alike are
-// refused.
+// refused. A logger's clock may go back by an hour once; else it is an error.
 //
 // Ice is from 0 to 1000 kg, temperatures from -60 to 60 °C, years from 1950 to
 // 2200, the whole log at most 8 MB. An error names line, field, what was found
@@ -78,31 +78,41 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 	if err != nil {
 		return nil, err
 	}
-	var rows []LogRow
+	var records []record
 	for {
-		record, err := in.Read()
+		cells, err := in.Read()
 		if errors.Is(err, io.EOF) {
 			break
 		}
 		if err != nil {
 			return nil, csvError(err)
 		}
-		if err := oneLine(in, record); err != nil {
+		if err := oneLine(in, cells); err != nil {
 			return nil, err
 		}
-		line, _ := in.FieldPos(0)
-		row, empty, err := columns.row(line, record)
-		if err != nil {
-			return nil, err
-		}
-		if !empty {
-			rows = append(rows, row)
+		if line, _ := in.FieldPos(0); strings.TrimSpace(strings.Join(cells, "")) != "" {
+			records = append(records, record{line, cells})
 		}
 	}
-	if len(rows) == 0 {
+	if len(records) == 0 {
 		return nil, errors.New("the log has a heading but no rows; want one row per purchase or reading")
 	}
-	sort.SliceStable(rows, func(i, j int) bool { return rows[i].At.Before(rows[j].At) })
+	slashes, err := columns.slashOrder(records)
+	if err == nil {
+		err = columns.unitless(records)
+	}
+	if err != nil {
+		return nil, err
+	}
+	rows := make([]LogRow, len(records))
+	for i, r := range records {
+		if rows[i], err = columns.row(r, slashes); err != nil {
+			return nil, err
+		}
+	}
+	if err := columns.inOrder(rows); err != nil {
+		return nil, err
+	}
 	if err := eachOnce(rows); err != nil {
 		return nil, err
 	}
@@ -161,187 +171,38 @@ func separator(body string) rune {
 	return best
 }
 
-// column tells where a field stands, -1 for nowhere, how the heading wrote it,
-// the unit it names for bare figures, "" for none, and the system that they
-// take without one.
-type column struct {
-	at   int
-	name string
-	unit string
-	sys  quantity.System
-}
-
-// figure gives a cell with the unit that it takes.
-func (f column) figure(cell string) string {
-	if last := len(cell) - 1; f.unit != "" && '0' <= cell[last] && cell[last] <= '9' {
-		return cell + " " + f.unit
-	}
-	return cell
-}
-
-type logColumns struct {
-	date, clock, ice, left, shut, box, cabin, amps, drawn, run column
-
-	count int // cells of the heading
-}
-
-func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
-	none := column{at: -1, sys: sys}
-	c := logColumns{none, none, none, none, none, none, none, none, none, none, len(cells)}
-	for i, cell := range cells {
-		words := strings.FieldsFunc(strings.ToLower(cell), func(r rune) bool {
-			return strings.ContainsRune(" ()[]/_-,.:°º", r)
-		})
-		field := c.field(words)
-		if field == nil {
-			continue
-		}
-		if field.at >= 0 {
-			return c, fmt.Errorf("line 1: found two columns of one kind, %q and %q, expected each once", field.name, strings.TrimSpace(cell))
-		}
-		*field = column{at: i, name: strings.TrimSpace(cell), sys: sys}
-		if err := field.takeUnit(words, c.holds(field)); err != nil {
-			return c, err
-		}
-	}
-	if c.date.at < 0 {
-		c.date, c.clock = c.clock, none // a column of times alone holds date and time
-	}
-	if c.date.at < 0 {
-		return c, fmt.Errorf("line 1: found the columns %s, expected one named date or time", list(cells))
-	}
-	unit := c.amps.at >= 0 || c.drawn.at >= 0 || c.run.at >= 0
-	if c.ice.at < 0 && (c.box.at < 0 || c.cabin.at < 0 && !unit) {
-		return c, fmt.Errorf("line 1: found the columns %s, expected ice, or box and cabin, beside %s", list(cells), c.date.name)
-	}
-	return c, nil
-}
-
-// holds gives what a column's figures measure, "" when they are none.
-func (c *logColumns) holds(f *column) string {
-	switch f {
-	case &c.ice, &c.left:
-		return "a mass"
-	case &c.box, &c.cabin:
-		return "a temperature"
-	}
-	return ""
-}
-
-// takeUnit looks for a unit of what the column holds among a heading's words.
-// Words such as "in" and "day" are units of other things by chance; a volume
-// of ice or a mass in degrees is a slip.
-func (f *column) takeUnit(words []string, holds string) error {
-	for _, w := range words {
-		what, ok := quantity.Measures(w)
-		switch {
-		case !ok || holds == "":
-		case what == holds:
-			f.unit = w
-		case what == "a mass" || what == "a volume" || what == "a temperature":
-			return fmt.Errorf("line 1: found %.40q, in %q, which is %s, expected %s", f.name, w, what, holds)
-		}
-	}
-	return nil
-}
-
-// field gives the column that the first known word of a heading names; "ice
-// left" is what is left, and "box shut" whether it was, whatever comes first.
-func (c *logColumns) field(words []string) *column {
-	if slices.Contains(words, "left") || slices.Contains(words, "remaining") {
-		return &c.left
-	}
-	if slices.Contains(words, "shut") || slices.Contains(words, "closed") {
-		return &c.shut
-	}
-	if f := c.unitField(words); f != nil {
-		return f
-	}
-	for _, word := range words {
-		switch word {
-		case "date", "day", "when", "datetime", "timestamp":
-			return &c.date
-		case "time", "clock", "hour":
-			return &c.clock
-		case "ice", "weight", "bought", "mass":
-			return &c.ice
-		case "box", "icebox", "fridge", "inside", "food":
-			return &c.box
-		case "cabin", "air", "outside", "ambient", "out", "saloon":
-			return &c.cabin
-		}
-	}
-	return nil
-}
-
-// unitField gives the column of a running unit that a heading names: "Ah drawn",
-// "current (A)", "run share". "consumed" and "drawn" are of amp-hours.
-func (c *logColumns) unitField(words []string) *column {
-	for _, word := range words {
-		switch word {
-		case "ah", "drawn", "consumed", "amphours":
-			return &c.drawn
-		case "amps", "amp", "current", "ampere", "amperes":
-			return &c.amps
-		case "run", "running", "duty", "compressor":
-			return &c.run
-		}
-	}
-	return nil
-}
-
-func list(cells []string) string {
-	const most = 8
-	var quoted []string
-	for i, c := range cells {
-		if i == most {
-			quoted = append(quoted, "…")
-			break
-		}
-		quoted = append(quoted, fmt.Sprintf("%.40q", strings.TrimSpace(c)))
-	}
-	return strings.Join(quoted, ", ")
-}
-
-// row reads one record; it is empty when no cell holds anything.
-func (c logColumns) row(line int, record []string) (row LogRow, empty bool, err error) {
+// row reads one record, with dates between slashes in the order given.
+func (c logColumns) row(r record, slashes string) (row LogRow, err error) {
+	line := r.line
 	row.Line = line
-	if strings.TrimSpace(strings.Join(record, "")) == "" {
-		return row, true, nil
+	if len(r.cells) > c.count {
+		return row, fmt.Errorf("line %d: found %d cells, expected the heading's %d; a comma inside a figure needs quotes, as in \"2,5\"", line, len(r.cells), c.count)
 	}
-	if len(record) > c.count {
-		return row, false, fmt.Errorf("line %d: found %d cells, expected the heading's %d; a comma inside a figure needs quotes, as in \"2,5\"", line, len(record), c.count)
-	}
-	cell := func(f column) string {
-		if f.at < 0 || f.at >= len(record) {
-			return ""
-		}
-		return strings.TrimSpace(record[f.at])
-	}
+	cell := r.cell
 	fault := func(f column, err error) error { return fmt.Errorf("line %d, %s: %w", line, f.name, err) }
 
-	if row.At, err = parseTime(cell(c.date), cell(c.clock)); err != nil {
-		return row, false, fault(c.date, err)
+	if row.At, err = parseTime(cell(c.date), cell(c.clock), slashes); err != nil {
+		return row, fault(c.date, err)
 	}
 	if row.Ice, _, err = readIce(cell(c.ice), c.ice); err != nil {
-		return row, false, fault(c.ice, err)
+		return row, fault(c.ice, err)
 	}
 	if row.Left, row.LeftRead, err = readIce(cell(c.left), c.left); err != nil {
-		return row, false, fault(c.left, err)
+		return row, fault(c.left, err)
 	}
 	if row.Shut, err = readShut(cell(c.shut)); err != nil {
-		return row, false, fault(c.shut, err)
+		return row, fault(c.shut, err)
 	}
 	if row.Box, row.BoxRead, err = readTemperature(cell(c.box), c.box); err != nil {
-		return row, false, fault(c.box, err)
+		return row, fault(c.box, err)
 	}
 	if row.Cabin, row.CabinRead, err = readTemperature(cell(c.cabin), c.cabin); err != nil {
-		return row, false, fault(c.cabin, err)
+		return row, fault(c.cabin, err)
 	}
 	if err := c.unitCells(&row, cell, fault); err != nil {
-		return row, false, err
+		return row, err
 	}
-	return row, false, nil
+	return row, nil
 }
 
 // unitCells reads what a row tells of a running unit.
@@ -412,25 +273,4 @@ func readTemperature(text string, f column) (quantity.Celsius, bool, error) {
 		return 0, false, fmt.Errorf("found %.40q, expected -60 to 60 °C", text)
 	}
 	return t, true, nil
-}
-
-// parseTime reads a date and, in its own cell or in the same one, a time of
-// day. A date alone is midnight. Dates with slashes are refused: half the
-// world would read them otherwise.
-func parseTime(date, clock string) (time.Time, error) {
-	text := strings.TrimSpace(date + " " + clock)
-	for _, day := range []string{"2006-01-02", "2.1.2006", "2 Jan 2006", "2 January 2006"} {
-		for _, layout := range []string{day, day + " 15:04", day + " 15:04:05", day + "T15:04", day + "T15:04:05", day + "T15:04:05Z07:00", day + " 3:04 PM", day + " 3:04PM"} {
-			if t, err := time.Parse(layout, text); err == nil {
-				if t.Year() < 1950 || t.Year() > 2200 {
-					return time.Time{}, fmt.Errorf("found the year %d, expected 1950 to 2200", t.Year())
-				}
-				return t, nil
-			}
-		}
-	}
-	if text == "" {
-		return time.Time{}, errors.New("found nothing, expected a date such as 2025-07-14 or 2025-07-14 15:30")
-	}
-	return time.Time{}, fmt.Errorf("found %.40q, expected a date such as 2025-07-14 or 2025-07-14 15:30", text)
 }

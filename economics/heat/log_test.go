@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -38,6 +39,11 @@ func TestParseLog(t *testing.T) {
 		{"words that are units of other things", "day,ice in box,air by day\n2025-07-14 12:00,3,24\n", quantity.Metric, []LogRow{
 			{Line: 2, At: noon, Ice: 3, Cabin: 24, CabinRead: true}}},
 		{"rows of which nothing is read", "date,ice,note\n2025-07-14 12:00,,a\n2025-07-14 12:00,,b\n", quantity.Metric, []LogRow{{Line: 2, At: noon}, {Line: 3, At: noon}}},
+		{"slashes, the day first", "date,ice\n12/07/2025,1\n14/07/2025 12:00,2\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon.Add(-60 * time.Hour), Ice: 1}, {Line: 3, At: noon, Ice: 2}}},
+		{"slashes, the month first, with a time of its own", "date,time,ice\n07/12/2025,12:00:00 AM,1\n7/14/2025,12:00 PM,2\n", quantity.Metric, []LogRow{
+			{Line: 2, At: noon.Add(-60 * time.Hour), Ice: 1}, {Line: 3, At: noon, Ice: 2}}},
+		{"slashes, the year first", "date,ice\n2025/07/14 12:00,2\n", quantity.Metric, []LogRow{{Line: 2, At: noon, Ice: 2}}},
 		{"lines left empty", "date,ice\n\n\n2025-07-14 12:00,2\n\n", quantity.Metric, []LogRow{{Line: 4, At: noon, Ice: 2}}},
 	}
 	for _, tt := range tests {
@@ -66,31 +72,35 @@ func TestParseLog(t *testing.T) {
 // Each error names line, field, what was found and what is expected.
 func TestParseLogErrors(t *testing.T) {
 	for text, want := range map[string][]string{
-		"":                                                               {"line 1", "nothing", "heading"},
-		"date,ice\n":                                                     {"no rows"},
-		"a,b\n1,2\n":                                                     {"line 1", `"a", "b"`, "date or time"},
-		"date,note\n2025-07-14,x\n":                                      {"line 1", `"note"`, "ice, or box and cabin"},
-		"date,box\n2025-07-14,4\n":                                       {"line 1", "box and cabin"},
-		"date,ice,weight\n2025-07-14,1,2\n":                              {"line 1", `"ice"`, `"weight"`, "once"},
-		"date,ice\n07/14/2025,4\n":                                       {"line 2", "date", `"07/14/2025"`, "2025-07-14"},
-		"date,ice\n,4\n":                                                 {"line 2", "date", "nothing", "2025-07-14"},
-		"date,ice\n0001-01-01,4\n":                                       {"line 2", "year 1", "1950"},
-		"date,ice (L)\n2025-07-14,4\n":                                   {"line 1", "ice (L)", "a volume", "a mass"},
-		"date,ice\n2025-07-14,NaN\n":                                     {"line 2", "ice", `"NaN"`, "mass"},
-		"date,ice\n2025-07-14,-inf\n":                                    {"line 2", "ice", `inf"`, "mass"},
-		"date,ice\n2025-07-14,1e3\n":                                     {"line 2", "ice", "power of ten", "mass"},
-		"date,ice\n2025-07-14,\"12,000\"\n":                              {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
-		"date,box °F,cabin lb\n2025-07-14,4,5\n":                         {"line 1", "cabin lb", "a mass", "a temperature"},
-		"date,box,cabin\n2025-07-14,80 °C,25\n":                          {"line 2", "box", `"80 °C"`, "60"},
-		"date,ice kg\n2025-07-14,many\n":                                 {"line 2", "ice kg", `"many"`, "mass"},
-		"date,ice kg\n2025-07-14,-4\n":                                   {"line 2", "ice kg", `"-4"`, "0 to 1000"},
-		"date,ice\n2025-07-14,4 L\n":                                     {"line 2", "ice", `"4 L"`, "mass"},
-		"date,ice,shut\n2025-07-14,4,maybe\n":                            {"line 2", "shut", `"maybe"`, "yes or no"},
-		"date,box,cabin\n2025-07-14,4,400\n":                             {"line 2", "cabin", `"400"`, "60"},
-		"date,box,cabin\n2025-07-14,cold,40\n":                           {"line 2", "box", `"cold"`, "temperature"},
-		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n":                   {"line 3", "4 cells", "heading's 3"},
-		"date,ice\n2025-07-14,4\n2025-07-15,3\n2025-07-14,4 kg\n":        {"line 4", "line 2", "each row once"},
-		"date,box,cabin\n2025-07-14 12:00,4,25\n14.07.2025 12:00,4,25\n": {"line 3", "line 2", "each row once"},
+		"":                                                                   {"line 1", "nothing", "heading"},
+		"date,ice\n":                                                         {"no rows"},
+		"a,b\n1,2\n":                                                         {"line 1", `"a", "b"`, "date or time"},
+		"date,note\n2025-07-14,x\n":                                          {"line 1", `"note"`, "ice, or box and cabin"},
+		"date,box\n2025-07-14,4\n":                                           {"line 1", "box and cabin"},
+		"date,ice,weight\n2025-07-14,1,2\n":                                  {"line 1", `"ice"`, `"weight"`, "once"},
+		"date,ice\n07/06/2025,4\n":                                           {"line 2", "date", "day or month", "2025-07-14"},
+		"date,ice\n07/14/2025,4\n14/08/2025,4\n":                             {"line 2", "date", "line 3", "one order"},
+		"date,ice\n14/13/2025,4\n":                                           {"line 2", "date", `"14/13/2025"`, "2025-07-14"},
+		"date,box,cabin\n2025-07-14,41,75\n":                                 {"line 1", "box", "41", "no unit", `"box °F"`},
+		"date,box °C,cabin\n2025-07-14,4,75\n":                               {"line 1", "cabin", "75", "no unit", `"cabin °F"`},
+		"date,ice\n,4\n":                                                     {"line 2", "date", "nothing", "2025-07-14"},
+		"date,ice\n0001-01-01,4\n":                                           {"line 2", "year 1", "1950"},
+		"date,ice (L)\n2025-07-14,4\n":                                       {"line 1", "ice (L)", "a volume", "a mass"},
+		"date,ice\n2025-07-14,NaN\n":                                         {"line 2", "ice", `"NaN"`, "mass"},
+		"date,ice\n2025-07-14,-inf\n":                                        {"line 2", "ice", `inf"`, "mass"},
+		"date,ice\n2025-07-14,1e3\n":                                         {"line 2", "ice", "power of ten", "mass"},
+		"date,ice\n2025-07-14,\"12,000\"\n":                                  {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
+		"date,box °F,cabin lb\n2025-07-14,4,5\n":                             {"line 1", "cabin lb", "a mass", "a temperature"},
+		"date,box,cabin\n2025-07-14,80 °C,25\n":                              {"line 2", "box", `"80 °C"`, "60"},
+		"date,ice kg\n2025-07-14,many\n":                                     {"line 2", "ice kg", `"many"`, "mass"},
+		"date,ice kg\n2025-07-14,-4\n":                                       {"line 2", "ice kg", `"-4"`, "0 to 1000"},
+		"date,ice\n2025-07-14,4 L\n":                                         {"line 2", "ice", `"4 L"`, "mass"},
+		"date,ice,shut\n2025-07-14,4,maybe\n":                                {"line 2", "shut", `"maybe"`, "yes or no"},
+		"date,box,cabin\n2025-07-14,4,400\n":                                 {"line 2", "cabin", `"400"`, "60"},
+		"date,box,cabin\n2025-07-14,cold,40\n":                               {"line 2", "box", `"cold"`, "temperature"},
+		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n":                       {"line 3", "4 cells", "heading's 3"},
+		"date,ice\n2025-07-14,4\n2025-07-15,3\n2025-07-14,4 kg\n":            {"line 4", "line 2", "each row once"},
+		"date,box,cabin\n2025-07-14 12:00,4,25\n14.07.2025 12:00,4,25\n":     {"line 3", "line 2", "each row once"},
 		"date,ice,note\n2025-07-14,4,\n2025-07-16,2,\"oops\n2025-07-18,3,\n": {"line 3", "quote"},
 	} {
 		rows, err := ParseLog(strings.NewReader(text), quantity.Metric)
@@ -106,6 +116,76 @@ func TestParseLogErrors(t *testing.T) {
 	}
 	if _, err := ParseLog(strings.NewReader("date,ice\n"+strings.Repeat(" \n", maxLogBytes)), quantity.Metric); err == nil || !strings.Contains(err.Error(), "8 MB") {
 		t.Errorf("an endless log: %v", err)
+	}
+}
+
+// Figures without a unit that make no sense as the owner's °F are asked about,
+// and those of a freezer that names it are not.
+func TestFiguresWithoutUnitOfAnOwnerOfFahrenheit(t *testing.T) {
+	for text, want := range map[string]string{
+		"date,box,cabin\n2025-07-14,4,70\n":      `"box °C"`,
+		"date,box,cabin\n2025-07-14,40,22\n":     `"cabin °C"`,
+		"date,box °F,cabin\n2025-07-14,4,70\n":   "",
+		"date,box,cabin\n2025-07-14,4 °C,22 C\n": "",
+	} {
+		_, err := ParseLog(strings.NewReader(text), quantity.US)
+		if got := fmt.Sprint(err); want == "" && err != nil || !strings.Contains(got, want) {
+			t.Errorf("%q: %v, want %q in it", text, err, want)
+		}
+	}
+}
+
+// A logger's clock that is put back an hour once is the end of summer time, and
+// its rows go on; put back further, or again, it is a fault that names its line.
+func TestALoggersClock(t *testing.T) {
+	start := time.Date(2025, 10, 25, 20, 0, 0, 0, time.UTC)
+	log := func(wrong func(i int) time.Duration, order func([]string)) string {
+		lines := make([]string, 60)
+		for i := range lines {
+			at := start.Add(time.Duration(i)*10*time.Minute + wrong(i))
+			lines[i] = fmt.Sprintf("%s,%.1f,20,2", at.Format("2006-01-02 15:04"), 4+0.1*float64(i%7))
+		}
+		if order != nil {
+			order(lines)
+		}
+		return "date,box °C,cabin °C,amps\n" + strings.Join(lines, "\n")
+	}
+	after := func(row int, back time.Duration) func(int) time.Duration {
+		return func(i int) time.Duration {
+			if i < row {
+				return 0
+			}
+			return back
+		}
+	}
+	twice := func(i int) time.Duration { return after(20, -time.Hour)(i) + after(40, -time.Hour)(i) }
+	for _, tt := range []struct {
+		name, text string
+		back       int // the row before which the clock went back, 0 for none
+		want       string
+	}{
+		{"right", log(after(0, 0), nil), 0, ""},
+		{"newest first", log(after(0, 0), slices.Reverse[[]string]), 0, ""},
+		{"the end of summer time", log(after(42, -time.Hour), nil), 42, ""},
+		{"set to another day", log(after(30, -96*time.Hour), nil), 0, "line 32, date: found 2025-10-22 01:00 after 2025-10-26 00:50 in line 31"},
+		{"put back twice", log(twice, nil), 0, "line 42, date"},
+	} {
+		rows, err := ParseLog(strings.NewReader(tt.text), quantity.Metric)
+		if tt.want != "" {
+			if err == nil || !strings.Contains(err.Error(), tt.want) {
+				t.Errorf("%s: %v, want %q in it", tt.name, err, tt.want)
+			}
+			continue
+		}
+		if err != nil {
+			t.Errorf("%s: %v", tt.name, err)
+			continue
+		}
+		for i, r := range rows {
+			if !r.At.Equal(start.Add(time.Duration(i)*10*time.Minute)) || r.ClockBack != (tt.back > 0 && i == tt.back) {
+				t.Errorf("%s: row %d is of %v, clock back %t", tt.name, i, r.At, r.ClockBack)
+			}
+		}
 	}
 }
 
