@@ -73,6 +73,19 @@ type Cruising struct {
 	AirMin       [12]quantity.Celsius     // mean daily lowest, January first
 	AirMax       [12]quantity.Celsius     // mean daily highest
 	AirOverrides map[int]quantity.Celsius // month 1-12 -> mean air temperature told by the owner
+	// Elsewhere is a second ground, NoElsewhere for none. NightsElsewhere are the
+	// nights there, of Nights; a month counts for it where they are half or more.
+	Elsewhere       string
+	NightsElsewhere [12]float64
+}
+
+// NoElsewhere is the Cruising.Elsewhere of a boat that stays on one ground.
+const NoElsewhere = "none"
+
+// IsElsewhere tells whether a month, 0 for January, counts for the second ground.
+func (c *Cruising) IsElsewhere(month int) bool {
+	n := c.NightsElsewhere[month]
+	return c.Elsewhere != "" && c.Elsewhere != NoElsewhere && n > 0 && 2*n >= c.Nights[month]
 }
 
 // Face is what the owner tells of one face of the box.

@@ -26,6 +26,11 @@ const daysAFuture, mostYearsAFuture = 40, 20
 
 func newWorld(b *Boat, ground climate.Ground) world {
 	w := world{ground: ground, sky: climate.NewSky(ground)}
+	if other, err := b.elsewhere(); err == nil && other.ID != "" { // Ground has named what is wrong
+		if home, err := b.home(); err == nil {
+			w.sky = climate.NewSky(home).With(climate.NewSky(other), b.Cruising.IsElsewhere)
+		}
+	}
 	w.months = season.NewMonths(ground, w.sky)
 	w.plan = season.NewPlan(b.Cruising.Nights, b.Cruising.TripNights)
 	if nights := len(w.plan.Nights); nights > 0 {
@@ -52,10 +57,29 @@ func newWorld(b *Boat, ground climate.Ground) world {
 // own by latitude and air temperatures.
 const OwnGround = "own"
 
-// Ground finds or builds the boat's cruising ground, with the owner's own
+// Ground finds or builds the boat's cruising ground, in some months the second
+// one where she has two, with the owner's own
 // temperatures where told. It fails when no ground has the id, or when latitude
 // and temperatures that the owner gives are out of range (climate.Estimated).
 func (b Boat) Ground() (climate.Ground, error) {
+	g, err := b.home()
+	if err != nil {
+		return g, err
+	}
+	other, err := b.elsewhere()
+	if err != nil {
+		return g, fmt.Errorf("cruising.elsewhere: %w", err)
+	}
+	for m := range 12 {
+		if b.Cruising.IsElsewhere(m) {
+			g.Months[m] = other.Months[m]
+		}
+	}
+	return g, nil
+}
+
+// home finds or builds the first ground, for all months.
+func (b *Boat) home() (climate.Ground, error) {
 	var g climate.Ground
 	var err error
 	if b.Cruising.Ground == OwnGround {
@@ -72,4 +96,14 @@ func (b Boat) Ground() (climate.Ground, error) {
 		}
 	}
 	return g, nil
+}
+
+// elsewhere finds the boat's second ground; the zero one where there is none.
+func (b *Boat) elsewhere() (climate.Ground, error) {
+	for m := range 12 {
+		if b.Cruising.IsElsewhere(m) {
+			return climate.Find(b.Cruising.Elsewhere)
+		}
+	}
+	return climate.Ground{}, nil
 }

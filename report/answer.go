@@ -36,7 +36,7 @@ func (a author) answer(s setting) []layout.Block {
 
 // scene says in one line what this is about.
 func (a author) scene() string {
-	parts := []string{a.r.Boat.Name, a.r.Ground.Name, fmt.Sprintf("%.0f nights a year, %s aboard", a.v.Nights(), quantity.FormatNumber(a.r.Boat.Cruising.Crew))}
+	parts := []string{a.r.Boat.Name, a.v.Grounds(), fmt.Sprintf("%.0f nights a year, %s aboard", a.v.Nights(), quantity.FormatNumber(a.r.Boat.Cruising.Crew))}
 	if !a.Date.IsZero() {
 		parts = append(parts, day(a.Date))
 	}

@@ -27,6 +27,9 @@ func (a author) boat(s setting) []layout.Block {
 		out = append(out, a.room())
 	}
 	out = append(out, headed(a.season(s))...)
+	if text := a.v.Elsewhere(a.o.ID); text != "" {
+		out = append(out, layout.Para{Text: text, Wide: true})
+	}
 	return append(out, a.upkeep(s)...)
 }
 

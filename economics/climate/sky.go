@@ -43,6 +43,22 @@ func NewSky(g Ground) *Sky {
 	return s
 }
 
+// With gives the sky with another's in some months, 0 for January.
+func (s *Sky) With(other *Sky, in func(month int) bool) *Sky {
+	both := *s
+	for month := range 12 {
+		if in(month) {
+			both.scores[month], both.shapes[month] = other.scores[month], other.shapes[month]
+		}
+	}
+	for day, month := range s.month {
+		if in(int(month)) {
+			both.meanKWh[day] = other.meanKWh[day]
+		}
+	}
+	return &both
+}
+
 // SunKWh is the sun, kWh/m², of a day of the year, 1 to 365, that is dull or
 // clear by its normal score: -1 duller than five days in six, +1 clearer.
 // Scores beyond ±4 count as ±4. Over standard-normal scores the mean

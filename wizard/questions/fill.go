@@ -66,6 +66,11 @@ func Check(b economics.Boat) []Fault {
 			fault("cruising.nights", quantity.FormatNumber(n)+" nights in "+MonthName(i+1), "at most "+quantity.FormatNumber(DaysIn[i]), "")
 		}
 	}
+	for i, n := range b.Cruising.NightsElsewhere {
+		if n > b.Cruising.Nights[i]+slack {
+			fault("cruising.nights_elsewhere", quantity.FormatNumber(n)+" nights in "+MonthName(i+1), "at most the "+quantity.FormatNumber(b.Cruising.Nights[i])+" nights aboard in that month", "nights elsewhere are part of cruising.nights")
+		}
+	}
 	if total := totalNights(b); is("cruising.trip_nights") && is("cruising.nights") && total > 0 && b.Cruising.TripNights > total+slack {
 		fault("cruising.trip_nights", "a trip of "+quantity.FormatNumber(b.Cruising.TripNights)+" nights, but "+quantity.FormatNumber(total)+" nights aboard in the year", "a trip no longer than that", "")
 	}

@@ -106,6 +106,25 @@ func cruisingRows() []Row {
 			},
 		},
 		{
+			Key: "cruising.elsewhere", Group: OfCruising, Label: "A second ground in the year", Kind: Choice, Detail: true,
+			Ask:     "Is she on another ground for a part of the year?",
+			Help:    "Typical: none. Choose one if she winters, or is moved, where it is hotter or colder.",
+			Options: append([]Option{{economics.NoElsewhere, "no, the same all year", "no|nowhere"}}, grounds()[:len(grounds())-1]...),
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.Elsewhere) },
+			Default: always(economics.NoElsewhere, "one ground was told"),
+		},
+		{
+			Key: "cruising.nights_elsewhere", Group: OfCruising, Label: "Nights on the second ground", Kind: Months, Detail: true,
+			Ask:     "How many of your nights are spent there, and when?",
+			Help:    "Typical: january 20, february 25. They are part of the nights told; a month counts for the ground on which half of it or more is spent.",
+			Limits:  Limits{0, 0, 31, 31},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cruising.NightsElsewhere) },
+			Default: always([12]float64{}, ""),
+			When: func(b economics.Boat) bool {
+				return b.Cruising.Elsewhere != "" && b.Cruising.Elsewhere != economics.NoElsewhere
+			},
+		},
+		{
 			Key: "cruising.trip_nights", Group: OfCruising, Label: "Length of a trip", Kind: Number, Words: []string{"nights", "night", "days"},
 			Ask:    "How many nights from leaving home to coming back?",
 			Help:   "Typical: 2 for weekends, 7 to 14 for holidays; for a boat you live on, all the nights of the year.",
