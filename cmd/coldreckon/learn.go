@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"fmt"
 	"math"
 	"slices"
@@ -33,7 +34,8 @@ func learnCommand(out environment) *cobra.Command {
 		Long: `Reads a log kept aboard and works out by least squares how much heat the box
 lets in, and how much comes with food and openings. What it finds is written
 into the answers file FILE, under evidence.logs, beside all else that is known
-of the box; the rest of the file stays as it is.
+of the box; the rest of the file stays as it is. Three lines tell what that
+changes in the answer.
 
 The first line of the log names its columns, in any order:
   date          with a time of day, or with a column time: 2025-07-14 15:30;
@@ -58,7 +60,7 @@ A log that cannot tell the answer is refused, with what is missing.`,
   coldreckon learn running.csv boat.yaml --dry-run`,
 		Args: arguments(2, 2, "a LOG.csv and an answers FILE"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return learn(out, args[0], args[1], water, dry)
+			return learn(cmd.Context(), out, args[0], args[1], water, dry)
 		},
 		ValidArgsFunction: func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
 			if len(args) < 2 {
@@ -72,7 +74,7 @@ A log that cannot tell the answer is refused, with what is missing.`,
 	return cmd
 }
 
-func learn(out environment, logName, fileName, water string, dry bool) error {
+func learn(ctx context.Context, out environment, logName, fileName, water string, dry bool) error {
 	switch {
 	case logName == "-" && fileName == "-":
 		return misuse("Name a file for one of them.", "standard input: found it named for both log and answers, expected one of them")
@@ -115,9 +117,14 @@ func learn(out environment, logName, fileName, water string, dry bool) error {
 		return misuse("", "%s: %v", fileName, err)
 	}
 	l.useAfter = after.Evidence.Use()
+	change, err := answerChanged(ctx, boat, after, pack.Book)
+	if err != nil {
+		return err
+	}
+	told := append(l.plain(boat.Units), change...)
 	if dry {
 		fmt.Fprintln(out.stderr, "Nothing was written.")
-		return out.result(l.plain(boat.Units))
+		return out.result(told)
 	}
 	var written bytes.Buffer
 	if err := file.Write(&written); err != nil {
@@ -128,7 +135,7 @@ func learn(out environment, logName, fileName, water string, dry bool) error {
 		return err
 	}
 	fmt.Fprintf(out.stderr, "%s now holds it under %s.\n", oneLine(fileName), logsKey)
-	return out.result(l.plain(boat.Units))
+	return out.result(told)
 }
 
 const logHint = "'coldreckon learn --help' tells what a log needs."

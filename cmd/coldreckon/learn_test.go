@@ -7,6 +7,11 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"coldreckon/economics"
+	"coldreckon/economics/heat"
+	"coldreckon/rules"
+	"coldreckon/wizard/answers"
 )
 
 // logsOf gives a folder with a boat and two logs, of ice and of a warming box.
@@ -82,5 +87,38 @@ func TestLessonOutlivesItsReader(t *testing.T) {
 	}
 	if text, err := os.ReadFile(filepath.Join(folder, "boat.yaml")); err != nil || !strings.Contains(string(text), "- of: ice") {
 		t.Errorf("the file holds no lesson (%v)", err)
+	}
+}
+
+// A log of a box that leaks three times what was thought changes an answer that
+// stood; the same boat again does not.
+func TestWhatALessonChanges(t *testing.T) {
+	sample, err := sampleNamed("dunlin")
+	if err != nil {
+		t.Fatal(err)
+	}
+	file, faults := answers.Read("dunlin", strings.NewReader(sample.Text))
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	pack, err := rules.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	boat, faults := file.Boat(pack.Book)
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	leaky := boat
+	leaky.Evidence = boat.Evidence.WithLog(heat.Learnt{Of: heat.OfIce, From: "2025-06-01", To: "2025-08-30", Rows: 40, UA: 3 * 2.05, LogSD: 0.05})
+	for _, tt := range []struct {
+		after economics.Boat
+		want  string
+	}{{boat, "The answer stands."}, {leaky, "That changes the answer."}} {
+		said, err := answerChanged(t.Context(), boat, tt.after, pack.Book)
+		lines := strings.Split(strings.TrimSpace(said), "\n")
+		if err != nil || len(lines) != 3 || !strings.HasPrefix(lines[0], "Before: leak ") || !strings.HasPrefix(lines[1], "Now:    leak ") || !strings.HasPrefix(lines[2], tt.want) {
+			t.Errorf("%v, want three lines and %q:\n%s", err, tt.want, said)
+		}
 	}
 }
