@@ -12,6 +12,17 @@ type Beside struct {
 	Freezing   []Freezing `json:"freezing"`
 	SunWhPerWp Number     `json:"sun_wh_per_wp_day"` // hottest month aboard; null without nights aboard
 	WhyNot     *WhyNot    `json:"why_not"`           // null without nights aboard
+	Alarm      *Alarm     `json:"alarm"`             // null where no food must be kept cold
+}
+
+// Alarm is a thermometer with an alarm, against the food that it saves.
+type Alarm struct {
+	PriceLow  Number `json:"price_low"`
+	Price     Number `json:"price_typical"`
+	PriceHigh Number `json:"price_high"`
+	FoodKg    Number `json:"food_aboard_kg"`
+	FoodWorth Number `json:"food_worth"`
+	Stops     Number `json:"pays_after_stops"`
 }
 
 // Cooler is ice in a passive cooler in place of the box.
@@ -70,7 +81,7 @@ type WhyNot struct {
 	DryIceGas      Number `json:"dry_ice_gas_m3_per_day"`
 }
 
-func besideOf(r *economics.Reckoning) Beside {
+func besideOf(r *economics.Reckoning, book economics.Book) Beside {
 	out := Beside{Freezing: []Freezing{}, SunWhPerWp: when(len(r.Months) > 0, r.SunWhPerWp)}
 	if c := r.Cooler; c != nil {
 		b, o := r.Boat.Cooler, &c.Ice
@@ -90,6 +101,9 @@ func besideOf(r *economics.Reckoning) Beside {
 	for _, f := range r.Freezing {
 		out.Freezing = append(out.Freezing, Freezing{string(f.Option), string(f.Wish), Number(f.AhPerDay), Number(f.MoreAh), Number(f.RunShare),
 			Number(f.PlateC), Number(f.CornerL), when(f.PanelWp > 0, f.PanelWp)})
+	}
+	if a, ok := r.Alarm(book); ok {
+		out.Alarm = &Alarm{Number(a.Price.Low), Number(a.Price.Typical), Number(a.Price.High), Number(a.FoodKg), Number(a.FoodWorth.Typical), Number(a.Stops)}
 	}
 	if w, ok := r.WhyNot(); ok {
 		out.WhyNot = &WhyNot{Number(w.HouseholdWhPerDay), Number(w.InverterIdleWhPerDay), Number(w.ThermoelectricA), Number(w.ThermoelectricAhPerDay),

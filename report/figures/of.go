@@ -17,7 +17,7 @@ func Of(in Input) (Sheet, error) {
 		Schema: Schema, Version: in.Version, RulesBook: in.Book.Identity, Boat: b.Name, Units: string(b.Units), Guidance: in.Guidance,
 		Inputs: inputsOf(b), Ground: groundOf(r), Box: boxOf(r), Months: monthsOf(r), UnitFigures: unitsOf(r), Quotations: quotationsOf(r),
 		Money:  Money{Number(b.Money.Discount), int(b.Money.Years), b.Currency},
-		Repair: Repair{when(r.HasRepair, r.RepairWorth)}, Beside: besideOf(r), Futures: futuresOf(r), Answer: answerOf(in), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
+		Repair: Repair{when(r.HasRepair, r.RepairWorth)}, Beside: besideOf(r, in.Book), Futures: futuresOf(r), Answer: answerOf(in), Verdict: verdictOf(in), Caution: []Caution{}, Even: []BreakEven{}, Assumed: []economics.Assumption{},
 	}
 	for i := range r.Options {
 		o, err := optionOf(in, &r.Options[i])
