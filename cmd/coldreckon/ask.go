@@ -215,6 +215,6 @@ func (out environment) answersSoFar(name string) (*answers.File, []byte, error) 
 	if err != nil {
 		return nil, nil, err
 	}
-	file, faults := answers.Read(name, bytes.NewReader(text))
-	return file, text, strict.Faults(faults).OrNil()
+	file, err := out.understood(name, text)
+	return file, text, err
 }

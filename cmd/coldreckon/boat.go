@@ -241,7 +241,18 @@ func (out environment) answersIn(name string) (*answers.File, error) {
 	if err != nil {
 		return nil, err
 	}
+	return out.understood(name, text)
+}
+
+// understood reads the text of an answers file, and says what was taken otherwise
+// than it stood.
+func (out environment) understood(name string, text []byte) (*answers.File, error) {
 	file, faults := answers.Read(name, bytes.NewReader(text))
+	if file != nil {
+		for _, note := range file.Notes() {
+			fmt.Fprintln(out.stderr, note)
+		}
+	}
 	return file, strict.Faults(faults).OrNil()
 }
 

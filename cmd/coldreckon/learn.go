@@ -90,9 +90,9 @@ func learn(ctx context.Context, out environment, logName, fileName, water string
 	if err != nil {
 		return err
 	}
-	file, faults := answers.Read(fileName, bytes.NewReader(before))
-	if len(faults) > 0 {
-		return strict.Faults(faults).OrNil()
+	file, err := out.understood(fileName, before)
+	if err != nil {
+		return err
 	}
 	boat, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {

@@ -20,13 +20,6 @@ func FreezerBonusKJ(ice quantity.Kilogram, start quantity.Celsius) quantity.Kilo
 	return quantity.Kilojoule(float64(ice) * IceKJPerKgK * max(0, -float64(start)))
 }
 
-// IceToChill gives the ice at 0 °C that takes up a given heat, its water
-// staying at 0 °C: FAO Fisheries Technical Paper 331 (1992), ch. 3. No heat to
-// take up needs no ice.
-func IceToChill(heat quantity.Kilojoule) quantity.Kilogram {
-	return quantity.Kilogram(max(0, float64(heat)/FusionKJPerKg))
-}
-
 // CapacityKg gives the ice that stows in the share of a box given to it, 0 to 1,
 // at the kind's typical BulkDensity. An unknown kind is an error.
 func CapacityKg(box quantity.Litre, share quantity.Fraction, kind IceKind) (quantity.Kilogram, error) {
