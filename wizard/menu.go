@@ -15,28 +15,29 @@ import (
 // what was typed.
 type menu struct {
 	survey.Renderer
-	message, help string
-	entries       []string                 // one line of the screen each, without its number
-	find          func(typed string) []int // the entries that a text may mean, the likeliest first
-	enter         int                      // the entry that Enter takes before anything is typed
-	width         int                      // of a line, in columns
+	message string
+	entries []string                 // one line of the screen each, without its number
+	find    func(typed string) []int // the entries that a text may mean, the likeliest first
+	enter   int                      // the entry that Enter takes before anything is typed
+	width   int                      // of a line, in columns
 
-	typed  string
-	found  []int // the entries shown
-	at     int   // the one of found that is highlighted
-	helped bool
+	typed string
+	found []int // the entries shown
+	at    int   // the one of found that is highlighted
 }
+
+// explains is the place that a menu gives when its help is asked for.
+const explains = -1
 
 // The most entries on the screen at once.
 const pageLines = 12
 
 // menuTemplate shows a menuView.
 const menuTemplate = `
-{{- if .Helped}}{{color .Config.Icons.Help.Format}}{{.Config.Icons.Help.Text}} {{.Help}}{{color "reset"}}{{"\n"}}{{end}}
 {{- color .Config.Icons.Question.Format}}{{.Config.Icons.Question.Text}} {{color "reset"}}
 {{- color "default+hb"}}{{.Message}}{{if .Typed}} {{.Typed}}{{end}}{{color "reset"}}
 {{- if .Answer}}{{color "cyan"}} {{.Answer}}{{color "reset"}}{{"\n"}}
-{{- else}}  {{color "cyan"}}[arrows or letters{{if and .Help (not .Helped)}}, {{.Config.HelpInput}} explains{{end}}]{{color "reset"}}{{"\n"}}
+{{- else}}  {{color "cyan"}}[arrows or letters, ? explains]{{color "reset"}}{{"\n"}}
 {{- range $place, $line := .Lines}}
 {{- if eq $place $.At}}{{color $.Config.Icons.SelectFocus.Format}}{{$.Config.Icons.SelectFocus.Text}} {{else}}{{color "default"}}  {{end}}{{$line}}{{color "reset"}}{{"\n"}}
 {{- end}}
@@ -45,13 +46,12 @@ const menuTemplate = `
 
 // menuView is what is on the screen of a menu.
 type menuView struct {
-	Message, Help, Typed string
-	Helped               bool
-	Lines                []string
-	At                   int    // the line highlighted
-	Below                string // what is said under the lines
-	Answer               string // once it is chosen, which is all that is shown then
-	Config               *survey.PromptConfig
+	Message, Typed string
+	Lines          []string
+	At             int    // the line highlighted
+	Below          string // what is said under the lines
+	Answer         string // once it is chosen, which is all that is shown then
+	Config         *survey.PromptConfig
 }
 
 // Prompt shows the list until one of its entries is chosen.
@@ -96,21 +96,21 @@ func (m *menu) Prompt(config *survey.PromptConfig) (any, error) {
 		case (key == terminal.KeyEnter || key == '\n') && len(m.found) > 0:
 			place := m.found[m.at]
 			return core.OptionAnswer{Index: place, Value: m.entries[place]}, nil
+		case string(key) == asksHelp:
+			return core.OptionAnswer{Index: explains, Value: asksHelp}, nil
 		}
-		m.press(key, config.HelpInput)
+		m.press(key)
 	}
 }
 
 // press does what a key asks for.
-func (m *menu) press(key rune, help string) {
+func (m *menu) press(key rune) {
 	typed := []rune(m.typed)
 	switch {
 	case key == terminal.KeyArrowUp && len(m.found) > 0:
 		m.at = (m.at + len(m.found) - 1) % len(m.found)
 	case (key == terminal.KeyArrowDown || key == terminal.KeyTab) && len(m.found) > 0:
 		m.at = (m.at + 1) % len(m.found)
-	case string(key) == help && m.help != "":
-		m.helped = true
 	case key == terminal.KeyDeleteWord || key == terminal.KeyDeleteLine:
 		m.show("")
 	case (key == terminal.KeyDelete || key == terminal.KeyBackspace) && len(typed) > 0:
@@ -135,7 +135,7 @@ func (m *menu) show(typed string) {
 
 // view gives the screen: a page of the entries found, round the highlighted one.
 func (m *menu) view(config *survey.PromptConfig) menuView {
-	v := menuView{Message: m.message, Help: m.help, Typed: m.typed, Helped: m.helped, Config: config}
+	v := menuView{Message: m.message, Typed: m.typed, Config: config}
 	from := max(0, min(m.at-pageLines/2, len(m.found)-pageLines))
 	to := min(from+pageLines, len(m.found))
 	for _, place := range m.found[from:to] {
@@ -158,5 +158,5 @@ func (m *menu) view(config *survey.PromptConfig) menuView {
 // Cleanup leaves the question and its answer on the screen.
 func (m *menu) Cleanup(config *survey.PromptConfig, answer any) error {
 	chosen := answer.(core.OptionAnswer).Value
-	return m.Render(menuTemplate, menuView{Message: m.message, Help: m.help, Helped: m.helped, Answer: shorten(chosen, m.width), Config: config})
+	return m.Render(menuTemplate, menuView{Message: m.message, Answer: shorten(chosen, m.width), Config: config})
 }

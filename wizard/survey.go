@@ -28,6 +28,8 @@ import (
 //     list that does not;
 //   - it reports the interrupt key as an error of its own, knows no way back,
 //     ignores a cancelled context, and leaves the terminal raw when abandoned;
+//   - it shows its help over what it takes to be the line of the prompt, which is
+//     another once the window was resized: help is given and the question put anew;
 //   - its long lines break badly: what does not fit is said before the prompt;
 //   - its icons, colours and error sentence belong to the whole program, and
 //     are set once.
@@ -78,7 +80,7 @@ var once sync.Once
 func setOnce(noColour bool) {
 	once.Do(func() {
 		core.DisableColor = noColour
-		survey.InputQuestionTemplate = strings.Replace(survey.InputQuestionTemplate, "for help", "explains", 1)
+		survey.InputQuestionTemplate = strings.Replace(survey.InputQuestionTemplate, "{{ print .Config.HelpInput }} for help", asksHelp+" explains", 1)
 		survey.ErrorTemplate = `{{color .Icon.Format }}{{ .Error.Error }}{{color "reset"}}` + "\n"
 	})
 }
@@ -124,13 +126,12 @@ func (l *lists) head(q Question, room int) string {
 }
 
 func (l *lists) Line(ctx context.Context, q Question) (string, error) {
-	prompt := &survey.Input{Message: l.head(q, roomForLine), Help: wrap(q.Help, l.width()-4)}
 	check := func(answer any) error {
 		text, err := clean([]byte(answer.(string)))
 		if err != nil {
 			return wrapped{err, l.width()}
 		}
-		if text == "" || goesBack(text) || q.Check == nil {
+		if text == "" || text == asksHelp || goesBack(text) || q.Check == nil {
 			return nil
 		}
 		if err := q.Check(text); err != nil {
@@ -138,15 +139,30 @@ func (l *lists) Line(ctx context.Context, q Question) (string, error) {
 		}
 		return nil
 	}
-	var answer string
-	if err := l.ask(ctx, prompt, &answer, survey.WithValidator(check)); err != nil {
-		return "", err
+	for {
+		// The help is only what has the library speak of the key.
+		prompt := &survey.Input{Message: l.head(q, roomForLine), Help: asksHelp}
+		var answer string
+		if err := l.ask(ctx, prompt, &answer, survey.WithValidator(check), survey.WithHelpInput(noKey)); err != nil {
+			return "", err
+		}
+		answer, err := clean([]byte(answer))
+		switch {
+		case err == nil && answer == asksHelp:
+			l.explain(&q)
+			continue
+		case err == nil && goesBack(answer):
+			err = ErrBack
+		}
+		return answer, err
 	}
-	answer, err := clean([]byte(answer))
-	if err == nil && goesBack(answer) {
-		err = ErrBack
-	}
-	return answer, err
+}
+
+// explain gives the help of a question that is then put again, whole: what
+// stands above may be anywhere once the window was resized.
+func (l *lists) explain(q *Question) {
+	l.Say(q.Help)
+	q.Why = ""
 }
 
 // wrapped is an error whose sentence is broken to a width.
@@ -156,6 +172,13 @@ type wrapped struct {
 }
 
 func (w wrapped) Error() string { return wrap(w.error.Error(), w.width) }
+
+// asksHelp is the answer that asks for help; noKey stands in its place in the
+// library, and is on no keyboard.
+const (
+	asksHelp = "?"
+	noKey    = '\x00'
+)
 
 // backEntry is the line of a list that goes back.
 const backEntry = "< back"
@@ -172,32 +195,36 @@ func (l *lists) Choose(ctx context.Context, q Question, choices []Choice, enter 
 		}
 	}
 	shown := pick(choices, order)
-	m := &menu{
-		message: l.head(q, roomForList), help: wrap(q.Help, l.width()-4),
-		enter: slices.Index(order, enter), width: l.width() - 4,
-		find: func(typed string) []int {
-			if strings.HasPrefix(typed, "<") {
-				return []int{len(shown)}
-			}
-			return matches(shown, typed)
-		},
-	}
-	for _, c := range shown {
-		line := c.shown()
-		if c.Heading != "" {
-			line += " - " + c.Heading
+	for {
+		m := &menu{
+			message: l.head(q, roomForList), enter: slices.Index(order, enter), width: l.width() - 4,
+			find: func(typed string) []int {
+				if strings.HasPrefix(typed, "<") {
+					return []int{len(shown)}
+				}
+				return matches(shown, typed)
+			},
 		}
-		m.entries = append(m.entries, line)
+		for _, c := range shown {
+			line := c.shown()
+			if c.Heading != "" {
+				line += " - " + c.Heading
+			}
+			m.entries = append(m.entries, line)
+		}
+		m.entries = append(m.entries, backEntry)
+		var place int
+		switch err := l.ask(ctx, m, &place); {
+		case err != nil:
+			return 0, err
+		case place == explains:
+			l.explain(&q)
+		case place == len(shown):
+			return 0, ErrBack
+		default:
+			return order[place], nil
+		}
 	}
-	m.entries = append(m.entries, backEntry)
-	var place int
-	if err := l.ask(ctx, m, &place); err != nil {
-		return 0, err
-	}
-	if place == len(shown) {
-		return 0, ErrBack
-	}
-	return order[place], nil
 }
 
 // ask runs one prompt of package survey, to its end or to that of the context.

@@ -16,6 +16,8 @@ import (
 	"github.com/AlecAivazis/survey/v2"
 	"github.com/creack/pty"
 	"golang.org/x/term"
+
+	"coldreckon/economics"
 )
 
 // console is a person at a terminal: a pseudo-terminal, what it has shown, and
@@ -276,6 +278,87 @@ func TestTerminalStops(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// However the window was resized while a question stands, its help comes with
+// the whole question under it: after "?" nothing is left to where the library
+// thinks that the old one stands.
+func TestHelpAfterResize(t *testing.T) {
+	long := Question{Text: "When do you sleep aboard, and how often do you shop? Such as: weekends in summer and all of August.", Help: "Typical: weekends."}
+	for name, ask := range map[string]func(Prompter) error{
+		"a line": func(p Prompter) error { _, err := p.Line(context.Background(), long); return err },
+		"a list": func(p Prompter) error { _, err := p.Choose(context.Background(), long, colours, 0); return err },
+	} {
+		t.Run(name, func(t *testing.T) {
+			c := newConsole(t, 80)
+			p := c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1"})
+			done := make(chan error, 1)
+			go func() { done <- ask(p) }()
+			c.expect("all of August. - Answer:")
+			for _, rows := range []uint16{60, 24, 40} {
+				if err := pty.Setsize(c.master, &pty.Winsize{Rows: rows, Cols: 80}); err != nil {
+					t.Fatal(err)
+				}
+			}
+			from := c.heeded
+			c.send("?")
+			if name == "a line" {
+				c.send(enter)
+			}
+			c.expect("all of August. - Answer:")
+			if after := c.text(from); !strings.Contains(after, long.Help+" When do you sleep aboard") {
+				t.Errorf("expected the help and the question under it, was shown:\n%s", after)
+			}
+			c.send("red" + enter)
+			if err := <-done; err != nil {
+				t.Error(err)
+			}
+		})
+	}
+}
+
+// What is typed while it reckons answers no question: the next one waits.
+func TestKeysTypedWhileReckoningAreDropped(t *testing.T) {
+	for _, plain := range []string{"", "1"} {
+		c := newConsole(t, 80)
+		p := c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1", "ACCESSIBLE": plain})
+		var kept string
+		opts := options(t, p, fresh(t), &kept)
+		reckoning, goOn := make(chan bool), make(chan bool)
+		quick := opts.Reckon
+		once := sync.OnceFunc(func() { reckoning <- true; <-goOn })
+		opts.Reckon = func(b economics.Boat, futures int) (*economics.Reckoning, error) {
+			if answered(&b, "money.budget") {
+				once()
+			}
+			return quick(b, futures)
+		}
+		done := make(chan error, 1)
+		go func() { done <- run(opts) }()
+		for _, l := range essentials {
+			c.expect(l.expect)
+			c.send(l.answer + enter)
+		}
+		<-reckoning
+		c.send("3, 10" + enter + "2" + enter)
+		time.Sleep(50 * time.Millisecond) // until the terminal has them
+		goOn <- true
+		c.expect(aboardAsked)
+		c.send("none" + enter)
+		c.expect(goingBy)
+		c.send(enter)
+		select {
+		case err := <-done:
+			if err != nil {
+				t.Error(err)
+			}
+		case <-time.After(20 * time.Second):
+			t.Fatalf("not at its end:\n%s", c.text(0))
+		}
+		if got := answerIn(t, kept, "safety.children"); got != "no" {
+			t.Errorf("children %q by keys that were struck before the question", got)
+		}
 	}
 }
 
