@@ -54,6 +54,7 @@ type PriceLine struct {
 	Hours    quantity.Range // of own hands' work for each unit; 0 where it takes none to speak of
 	Options  []OptionID     // which options can carry it
 	Quantity Amount         // how many units, a year where billed yearly; nil for a Rate
+	Standing bool           // Quantity asks for standing facts alone: it is the same in every year
 	Work     bool           // includes labour, which a yard multiplies by the rate "yard_factor"
 	Grade    string         // where Price is from: "a" read in an official source, "b" read elsewhere, "c" from memory
 	Source   string

@@ -26,6 +26,9 @@ type Fact struct {
 	ofYear   func(s *subject, y *aYear) float64 // nil unless it comes of an average year
 }
 
+// Standing tells whether the fact is known before any year, and changes in none.
+func (f Fact) Standing() bool { return f.standing != nil }
+
 // Vocabulary lists every fact, in the order of the reference page. One set of
 // facts describes one option, as told or fitted. The list must not be changed.
 func Vocabulary() []Fact { return vocabulary[:] }

@@ -2,6 +2,7 @@ package economics
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"coldreckon/economics/cost"
@@ -67,7 +68,10 @@ func (f *Future) factor(id string) float64 {
 // Prices are real and in the owner's currency. A worn-out unit is replaced at
 // its price; its wiring, fuse and vent stay. What everybody eats is common to
 // all options, so only differences are billed.
-func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts) ([]CostLine, error) {
+//
+// counts holds what the book's lines count that no year changes, NaN where that
+// has not been worked out.
+func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts, counts []float64) ([]CostLine, error) {
 	b := p.boat
 	seen := 0.0
 	if b.Money.WillSell == quantity.Yes {
@@ -108,9 +112,15 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts)
 		if line.Quantity == nil || line.Billing == Rate || !slices.Contains(line.Options, p.option) {
 			continue
 		}
-		count, err := line.Quantity.Number(facts)
-		if err != nil {
-			return nil, fmt.Errorf("price line %s: %w", line.ID, err)
+		count := counts[i]
+		if math.IsNaN(count) {
+			var err error
+			if count, err = line.Quantity.Number(facts); err != nil {
+				return nil, fmt.Errorf("price line %s: %w", line.ID, err)
+			}
+			if line.Standing {
+				counts[i] = count
+			}
 		}
 		if count == 0 {
 			continue

@@ -2,6 +2,7 @@ package economics
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"slices"
 
@@ -161,11 +162,16 @@ type desk struct {
 	lines  []CostLine
 	ledger []cost.Line
 	flows  cost.Flows
+	counts []float64 // see costLines
 }
 
 func (p *proposal) desk() *desk {
 	about := &subject{p, p.steady()}
-	return &desk{p: p, about: about, facts: about.standing()}
+	counts := make([]float64, len(p.book.Prices))
+	for i := range counts {
+		counts[i] = math.NaN()
+	}
+	return &desk{p: p, about: about, facts: about.standing(), counts: counts}
 }
 
 // outcome bills and examines a year of a future. The outcome's facts, lines and
@@ -174,7 +180,7 @@ func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
 	p := d.p
 	d.about.lived(d.facts, &y)
 	delete(d.facts, firstCostFact) // the last year's: no price line may ask for it
-	lines, err := p.costLines(d.lines[:0], f, &y, d.facts)
+	lines, err := p.costLines(d.lines[:0], f, &y, d.facts, d.counts)
 	if err != nil {
 		return Outcome{}, err
 	}

@@ -145,6 +145,7 @@ func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
 		}
 	}
 	line.Quantity = q
+	line.Standing = !slices.ContainsFunc(reads, func(f economics.Fact) bool { return !f.Standing() })
 	p.readExamples(r, rec, nil, q, reads)
 }
 
