@@ -26,7 +26,7 @@ func (a author) proof(s setting) []layout.Block {
 		a.log(s)})
 	out = append(out, a.foodPlan(s)...)
 	if alarm, ok := a.r.Alarm(a.Pack.Book); ok && a.taken() != economics.DryStores {
-		out = append(out, layout.Para{Text: a.v.Alarm(alarm)})
+		out = append(out, layout.Para{Text: a.v.Alarm(alarm), Wide: true})
 	}
 	return append(out, a.reckoned())
 }
