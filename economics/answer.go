@@ -40,6 +40,7 @@ const (
 	CloseCall               Confidence = "close"           // 41
 	LeaningNot              Confidence = "leaning_against" // 26
 	NotWorthIt              Confidence = "no"              // fewer
+	closeOf100                         = 41                // of 100 futures, from which a call is close
 	namedOf100                         = 60                // of 100 futures that name a way, alone
 	togetherOf                         = 75                // of 100 that two ways must have between them
 	reachOf100, nearlyOf100            = 87, 75            // of 100 futures in which a way must work to be weighed
@@ -61,7 +62,7 @@ func confidence(of100 int) Confidence {
 		return Likely
 	case of100 >= 60:
 		return Leaning
-	case of100 >= 41:
+	case of100 >= closeOf100:
 		return CloseCall
 	case of100 >= 26:
 		return LeaningNot
@@ -147,9 +148,19 @@ func (a *Answer) Way() OptionID {
 	return a.Ways[0]
 }
 
-// Confidence words YesOf100 at its lower end; where little of the boat is told
-// it is never more than likely.
+// Turns tells whether the answer turns within the worth told: no at its low end
+// and yes at its high one.
+func (a *Answer) Turns() bool {
+	return a.YesOf100[0] < closeOf100 && a.YesOf100[1] >= namedOf100
+}
+
+// Confidence words YesOf100 at its lower end; a close call where the answer
+// turns within the worth told. Where little of the boat is told it is never more
+// than likely.
 func (a *Answer) Confidence() Confidence {
+	if a.Turns() {
+		return CloseCall
+	}
 	c := confidence(a.YesOf100[0])
 	if c == Sure && a.Grade == Weak {
 		return Likely

@@ -136,6 +136,14 @@ func TestAnswerByHand(t *testing.T) {
 	if a.Confidence() != Likely {
 		t.Errorf("80 of 100 are %s", a.Confidence())
 	}
+	// Told as $2 to $6: by the prices above it is worth the first in 20 of 100 and
+	// the last in 80, and the answer turns between them.
+	two, of := fiveFutures()
+	two.Boat.Money.ColdDayWorth, two.Boat.Money.ColdDayWorthTo = 2, 6
+	two.Boat.Known = map[string]quantity.How{"money.cold_day_worth": quantity.Told}
+	if ranged := two.answer(of); ranged.YesOf100 != [2]int{20, 80} || !ranged.Turns() || ranged.Confidence() != CloseCall || a.Turns() {
+		t.Errorf("told $2 to $6: %v, turns %t, %s; told $6 turns %t", ranged.YesOf100, ranged.Turns(), ranged.Confidence(), a.Turns())
+	}
 	asked := answerer{r, rows, 5}
 	if f := asked.losses(nil, make([]Future, 5), SmallUnit); math.Abs(f.EVPI-20) > 1e-9 || f.Preferred != SmallUnit || f.Runner != IceOnly || !slices.Equal(f.Weighed, []OptionID{IceOnly, SmallUnit, DryStores}) {
 		t.Errorf("EVPI %v, %s before %s of %v; by hand 20", f.EVPI, f.Preferred, f.Runner, f.Weighed)

@@ -141,6 +141,13 @@ func (a author) pictured(s setting) []layout.Block {
 		return []layout.Block{squares, price}
 	}
 	switch n := a.o.WorksOf100; {
+	case a.r.Answer.Case == economics.WorthTold && a.r.Answer.YesOf100[0] != a.r.Answer.YesOf100[1]:
+		yes, w := a.r.Answer.YesOf100, a.r.Answer.Worth
+		finding = fmt.Sprintf("In %d of 100 futures it is worth %s a day, in %d %s", yes[0], a.money(w.Low), yes[1], a.money(w.High))
+		add("", "", "Worth "+a.money(w.Low), yes[0])
+		add("", "", "Worth "+a.money(w.High), yes[1])
+		field.Fields = []chart.HundredFutures{{Counts: [3]int{yes[0], yes[1] - yes[0], 100 - yes[1]}}}
+		field.Groups[1] = "at " + a.money(w.High) + " only"
 	case a.r.Answer.Case == economics.WorthTold:
 		n = a.r.Answer.YesOf100[0]
 		finding = fmt.Sprintf("In %d of 100 futures it is worth %s to you", n, a.worth())

@@ -155,6 +155,9 @@ func (v Voice) worthTold() string {
 	a := &v.r.Answer
 	costs := fmt.Sprintf("A %s day costs %s", v.cold(), v.price(v.leader().PriceOfCold.Typical))
 	said := fmt.Sprintf("%s and you said %s.", costs, v.worth())
+	if a.Turns() {
+		return fmt.Sprintf("At %s a day live on food that keeps; at %s %s (%d and %d of 100). %s.", v.say(a.Worth.Low), v.say(a.Worth.High), v.do(), a.YesOf100[0], a.YesOf100[1], costs)
+	}
 	switch a.Confidence() {
 	case economics.Sure, economics.Likely, economics.Leaning:
 		return fmt.Sprintf("%s: %s (%s). %s", Capital(v.do()), hedges[a.Confidence()], v.yesOf100(), said)

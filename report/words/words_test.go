@@ -85,6 +85,14 @@ func TestHeadlines(t *testing.T) {
 			"Fit the small unit: more likely than not worth it (61 to 88 of 100). A cold day costs about $4.50 and you said $5 to $8."},
 		{"not, over a range", func(r *economics.Reckoning) { tell(r, 2, 4, 0, 20) },
 			"Live on food that keeps: to fit the small unit is worth it in none of 100 futures at $2, in 20 at $4. A cold day costs about $4.50."},
+		{"turns within a range", func(r *economics.Reckoning) { tell(r, 2, 8, 0, 90) },
+			"At $2 a day live on food that keeps; at $8 fit the small unit (0 and 90 of 100). A cold day costs about $4.50."},
+		{"turns within a range, three lead", func(r *economics.Reckoning) {
+			tell(r, 2, 8, 12, 60)
+			r.Answer.Ways = ways(economics.SmallUnit, economics.IceOnly, economics.LargerUnit)
+		}, "At $2 a day live on food that keeps; at $8 use ice or fit either unit (12 and 60 of 100). A cold day costs about $4.50."},
+		{"close, over a range", func(r *economics.Reckoning) { tell(r, 4, 8, 41, 90) },
+			"It is a close call whether to fit the small unit: worth it in 41 of 100 futures at $4, in 90 at $8. A cold day costs about $4.50."},
 		{"close", func(r *economics.Reckoning) { tell(r, 4.5, 4.5, 50, 50) },
 			"It is a close call whether to fit the small unit: worth it in 50 of 100 futures. A cold day costs about $4.50 and you said $4.50."},
 		{"leaning against", func(r *economics.Reckoning) { tell(r, 3.5, 3.5, 31, 31) },
