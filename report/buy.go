@@ -131,8 +131,8 @@ func (a author) askCable() string {
 		size = "AWG " + c.AWG
 	}
 	fuse := " Fuse at the battery as the maker says"
-	if c.FuseA > 0 {
-		fuse += fmt.Sprintf(", %s at most", quantity.FormatCurrent(quantity.Ampere(c.FuseA)))
+	if sold, ok := energy.FuseSold(quantity.Ampere(c.FuseA)); ok { // none may be larger, so the next below
+		fuse += fmt.Sprintf(", %s at most", quantity.FormatCurrent(sold))
 	}
 	run := quantity.FormatRun(quantity.Metre(c.RunM), sys)
 	switch {

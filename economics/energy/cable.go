@@ -129,3 +129,18 @@ func (c Conductor) LargestFuse() (quantity.Ampere, bool) {
 	ampacity, ok := c.Ampacity()
 	return maxFuseShare * ampacity, ok
 }
+
+// fusesSold are the ratings of common blade and bolted fuses, A, up to those of
+// any unit's cable. From memory.
+var fusesSold = [...]quantity.Ampere{5, 7.5, 10, 15, 20, 25, 30, 35, 40, 50, 60, 80, 100}
+
+// FuseSold gives the largest fuse sold, up to 100 A, that is no larger than a
+// rating; false where none is.
+func FuseSold(most quantity.Ampere) (sold quantity.Ampere, ok bool) {
+	for _, size := range fusesSold {
+		if size <= most {
+			sold, ok = size, true
+		}
+	}
+	return sold, ok
+}

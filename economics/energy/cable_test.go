@@ -135,6 +135,15 @@ func TestAmpacityAndFuse(t *testing.T) {
 	}
 }
 
+// Sizes common practice, no source: of AWG 16's 37.5 A the 35 A blade fuse is left.
+func TestFuseSold(t *testing.T) {
+	for most, want := range map[quantity.Ampere]quantity.Ampere{37.5: 35, 52.5: 50, 67.5: 60, 90: 80, 120: 100, 10: 10, 7.4: 5, 4.9: 0} {
+		if got, ok := FuseSold(most); got != want || ok != (want > 0) {
+			t.Errorf("%v A: %v A (%v), want %v", most, got, ok, want)
+		}
+	}
+}
+
 // Guards "- c.Drop(current)" and the scaling to 24 V in LeastVolts and CutOut.
 func TestVoltageAtTheUnit(t *testing.T) {
 	b := Bank{100, 12, Lead, 0}

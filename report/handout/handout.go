@@ -3,6 +3,8 @@ package handout
 import (
 	"errors"
 	"fmt"
+	"unicode"
+	"unicode/utf8"
 
 	"coldreckon/economics/climate"
 	"coldreckon/economics/heat"
@@ -87,6 +89,9 @@ func moneyOf(pack rules.Pack) (money, error) {
 		currency: pack.Book.Currency,
 		spoilage: price("spoilage"), cable: price("cable_fuse"), hull: price("haul_out") + price("seacock"),
 		dry: price("dry_premium"),
+	}
+	if last, _ := utf8.DecodeLastRuneInString(m.currency); unicode.IsLetter(last) {
+		m.currency += " " // EUR 12, €12
 	}
 	return m, errors.Join(missing...)
 }
