@@ -27,7 +27,7 @@ tests of the box and the cautions, all made for one cruising ground. It is a PDF
 to copy, or HTML for a screen. Money is in US dollars unless --rate or the file of
 --prices names another currency.`,
 		Example: `  coldreckon handout chesapeake-bay -o handout.pdf
-  coldreckon handout dalmatia --units metric --rate €=1.08 -o handout.pdf`,
+  coldreckon handout dalmatia --units metric --rate EUR=1.08 -o handout.pdf`,
 		Args: arguments(1, 1, "the name of one ground"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			sys, err := unitSystem(units)
@@ -63,7 +63,7 @@ to copy, or HTML for a screen. Money is in US dollars unless --rate or the file 
 	}
 	addUnitsFlag(cmd, &units)
 	cmd.Flags().Var((*fileName)(&prices), "prices", "lay the prices of a rule `FILE` over the built-in ones")
-	cmd.Flags().StringVar(&rate, "rate", "", "print money in another currency, as `€=1.08`: what one of it is worth")
+	cmd.Flags().StringVar(&rate, "rate", "", "print money in another currency, as `EUR=1.08`: what one of it is worth")
 	to.addFlags(cmd, "pdf", "html", "text", "md")
 	to.addLargeSheetFlag(cmd)
 	return cmd
