@@ -21,7 +21,7 @@ var agreeing = sync.OnceValues(func() (map[string]*economics.Reckoning, error) {
 		valued.Known[key] = quantity.Told
 	}
 	boats := map[string]economics.Boat{"dunlin": economics.Dunlin(), "dunlin, cold days valued": valued}
-	for seed := uint64(100); seed < 103; seed++ {
+	for seed := uint64(100); seed < 102; seed++ {
 		boats[fmt.Sprint("boat ", seed)] = plausible(seed)
 	}
 	out := map[string]*economics.Reckoning{}
@@ -30,7 +30,7 @@ var agreeing = sync.OnceValues(func() (map[string]*economics.Reckoning, error) {
 		if err != nil {
 			return nil, err
 		}
-		if out[name], err = economics.Reckon(b, economics.TestBook(), ground, economics.Settings{Futures: 100, Seed: 1}); err != nil {
+		if out[name], err = economics.Reckon(b, economics.TestBook(), ground, economics.Settings{Futures: 60, Seed: 1}); err != nil {
 			return nil, err
 		}
 	}
@@ -160,7 +160,7 @@ func TestToldAndUntoldAgree(t *testing.T) {
 				t.Errorf("%s: case %s with the worth told, %s without", name, ask, r.Answer.Case)
 			}
 		}
-		if compared > 5 {
+		if compared > 3 {
 			break
 		}
 	}
@@ -208,7 +208,7 @@ func TestWorthOfKnowing(t *testing.T) {
 func TestSameResultOnAnyCores(t *testing.T) {
 	for _, b := range []economics.Boat{plausible(101)} {
 		var first *economics.Reckoning
-		for _, cores := range []int{1, 2, 8} {
+		for _, cores := range []int{1, 8} {
 			before := runtime.GOMAXPROCS(cores)
 			r := economics.Comparable(reckon(t, b, quick))
 			runtime.GOMAXPROCS(before)

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"sync"
 	"testing"
 	"time"
@@ -81,6 +82,9 @@ var hard = map[string]func(*economics.Boat){
 	"one year":     func(b *economics.Boat) { b.Money.Years, b.Money.Discount = 1, 0 },
 }
 
+// reckonings are of the boats that were reckoned already; each test gets a copy.
+var reckonings = map[string]*economics.Reckoning{}
+
 var loaded = sync.OnceValues(rules.Load)
 
 // inputOf reckons a boat and makes the input of its report.
@@ -94,12 +98,15 @@ func inputOf(t testing.TB, b economics.Boat) Input {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 60, Seed: 1})
-	if err != nil {
-		t.Fatal(err)
+	told := fmt.Sprintf("%+v", b)
+	if reckonings[told] == nil {
+		if reckonings[told], err = economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 60, Seed: 1}); err != nil {
+			t.Fatal(err)
+		}
 	}
+	r := *reckonings[told]
 	return Input{
-		Reckoning: r, Pack: pack, Version: "0.0.0-test", Date: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC), Paper: sheet.A4,
+		Reckoning: &r, Pack: pack, Version: "0.0.0-test", Date: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC), Paper: sheet.A4,
 		Answers: []Answer{{"The boat", "Name", b.Name, quantity.Told}, {"The ice box", "Inside volume", "3.2 cu ft", quantity.Told},
 			{"Food and drink", "Food temperature", "39 °F", quantity.Assumed}, {"Safety", "Dry ice", "not known", quantity.Unsure}},
 	}

@@ -218,7 +218,8 @@ func readByRules(pack rules.Pack) []string {
 }
 
 // Every fact that a rule or a price reads can be changed by an answer, for
-// some option; so no rule is out of every owner's reach.
+// some option; so no rule is out of every owner's reach. Outside the long run a
+// third of what is known to change them is tried.
 func TestEveryFactOfARuleCanBeReached(t *testing.T) {
 	pack, err := rules.Load()
 	if err != nil {
@@ -230,7 +231,7 @@ func TestEveryFactOfARuleCanBeReached(t *testing.T) {
 	}
 	before := reached(t, pack, nil)
 	done := map[string][]economics.Facts{}
-	for _, name := range read {
+	for i, name := range read {
 		if slices.Contains(notAsked, name) {
 			continue
 		}
@@ -239,14 +240,17 @@ func TestEveryFactOfARuleCanBeReached(t *testing.T) {
 			t.Errorf("%s: no answer is known to change it", name)
 			continue
 		}
+		if !longRun() && i%3 > 0 {
+			continue
+		}
 		given = together(given)
 		key := strings.Join(given, "=")
 		if done[key] == nil {
 			done[key] = reached(t, pack, given)
 		}
 		changed := false
-		for i := range before {
-			changed = changed || !reflect.DeepEqual(before[i][name], done[key][i][name])
+		for j := range before {
+			changed = changed || !reflect.DeepEqual(before[j][name], done[key][j][name])
 		}
 		if !changed {
 			t.Errorf("%s is the same for every option after %v: %v", name, given, before[4][name])

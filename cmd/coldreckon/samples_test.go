@@ -24,9 +24,12 @@ type sampleRun struct {
 
 // manyNights are the samples that take seconds with all futures: unless the
 // long run is wanted they get the quick look, at the same futures as far as it goes.
-var manyNights = map[string]bool{"kittiwake": true, "saltmeadow": true}
+var manyNights = map[string]bool{"kittiwake": true, "saltmeadow": true, "sandpiper": true}
 
 const quickLook = 100
+
+// fewNights are the flags that make any boat quick to reckon.
+var fewNights = []string{"--set", "cruising.nights=july 2", "--set", "cruising.trip_nights=2"}
 
 // longRun reports whether what takes minutes is wanted too.
 func longRun() bool { return os.Getenv("COLDRECKON_LONG") != "" }

@@ -49,7 +49,7 @@ func moments() int {
 	if longRun() {
 		return 24
 	}
-	return 6
+	return 4
 }
 
 // Stopped by a signal at any moment, from the first to the last, the program

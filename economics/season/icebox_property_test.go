@@ -33,7 +33,7 @@ func (c scene) yearsOnIce(b *aboard, ice season.Icing, years uint64) (cold, cool
 // plan by the future's own box, the floor that is no more than fits, and each
 // limit of purchase.
 func TestMoreNeverWarmsIce(t *testing.T) {
-	const boats, years = 60, 4
+	const boats, years = 40, 4
 	r, grounds := rand.New(rand.NewPCG(5, 10)), summerGrounds()
 	between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
 	better := map[string]func(c *scene, ice *season.Icing, k float64){

@@ -25,7 +25,7 @@ func drawn(name string, litres, foamMM, panelW float64, state heat.State, sys qu
 	faces[heat.Outboard] = out
 	return economics.Boat{
 		Units: sys, Currency: currency, Name: name,
-		Cruising: economics.Cruising{Ground: "maine-coast", Nights: [12]float64{6: 10, 7: 8}, TripNights: 3, ShopEveryDays: 3, BeforeTrip: economics.Warm, Crew: 2},
+		Cruising: economics.Cruising{Ground: "maine-coast", Nights: [12]float64{6: 4, 7: 2}, TripNights: 2, ShopEveryDays: 3, BeforeTrip: economics.Warm, Crew: 2},
 		Box: economics.Box{Volume: quantity.Litre(litres), OpensPerDay: 10, Lid: heat.TopLid, LidSeal: heat.PoorSeal, Drain: heat.OpenDrain, Faces: faces,
 			FittedUnit: economics.NotFitted, CabinOffset: 2},
 		Food: economics.Food{Target: 4, KgPerPersonDay: 1.5, MustBeColdShare: 0.3, ColdDaysWanted: 0.9, DryPremium: 1.6, Medicine: quantity.No, Vulnerable: quantity.No},
@@ -89,7 +89,7 @@ func many(n int) iter.Seq[Entry] {
 	return func(yield func(Entry) bool) {
 		for i := range n {
 			b := drawn(fmt.Sprintf("Boat %d", i), 60+float64(i%9)*10, 25, 50, heat.Damp, quantity.Metric, "$")
-			b.Cruising.Nights = [12]float64{6: 4}
+			b.Cruising.Nights, b.Cruising.TripNights = [12]float64{6: 2}, 2
 			if !yield(Entry{File: fmt.Sprintf("%d.yaml", i), Boat: b}) {
 				return
 			}

@@ -3,6 +3,7 @@ package handout
 import (
 	"bytes"
 	"math"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -24,8 +25,11 @@ var (
 )
 
 func TestTwoSheetsForEveryGround(t *testing.T) {
-	for _, g := range climate.Grounds() {
-		for _, sys := range systems {
+	for i, g := range climate.Grounds() {
+		for j, sys := range systems {
+			if (i+j)%4 > 0 && os.Getenv("COLDRECKON_LONG") == "" {
+				continue
+			}
 			h := sheets(t, g.ID, sys)
 			for _, paper := range papers {
 				r, err := sheet.NewRecording(paper)
