@@ -116,7 +116,7 @@ func (p place) look(t testing.TB) view {
 	}
 	st := newStudy(&b, &book, &w, &r.Box, r.Settings)
 	// Half of the search's futures do for a map.
-	st.search = newTrialGround(&b, &w, draw(st.inputs, false, searchFutures/2, searchSeed), searchSeed)
+	st.search = newTrialGround(&b, &w, draw(st.inputs, mayBeBare(&b, &r.Box), searchFutures/2, searchSeed), searchSeed)
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
 	v := view{place: p}
 	for i, id := range Options {
