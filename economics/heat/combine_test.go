@@ -117,3 +117,18 @@ func TestCombinedLiesBetween(t *testing.T) {
 		}
 	}
 }
+
+// Sources are named as one says them.
+func TestNamesOfSources(t *testing.T) {
+	for want, tests := range map[string][]Estimate{
+		"":                                 nil,
+		"the " + string(FromIceTest):       {{Source: FromIceTest}},
+		"the " + string(FromIceTest) + "s": {{Source: FromIceTest}, {Source: FromIceTest}},
+		"the " + string(FromIceTest) + " and the ice you remember":                                    {{Source: FromHistory}, {Source: FromIceTest}},
+		"the " + string(FromIceTest) + ", the " + string(FromJugTest) + " and the " + string(FromLog): {{Source: FromLog}, {Source: FromJugTest}, {Source: FromIceTest}},
+	} {
+		if got := names(tests); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}

@@ -72,24 +72,27 @@ func TestParseLog(t *testing.T) {
 // Each error names line, field, what was found and what is expected.
 func TestParseLogErrors(t *testing.T) {
 	for text, want := range map[string][]string{
-		"":                                                                   {"line 1", "nothing", "heading"},
-		"date,ice\n":                                                         {"no rows"},
-		"a,b\n1,2\n":                                                         {"line 1", `"a", "b"`, "date or time"},
-		"date,note\n2025-07-14,x\n":                                          {"line 1", `"note"`, "ice, or box and cabin"},
-		"date,box\n2025-07-14,4\n":                                           {"line 1", "box and cabin"},
-		"date,ice,weight\n2025-07-14,1,2\n":                                  {"line 1", `"ice"`, `"weight"`, "once"},
-		"date,ice\n07/06/2025,4\n":                                           {"line 2", "date", "day or month", "2025-07-14"},
-		"date,ice\n07/14/2025,4\n14/08/2025,4\n":                             {"line 2", "date", "line 3", "one order"},
-		"date,ice\n14/13/2025,4\n":                                           {"line 2", "date", `"14/13/2025"`, "2025-07-14"},
-		"date,box,cabin\n2025-07-14,41,75\n":                                 {"line 1", "box", "41", "no unit", `"box °F"`},
-		"date,box °C,cabin\n2025-07-14,4,75\n":                               {"line 1", "cabin", "75", "no unit", `"cabin °F"`},
-		"date,ice\n,4\n":                                                     {"line 2", "date", "nothing", "2025-07-14"},
-		"date,ice\n0001-01-01,4\n":                                           {"line 2", "year 1", "1950"},
-		"date,ice (L)\n2025-07-14,4\n":                                       {"line 1", "ice (L)", "a volume", "a mass"},
-		"date,ice\n2025-07-14,NaN\n":                                         {"line 2", "ice", `"NaN"`, "mass"},
-		"date,ice\n2025-07-14,-inf\n":                                        {"line 2", "ice", `inf"`, "mass"},
-		"date,ice\n2025-07-14,1e3\n":                                         {"line 2", "ice", "power of ten", "mass"},
-		"date,ice\n2025-07-14,\"12,000\"\n":                                  {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
+		"":                                       {"line 1", "nothing", "heading"},
+		"date,ice\n":                             {"no rows"},
+		"a,b\n1,2\n":                             {"line 1", `"a", "b"`, "date or time"},
+		"date,note\n2025-07-14,x\n":              {"line 1", `"note"`, "ice, or box and cabin"},
+		"date,box\n2025-07-14,4\n":               {"line 1", "box and cabin"},
+		"date,ice,weight\n2025-07-14,1,2\n":      {"line 1", `"ice"`, `"weight"`, "once"},
+		"date,ice\n07/06/2025,4\n":               {"line 2", "date", "day or month", "2025-07-14"},
+		"date,ice\n07/14/2025,4\n14/08/2025,4\n": {"line 2", "date", "line 3", "one order"},
+		"date,ice\n14/13/2025,4\n":               {"line 2", "date", `"14/13/2025"`, "2025-07-14"},
+		"date,box,cabin\n2025-07-14,41,75\n":     {"line 1", "box", "41", "no unit", `"box °F"`},
+		"date,box °C,cabin\n2025-07-14,4,75\n":   {"line 1", "cabin", "75", "no unit", `"cabin °F"`},
+		"date,ice\n,4\n":                         {"line 2", "date", "nothing", "2025-07-14"},
+		"date,ice\n0001-01-01,4\n":               {"line 2", "year 1", "1950"},
+		"date,ice (L)\n2025-07-14,4\n":           {"line 1", "ice (L)", "a volume", "a mass"},
+		"date,ice\n2025-07-14,NaN\n":             {"line 2", "ice", `"NaN"`, "mass"},
+		"date,ice\n2025-07-14,-inf\n":            {"line 2", "ice", `inf"`, "mass"},
+		"date,ice\n2025-07-14,1e3\n":             {"line 2", "ice", "power of ten", "mass"},
+		"date,ice\n2025-07-14,\"12,000\"\n":      {"line 2", "ice", `"12,000"`, "12000 or as 12.000"},
+		"date,box °C,cabin °C,run share\n2025-07-14,4,25,often\n":            {"line 2", "run share", `"often"`},
+		"date,box °C,cabin °C,run share\n2025-07-14,4,25,1.4\n":              {"line 2", "run share", `"1.4"`, "0 to 1"},
+		"date,box °C,cabin °C,drawn Ah\n2025-07-14,4,25,plenty\n":            {"line 2", "drawn Ah", `"plenty"`},
 		"date,box °F,cabin lb\n2025-07-14,4,5\n":                             {"line 1", "cabin lb", "a mass", "a temperature"},
 		"date,box,cabin\n2025-07-14,80 °C,25\n":                              {"line 2", "box", `"80 °C"`, "60"},
 		"date,ice kg\n2025-07-14,many\n":                                     {"line 2", "ice kg", `"many"`, "mass"},
@@ -116,6 +119,16 @@ func TestParseLogErrors(t *testing.T) {
 	}
 	if _, err := ParseLog(strings.NewReader("date,ice\n"+strings.Repeat(" \n", maxLogBytes)), quantity.Metric); err == nil || !strings.Contains(err.Error(), "8 MB") {
 		t.Errorf("an endless log: %v", err)
+	}
+}
+
+// A heading of two columns has one mark between them, whichever it is.
+func TestOneMarkBetweenTwoColumns(t *testing.T) {
+	for _, mark := range []string{",", ";", "\t"} {
+		rows, err := ParseLog(strings.NewReader("date"+mark+"ice kg\n2025-07-14"+mark+"4\n2025-07-16"+mark+"1\n"), quantity.Metric)
+		if err != nil || len(rows) != 2 || rows[1].Ice != 1 {
+			t.Errorf("%q: %+v, %v", mark, rows, err)
+		}
 	}
 }
 
