@@ -10,10 +10,10 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// futures is how many futures a reckoning between two questions looks at. A
-// trial looks at as many as the answer it is held against, and so at the same
-// ones.
-const futures = 200
+// futures is how many futures a reckoning between two questions looks at: a quick
+// look, whose search for work is quick as well. A trial looks at as many as the
+// answer it is held against, and so at the same ones.
+const futures = 100
 
 // unlike is the chance that an owner's boat differs from a default, which is
 // what most boats have. Engineering judgement, from memory.
