@@ -42,7 +42,11 @@ func logsOf(t *testing.T) (folder string) {
 // of them says that it came too late. Guards the turns of save and the guard of
 // kept.save.
 func TestLearningAtOneTime(t *testing.T) {
-	for range 6 {
+	tries := 2
+	if longRun() {
+		tries = 6
+	}
+	for range tries {
 		folder := logsOf(t)
 		a := exec.Command("coldreckon", "learn", "ice.csv", "boat.yaml")
 		b := exec.Command("coldreckon", "learn", "warming.csv", "boat.yaml", "--water", "10 kg")
