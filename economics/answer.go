@@ -50,8 +50,8 @@ const (
 	dearPrice, highPrice               = 50, 10
 	// A way that works a little less often is weighed where its price is under
 	// this part of the others': nobody pays twice as much for five futures in a
-	// hundred, nor a third more for ten on ten nights a year.
-	muchLess = 0.75
+	// hundred.
+	muchLess = 2.0 / 3
 )
 
 func confidence(of100 int) Confidence {
@@ -224,7 +224,7 @@ func (a *answerer) choose() Answer {
 }
 
 // weighed lists the cold ways that do what is wanted in enough futures, and one
-// that nearly does at under three quarters of their least price.
+// that nearly does at under two thirds of their least price.
 func (a *answerer) weighed() (ways []OptionID, less bool) {
 	reach := func(of100 int) (ids []OptionID) {
 		for _, id := range cold {

@@ -162,7 +162,7 @@ func TestAnswerByHand(t *testing.T) {
 }
 
 // Ways are weighed at equal service. A way that works in 80 of 100 is left out
-// beside one that works in 90, unless its price is under three quarters; alone it is weighed
+// beside one that works in 90, unless its price is under two thirds; alone it is weighed
 // as one that nearly does. What works in 70 comes nearest at best.
 func TestWeighedByHand(t *testing.T) {
 	for _, row := range []struct {
@@ -173,8 +173,8 @@ func TestWeighedByHand(t *testing.T) {
 	}{
 		{87, 90, 3, []OptionID{IceOnly, SmallUnit}, false},
 		{86, 90, 3, []OptionID{SmallUnit}, false},
-		{80, 90, 2.9, []OptionID{SmallUnit, IceOnly}, false},
-		{80, 90, 3, []OptionID{SmallUnit}, false},
+		{80, 90, 2.6, []OptionID{SmallUnit, IceOnly}, false},
+		{80, 90, 2.7, []OptionID{SmallUnit}, false},
 		{74, 90, 1, []OptionID{SmallUnit}, false},
 		{80, 60, 3, []OptionID{IceOnly}, true},
 		{74, 60, 3, nil, true},
