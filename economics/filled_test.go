@@ -2,6 +2,7 @@ package economics
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"coldreckon/economics/energy"
@@ -106,5 +107,57 @@ func TestByDayOnly(t *testing.T) {
 	})
 	if keeps == 0 {
 		t.Error("no box is carried through the night")
+	}
+}
+
+// Once foam is poured and a block put in, and the boat told anew, her box leaks
+// and holds what it did with the work, and neither is offered again.
+func TestFilledBoxToldAnew(t *testing.T) {
+	eachPond(t, func(p *pond) {
+		b := p.changed(func(b *Boat) { b.Box.VoidVolume, b.Box.SpacerFits = 40, quantity.Yes })
+		w, _ := p.place(&b)
+		for _, fit := range []FitOut{{Poured: true}, {Spacer: 0.2}, {Poured: true, Spacer: 0.4}} {
+			with, err := newProposal(&b, &p.book, &w, 1, IceOnly, fit)
+			if err != nil {
+				t.Fatal(err)
+			}
+			anew := doWork(b, IceOnly, fit)
+			told, err := newProposal(&anew, &p.book, &w, 1, IceOnly, FitOut{})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got, want := float64(told.leak().Total()), float64(with.leak().Total()); math.Abs(got/want-1) > 0.03 {
+				t.Errorf("boat %d, %+v: told anew %.3f W/K, with the work %.3f", p.seed, fit, got, want)
+			}
+			if math.Abs(told.volumeL-with.volumeL) > 0.1 {
+				t.Errorf("boat %d, %+v: told anew %.2f L, with the work %.2f", p.seed, fit, told.volumeL, with.volumeL)
+			}
+			for _, again := range boxWorks(&anew, nil) {
+				if fit.Poured && again.Poured || fit.Spacer > 0 && again.Spacer > 0 {
+					t.Fatalf("boat %d: offered again: %+v", p.seed, again)
+				}
+			}
+		}
+	})
+}
+
+// What is taken for granted of them is told to the owner whom it concerns.
+func TestFilledIsGranted(t *testing.T) {
+	keys := func(b Boat) (out string) {
+		for _, g := range Granted(b) {
+			out += g.Key + " "
+		}
+		return out
+	}
+	b := untold()
+	for _, key := range []string{"model.poured_fills", "model.bottles_kg"} {
+		if strings.Contains(keys(b), key) {
+			t.Errorf("%s concerns nobody yet", key)
+		}
+		filled := b
+		filled.Box.VoidVolume, filled.Power.ByDay = 30, quantity.Yes
+		if !strings.Contains(keys(filled), key) {
+			t.Errorf("%s is not told", key)
+		}
 	}
 }

@@ -74,6 +74,13 @@ func Granted(b Boat) []Grant {
 		thermal("conductivity_" + string(m))(heat.Conductivity(m))
 	}
 	thermal("seal_" + string(b.Box.LidSeal))(heat.SealLoss(b.Box.LidSeal))
+	if b.Box.VoidVolume > 0 {
+		add("poured_fills", "part of a void that poured foam fills", "share", quantity.Exactly(pouredFills), "engineering judgement, from memory")
+	}
+	if b.Power.ByDay == quantity.Yes {
+		add("bottles_kg", "water in bottles beside the plate of a unit that runs by day, from 8 to 20 h", "kg", quantity.Exactly(bottlesKg), "engineering judgement, from memory")
+		add("bottles_m2", "surface of those bottles", "m²", quantity.Exactly(bottlesM2), "engineering judgement, from memory")
+	}
 	thermal("drain_" + string(b.Box.Drain))(heat.DrainLoss(b.Box.Drain))
 	thermal("swap_" + string(b.Box.Lid))(heat.SwapShare(b.Box.Lid))
 	electric(energy.Eta())

@@ -110,11 +110,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 			var capacityW, perCOP, perCapacity float64
 			read := false
 			if off := boxC - aimC; r.tabled && off < holdsK && off > -holdsK {
-				coolantC := a.cabinC
-				if r.SeaCooled {
-					coolantC = d.seaC
-				}
-				capacityW, perCOP, perCapacity, read = r.holding.At(coolantC)
+				capacityW, perCOP, perCapacity, read = r.holding.At(r.coolantC(a.cabinC, d.seaC))
 			}
 			if !read {
 				work = r.work(&r.ready, boxC, a.cabinC, d.seaC)
@@ -144,11 +140,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 					cooledW += melted
 					frozenKJ -= 3.6 * melted
 				} else if leftW := b.availableW(sup) - fanW - pumpedW*perCOP; powerW > 0 && leftW > 0 && frozenKJ < r.Bottles.StoreKJ {
-					coolantC := a.cabinC
-					if r.SeaCooled {
-						coolantC = d.seaC
-					}
-					w := r.ready.Storing(quantity.Celsius(coolantC))
+					w := r.ready.Storing(quantity.Celsius(r.coolantC(a.cabinC, d.seaC)))
 					frozenW = min((1-pumpedW/capacityW)*float64(w.CapacityW), leftW*w.COP, (r.Bottles.StoreKJ-frozenKJ)/3.6)
 					frozenKJ += 3.6 * frozenW
 					frozenWh, frozenRun = frozenW/w.COP, frozenW/float64(w.CapacityW)
@@ -214,14 +206,20 @@ const holdsK = 1e-5
 
 // work gives how the unit works in the hour: on the box itself, or on the
 // solution of its plate, which stands at the freezing point whatever the box does.
-func (r *Refrigerator) work(ready *energy.Ready, boxC, coolantC, seaC float64) energy.Work {
-	if r.SeaCooled {
-		coolantC = seaC
-	}
+func (r *Refrigerator) work(ready *energy.Ready, boxC, cabinC, seaC float64) energy.Work {
+	coolantC := quantity.Celsius(r.coolantC(cabinC, seaC))
 	if r.StoreKJ > 0 {
-		return ready.Storing(quantity.Celsius(coolantC))
+		return ready.Storing(coolantC)
 	}
-	return ready.Working(quantity.Celsius(boxC), quantity.Celsius(coolantC))
+	return ready.Working(quantity.Celsius(boxC), coolantC)
+}
+
+// coolantC gives what the condenser breathes.
+func (r *Refrigerator) coolantC(cabinC, seaC float64) float64 {
+	if r.SeaCooled {
+		return seaC
+	}
+	return cabinC
 }
 
 // startUnit gives box temperature, cold in the plate and bank at a trip's start.
