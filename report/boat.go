@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -213,11 +214,16 @@ func (a author) sections(s setting) chart.BoxSections {
 			face.Beyond = "engine space"
 		}
 		face.Now, face.With = a.through(heat.FacePart, f.Side)
-		if added := thickness(with[i]) - face.Foam; added > 0.5 {
-			if a.inside(f.Side) {
-				face.Board = added
+		board, behind := a.added(f, with[i])
+		if board > 0.5 {
+			face.Board = board
+		}
+		if behind > 0.5 {
+			text := "+" + a.length(behind)
+			if face.Beyond == "" {
+				face.Beyond = text + " behind"
 			} else {
-				face.Name += ", +" + a.length(added) + " behind"
+				face.Beyond = text + ", " + face.Beyond
 			}
 		}
 		lined = lined || face.Board > 0
@@ -255,6 +261,24 @@ func (a author) usualState() string {
 		}
 	}
 	return best
+}
+
+// added gives the foam that the work adds to a face, mm: in front of the layers
+// that were there, and behind them. Of a bare face the reach tells which it is.
+func (a author) added(told, with heat.FaceSpec) (board, behind float64) {
+	all := thickness(with) - thickness(told)
+	if n := len(told.Layers); n > 0 {
+		for at := range len(with.Layers) - n + 1 {
+			if slices.Equal(with.Layers[at:at+n], told.Layers) {
+				board = thickness(heat.FaceSpec{Layers: with.Layers[:at]})
+				return board, all - board
+			}
+		}
+	}
+	if a.inside(told.Side) {
+		return all, 0
+	}
+	return 0, all
 }
 
 // inside tells whether foam is added to a face from inside the box.
