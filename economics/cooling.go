@@ -49,8 +49,8 @@ func (p *proposal) refrigerator(f *Future) season.Refrigerator {
 	case p.boat.Cruising.BeforeTrip == Running, p.fit.ColdStart:
 		r.Start = season.StartOnOwnSun
 	}
-	if p.fit.ByDay {
-		r.ByDay = true
+	r.ByDay = p.fit.ByDay
+	if p.fit.Bottles {
 		r.Bottles = season.Bottles{StoreKJ: bottlesKg * float64(heat.FusionKJPerKg), WPerK: bottlesM2 * heat.IceFilm().Range.Typical * f.Film}
 	}
 	r.Cycle = p.freezing(r.Cycle)

@@ -24,7 +24,8 @@ type FitOut struct {
 	Cover       bool              // an insulating cover over the contents
 	IceShare    quantity.Fraction // of the box given to ice; 0 = as told
 	NoIceRuns   bool              // ice is fetched only where food is bought, though the owner would run for it
-	ByDay       bool              // the unit runs by day only, beside bottles of water that it freezes
+	ByDay       bool              // the unit runs by day only
+	Bottles     bool              // beside bottles of water that it freezes; only with ByDay
 	Vent        bool              // ducted air with a fan for the condenser
 	PanelWp     quantity.Watt     // rated watts of panel added
 	Battery     quantity.AmpHour  // nominal ampere-hours of battery added

@@ -24,6 +24,7 @@ const (
 	MoreIcePiece   Piece = "more_ice"
 	NoRunsPiece    Piece = "no_ice_runs"
 	ByDayPiece     Piece = "by_day"
+	BottlesPiece   Piece = "bottles"
 	VentPiece      Piece = "condenser_air"
 	PanelPiece     Piece = "panel"
 	BatteryPiece   Piece = "battery"
@@ -83,6 +84,7 @@ func (f FitOut) items() []FitItem {
 	add(MoreIcePiece, float64(f.IceShare))
 	add(NoRunsPiece, is(f.NoIceRuns))
 	add(ByDayPiece, is(f.ByDay))
+	add(BottlesPiece, is(f.Bottles))
 	add(VentPiece, is(f.Vent))
 	add(PanelPiece, float64(f.PanelWp))
 	add(BatteryPiece, float64(f.Battery))
@@ -113,7 +115,9 @@ func (f FitOut) without(p Piece) FitOut {
 	case NoRunsPiece:
 		f.NoIceRuns = false
 	case ByDayPiece:
-		f.ByDay = false
+		f.ByDay, f.Bottles = false, false
+	case BottlesPiece:
+		f.Bottles = false
 	case VentPiece:
 		f.Vent = false
 	case PanelPiece:
@@ -195,8 +199,8 @@ func otherWorks(b *Boat, option OptionID, unit *Unit) []FitOut {
 	if inLocker := unit.CooledBy == energy.Fins || unit.CooledBy == energy.LockerFan; inLocker && unit.Form != FreeStanding {
 		fits = vary(fits, 1, func(f *FitOut, _ int) { f.Vent = true })
 	}
-	if b.Power.ByDay == quantity.Yes && unit.Form != FreeStanding && unit.Plate == energy.Thin {
-		fits = vary(fits, 1, func(f *FitOut, _ int) { f.ByDay = true })
+	if b.mayRunByDay(unit) {
+		fits = vary(fits, 2, func(f *FitOut, n int) { f.ByDay, f.Bottles = true, n > 1 })
 	}
 	room := max(0, b.Power.MaxPanelWp-b.Power.SolarWp)
 	fits = vary(fits, int(room/panelStep), func(f *FitOut, n int) { f.PanelWp = panelStep * quantity.Watt(n) })

@@ -141,7 +141,7 @@ func (p *proposal) takenL() float64 {
 		return p.volumeL * float64(p.iceShare())
 	case p.unit == nil:
 		return 0
-	case p.fit.ByDay:
+	case p.fit.Bottles:
 		return thinPlateL + bottlesL + p.corner().litres
 	case p.freeStanding():
 		return p.corner().litres

@@ -38,6 +38,8 @@ type Reckoning struct {
 	// out without nights aboard.
 	Freezing   []FreezingFigures
 	SunWhPerWp float64
+	// ByDay is the small unit switched off at night; nil where the owner would not.
+	ByDay *ByDayFigures
 	// RepairWorth is the most that repairing a dead or doubtful unit may cost to
 	// be no dearer than a new small one, as a present cost; HasRepair when there
 	// is such a unit.

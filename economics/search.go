@@ -234,7 +234,7 @@ func (s *searcher) above(a, b *cell) bool {
 			return false
 		}
 	}
-	return x.ByDay == y.ByDay && (x.ColdStart || !y.ColdStart) && (!x.NoIceRuns || y.NoIceRuns) && (x.Vent || !y.Vent) && x.PanelWp >= y.PanelWp && x.Battery >= y.Battery
+	return x.ByDay == y.ByDay && x.Bottles == y.Bottles && (x.ColdStart || !y.ColdStart) && (!x.NoIceRuns || y.NoIceRuns) && (x.Vent || !y.Vent) && x.PanelWp >= y.PanelWp && x.Battery >= y.Battery
 }
 
 func (s *searcher) share(f *FitOut) float64 {
@@ -399,7 +399,7 @@ func (s *searcher) bound(c int, cost float64) {
 	for i := range s.cells {
 		b := &s.cells[i]
 		if uses := cost - o.work; uses > b.uses && o.fit.ColdStart == b.fit.ColdStart && o.fit.IceShare == b.fit.IceShare &&
-			o.fit.ByDay == b.fit.ByDay && o.fit.NoIceRuns == b.fit.NoIceRuns && s.above(o, b) {
+			o.fit.ByDay == b.fit.ByDay && o.fit.Bottles == b.fit.Bottles && o.fit.NoIceRuns == b.fit.NoIceRuns && s.above(o, b) {
 			b.uses = uses
 		}
 	}

@@ -109,6 +109,11 @@ func (r *Reckoning) weighVariants(s *study) (err error) {
 			return err
 		}
 	}
+	if r.Boat.mayRunByDay(&r.Boat.Small) {
+		if err := r.weighByDay(s); err != nil {
+			return err
+		}
+	}
 	if r.Boat.Cooler.fits() && len(s.world.plan.Nights) > 0 {
 		if err := r.weighCooler(s); err != nil {
 			return err

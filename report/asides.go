@@ -19,6 +19,9 @@ func (a author) asides() []layout.Block {
 	if lines := a.v.Freezing(); len(lines) > 0 {
 		out = append(out, layout.Heading{Level: 2, Text: "What freezing takes"}, list(layout.Dash, lines))
 	}
+	if text := a.v.ByDay(); text != "" {
+		out = append(out, layout.Heading{Level: 2, Text: "Off at night"}, list(layout.Dash, []string{text}))
+	}
 	out = append(out, layout.Heading{Level: 2, Text: "Why not"})
 	return append(out, whyNot(a.v))
 }

@@ -94,7 +94,11 @@ func (a author) steps() []step {
 		do(place, "refrigerant-sealed", "refrigerant-burns", "locker-air", "water-cooled", "insurer", "weight")
 	}
 	if f.ByDay {
-		do("Stand the bottles against the plate, filled to nine tenths; a timer runs the unit from 8 to 20 h.")
+		by := "Have a timer run the unit from 8 to 20 h."
+		if f.Bottles {
+			by = "Stand the bottles against the plate, filled to nine tenths; a timer runs the unit from 8 to 20 h."
+		}
+		do(by)
 	}
 	if f.IceShare > 0 {
 		do(words.Capital(words.Piece(a.item(economics.MoreIcePiece), a.r.Boat.Units))+": stow it round the food, not under it alone.", "ice-melt", "weight")

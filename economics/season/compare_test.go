@@ -210,6 +210,7 @@ func TestOracle(t *testing.T) {
 		{"pre-cooled, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnShore)},
 		{"left running, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnOwnSun)},
 		{"by day, two days", two, byDay(unitOf(energy.Fan, energy.Thin, season.StartWarm))},
+		{"by day with nothing beside, ten days", ten, alone(unitOf(energy.Fan, energy.Thin, season.StartOnShore))},
 		{"by day in dull weather, ten days", dull(ten), byDay(unitOf(energy.Seawater, energy.Thin, season.StartOnShore))},
 	} {
 		row.scene.aboard(t).compareUnit(t, row.name, row.unit, openShare)
@@ -237,6 +238,12 @@ func byDay(r season.Refrigerator) season.Refrigerator {
 	return r
 }
 
+// alone has a unit run by day with nothing that carries the night but box and food.
+func alone(r season.Refrigerator) season.Refrigerator {
+	r.ByDay = true
+	return r
+}
+
 // anyScene draws a boat, a unit and an ice plan.
 func anyScene(r *rand.Rand, grounds []climate.Ground) (*aboard, season.Refrigerator, season.Icing) {
 	between := func(low, high float64) float64 { return low + (high-low)*r.Float64() }
@@ -261,7 +268,10 @@ func anyScene(r *rand.Rand, grounds []climate.Ground) (*aboard, season.Refrigera
 	plate := []energy.Plate{energy.Thin, energy.Eutectic}[r.IntN(2)]
 	unit := unitOf(cooledBy, plate, season.Start(r.IntN(3)))
 	if plate == energy.Thin && r.IntN(3) == 0 {
-		unit = byDay(unit)
+		unit = alone(unit)
+		if r.IntN(2) == 0 {
+			unit = byDay(unit)
+		}
 	}
 	unit.Cycle.Rated = quantity.Watt(between(20, 120))
 	unit.Cycle.Eta = between(0.2, 0.4)

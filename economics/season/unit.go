@@ -22,8 +22,9 @@ type Refrigerator struct {
 	SeaCooled bool // the condenser breathes sea water, not cabin air
 	Start     Start
 	StoreKJ   float64 // heat that an eutectic plate can take up; 0 for a thin one
-	// ByDay has the unit run from 8 to 20 h only, beside bottles of water that it
-	// freezes with what power and capacity are left over. Not with an eutectic plate.
+	// ByDay has the unit run from 8 to 20 h only, beside bottles of water, if any,
+	// that it freezes with what power and capacity are left over. Not with an
+	// eutectic plate.
 	ByDay   bool
 	Bottles Bottles
 }

@@ -10,6 +10,7 @@ import (
 type Beside struct {
 	Cooler     *Cooler    `json:"cooler"` // ice in a passive cooler; null where it has no place
 	Freezing   []Freezing `json:"freezing"`
+	ByDay      *ByDay     `json:"by_day"`            // null where no unit would be run by day only
 	SunWhPerWp Number     `json:"sun_wh_per_wp_day"` // hottest month aboard; null without nights aboard
 	WhyNot     *WhyNot    `json:"why_not"`           // null without nights aboard
 	Alarm      *Alarm     `json:"alarm"`             // null where no food must be kept cold
@@ -66,6 +67,13 @@ type Freezing struct {
 	PanelWp  Number `json:"panel_wp"`
 }
 
+// ByDay is in how many of 100 futures the small unit works with its work.
+type ByDay struct {
+	Always  int `json:"always_works_of_100"`
+	Alone   int `json:"by_day_works_of_100"`
+	Bottles int `json:"with_bottles_works_of_100"`
+}
+
 // WhyNot is what ways that are not weighed would take, in the hottest month aboard.
 type WhyNot struct {
 	HouseholdWh    Number `json:"household_fridge_wh_per_day"`
@@ -101,6 +109,9 @@ func besideOf(r *economics.Reckoning, book economics.Book) Beside {
 	for _, f := range r.Freezing {
 		out.Freezing = append(out.Freezing, Freezing{string(f.Option), string(f.Wish), Number(f.AhPerDay), Number(f.MoreAh), Number(f.RunShare),
 			Number(f.PlateC), Number(f.CornerL), when(f.PanelWp > 0, f.PanelWp)})
+	}
+	if d := r.ByDay; d != nil {
+		out.ByDay = &ByDay{d.Always, d.Alone, d.Bottles}
 	}
 	if a, ok := r.Alarm(book); ok {
 		out.Alarm = &Alarm{Number(a.Price.Low), Number(a.Price.Typical), Number(a.Price.High), Number(a.FoodKg), Number(a.FoodWorth.Typical), Number(a.Stops)}

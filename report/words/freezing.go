@@ -39,6 +39,16 @@ func (v Voice) Freezing() []string {
 	return out
 }
 
+// ByDay says how a small unit does that is off at night; empty where none would be.
+func (v Voice) ByDay() string {
+	d := v.r.ByDay
+	if d == nil {
+		return ""
+	}
+	return fmt.Sprintf("A small unit that is off from 20 to 8 h keeps the food %s as often as you want in %s futures; with %s of water in bottles that it freezes by day, in %s; running as it likes, in %s.",
+		v.cold(), of100(d.Alone), v.volume(6), of100(d.Bottles), of100(d.Always))
+}
+
 func (v Voice) charge(ah float64) string {
 	return quantity.FormatCharge(quantity.AmpHour(Round(ah)))
 }

@@ -58,7 +58,9 @@ func Piece(item economics.FitItem, sys quantity.System) string {
 	case economics.NoRunsPiece:
 		return "no runs for ice alone"
 	case economics.ByDayPiece:
-		return "running by day only, beside frozen bottles"
+		return "running by day only"
+	case economics.BottlesPiece:
+		return "bottles that freeze for the night"
 	case economics.VentPiece:
 		return "ducted air for the unit"
 	case economics.PanelPiece:
@@ -127,7 +129,9 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	case economics.NoRunsPiece:
 		return "Buy ice only where food is bought: no runs for ice alone"
 	case economics.ByDayPiece:
-		return fmt.Sprintf("Run the unit from 8 to 20 h only, beside water in bottles against the plate, %s in all: its ice carries the night", v.volume(6))
+		return "Run the unit from 8 to 20 h only, set a little colder for the night"
+	case economics.BottlesPiece:
+		return fmt.Sprintf("Bottles of water against the plate, %s in all, frozen by day: their ice carries the night", v.volume(6))
 	case economics.VentPiece:
 		return fmt.Sprintf("Duct and fan that bring the unit cool air, and a way out for the warm: %s clear each, or what its maker asks for", v.openArea())
 	case economics.PanelPiece:

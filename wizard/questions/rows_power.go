@@ -104,8 +104,8 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.by_day", Group: OfPower, Label: "A unit by day only", Kind: YesNoUnknown, Detail: true,
-			Ask:     "Would you run a unit by day only, with bottles that freeze for the night?",
-			Help:    "Typical: not thought of. It makes for quiet nights and a smaller battery, and takes 7 litres (2 gallons) of the box.",
+			Ask:     "Would you run a unit by day only, and leave it off at night?",
+			Help:    "Typical: not thought of. It makes for quiet nights and a smaller battery. Bottles that freeze by day carry more nights, and take 7 litres (2 gallons).",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Power.ByDay) },
 			Default: always(quantity.Unknown, "not answered, so a unit may run by night"),
 		},
