@@ -29,6 +29,7 @@ type screen struct {
 	output chan []byte
 	shown  bytes.Buffer // everything so far
 	unread int          // where in shown the last answer was given
+	told   int          // where in shown the cursor was last told
 }
 
 // onScreen starts coldreckon in a folder.
@@ -77,10 +78,10 @@ func (s *screen) prompt() (text string, ok bool) {
 				return s.since(), false
 			}
 			s.shown.Write(chunk)
-			if bytes.Contains(chunk, []byte(asksForCursor)) {
-				s.keys("\x1b[1;1R")
-			}
-			if hintBeside.MatchString(s.since()) {
+			s.tellCursor()
+			hint := hintBeside.FindString(s.since())
+			// A line to edit takes what comes before the cursor is told for the cursor.
+			if hint != "" && (strings.Contains(hint, "arrows") || s.told > s.unread) {
 				settled = time.After(100 * time.Millisecond)
 			}
 		case <-settled:
@@ -90,6 +91,20 @@ func (s *screen) prompt() (text string, ok bool) {
 		case <-deadline:
 			s.t.Fatalf("no question and no end; on the screen:\n%s", s.since())
 		}
+	}
+}
+
+// tellCursor answers a terminal's question that came since it was last answered,
+// in however many pieces.
+func (s *screen) tellCursor() {
+	s.t.Helper()
+	for {
+		at := bytes.Index(s.shown.Bytes()[s.told:], []byte(asksForCursor))
+		if at < 0 {
+			return
+		}
+		s.told += at + len(asksForCursor)
+		s.keys("\x1b[1;1R")
 	}
 }
 
@@ -111,8 +126,15 @@ func (s *screen) keys(keys string) {
 // end waits for the program to end and gives its exit code.
 func (s *screen) end() int {
 	s.t.Helper()
-	for chunk := range s.output {
-		s.shown.Write(chunk)
+	deadline := time.After(2 * time.Minute)
+	for open := true; open; {
+		select {
+		case chunk, more := <-s.output:
+			open = more
+			s.shown.Write(chunk)
+		case <-deadline:
+			s.t.Fatalf("no end; on the screen:\n%s", s.since())
+		}
 	}
 	err := s.cmd.Wait()
 	var exit *exec.ExitError
