@@ -10,9 +10,11 @@ import (
 )
 
 // Cooler is a passive cooler with thick walls that could carry ice and food in
-// place of the box: ice alone, in another form. It needs no fitting.
+// place of the box, which is ice alone in another form; or the drinks, beside the
+// box. It needs no fitting.
 type Cooler struct {
 	Stands CoolerPlace
+	For    CoolerUse
 	Volume quantity.Litre // inside
 	Wall   quantity.Metre // foam all round, lid included
 	Price  quantity.Money
@@ -27,6 +29,15 @@ const (
 	CoolerInCabin CoolerPlace = "cabin"   // or in a locker
 	CoolerOnDeck  CoolerPlace = "deck"    // or in the cockpit
 	CoolerUnasked CoolerPlace = "unknown" // nobody said; none is shown
+)
+
+// CoolerUse is what a cooler is for.
+type CoolerUse string
+
+// The uses.
+const (
+	CoolerForIce    CoolerUse = "ice"    // and the food, in place of the box
+	CoolerForDrinks CoolerUse = "drinks" // beside the box, whatever cools that
 )
 
 // fits tells whether the boat has a place for a cooler.

@@ -1,6 +1,7 @@
 package economics_test
 
 import (
+	"math"
 	"reflect"
 	"testing"
 
@@ -76,5 +77,44 @@ func TestCoolerProperties(t *testing.T) {
 	}
 	if !(deck.LastsDays < base.LastsDays) {
 		t.Errorf("on deck a load lasts %v, in the cabin %v", deck.LastsDays, base.LastsDays)
+	}
+}
+
+// A boat whose drinks have a cooler of their own is one that drinks nothing out
+// of her box and opens it less: told so by hand, the ways come out the same.
+func TestDrinksInACoolerLeaveTheBox(t *testing.T) {
+	for _, drinks := range []float64{1, 4} {
+		b := withCooler(45, 0.05)
+		b.Food.DrinksADay, b.Box.OpensPerDay = drinks, 10
+		together := economics.Comparable(reckon(t, b, few))
+		if together.Drinks != nil || together.Cooler == nil {
+			t.Fatal("the cooler is for the drinks, untold")
+		}
+		b.Cooler.For = economics.CoolerForDrinks
+		apart := economics.Comparable(reckon(t, b, few))
+		d := apart.Drinks
+		if d == nil || apart.Cooler != nil {
+			t.Fatal("the cooler for drinks is not worked out")
+		}
+		t.Logf("%v a day: %+v", drinks, *d)
+		if want := min(2*drinks, 5); d.OpensFewer != want {
+			t.Errorf("%v a day each: the box is opened %v times less, want %v", drinks, d.OpensFewer, want)
+		}
+		byHand := b
+		byHand.Cooler = economics.Cooler{}
+		byHand.Food.DrinksADay, byHand.Box.OpensPerDay = 0, 10-d.OpensFewer
+		if want := economics.Comparable(reckon(t, byHand, few)); !reflect.DeepEqual(apart.Options, want.Options) {
+			t.Error("the ways differ from those of a box without drinks that is opened less")
+		}
+		for i, id := range economics.Options {
+			if d.Apart[i] < d.Together[i] {
+				t.Errorf("%s works in %d of 100 without the drinks, in %d with them", id, d.Apart[i], d.Together[i])
+			}
+		}
+		// By hand: walls of 0.49 W/K, 27 K over ice, melt 3.4 kg a day; a kilogram of
+		// drink cooled by 20 K a quarter of one. Over 14 nights 50 to 58 kg.
+		if d.IceKg < 40 || d.IceKg > 75 || math.Abs(d.IceCost-d.IceKg*float64(b.Ice.Price)) > 1e-6 || d.CoolShare <= 0.5 || d.CoolShare > 1 {
+			t.Errorf("%v a day: %+v", drinks, *d)
+		}
 	}
 }

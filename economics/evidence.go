@@ -80,9 +80,10 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 }
 
 // asDrawn gives the box on ice, leaking as its drawing says: what evidence is
-// read with.
+// read with. What is remembered is of a box that held the drinks.
 func asDrawn(b *Boat, w *world) (*proposal, error) {
-	return newProposal(b, nil, w, 1, IceOnly, FitOut{})
+	together := b.drinksTogether()
+	return newProposal(&together, nil, w, 1, IceOnly, FitOut{})
 }
 
 // lasts gives how long a remembered load lasts by the season's own loop: in the

@@ -110,8 +110,13 @@ func (b *Boat) perishableKgPerDay() float64 {
 	return b.Cruising.Crew * float64(b.Food.KgPerPersonDay) * float64(b.Food.MustBeColdShare)
 }
 
-// drinksKgPerDay gives what the whole crew drinks cold.
-func (b *Boat) drinksKgPerDay() float64 { return b.Cruising.Crew * b.Food.DrinksADay * canKg }
+// drinksKgPerDay gives what the whole crew drinks cold out of the box.
+func (b *Boat) drinksKgPerDay() float64 {
+	if b.drinksApart() {
+		return 0
+	}
+	return b.Cruising.Crew * b.Food.DrinksADay * canKg
+}
 
 func (b *Boat) shopEvery() int { return max(1, int(math.Round(b.Cruising.ShopEveryDays))) }
 
@@ -188,7 +193,7 @@ func (p *proposal) setup(f *Future) season.Setup {
 		CabinOffset: b.Box.CabinOffset + quantity.Kelvin(f.CabinK),
 		Box: season.Box{
 			Leak:        leak.Scale(f.Leak),
-			OpensPerDay: b.Box.OpensPerDay * use,
+			OpensPerDay: b.opensPerDay() * use,
 			SwappedL:    p.swap * airShare * max(0, p.volumeL-p.takenL()),
 			HeatKJPerK:  float64(heat.InUseKJPerK(stowed, quantity.Kilogram(perishables), quantity.Kilogram(goods.DrinksKgPerDay))),
 		},

@@ -31,8 +31,12 @@ type Reckoning struct {
 	// where the boat has room for one; nil where it has none or nobody said.
 	Chest *OptionFigures
 	// Cooler is ice in a passive cooler in place of the box, beside ice in the
-	// box; nil where there is no place for one or nobody said.
+	// box; nil where there is no place for one, where it is for the drinks, or
+	// nobody said.
 	Cooler *CoolerFigures
+	// Drinks is a cooler for the drinks, beside any way; nil where they are in the
+	// box or nobody said.
+	Drinks *DrinksFigures
 	// Freezing is what each wish takes with each unit; SunWhPerWp what a rated
 	// watt of panel yields a day in the hottest month aboard, Wh. Both are left
 	// out without nights aboard.
@@ -198,7 +202,7 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	if err := r.countAsTold(told, rows, st.futures); err != nil {
 		return nil, err
 	}
-	if err := r.weighVariants(st); err != nil {
+	if err := r.weighVariants(st, fitted); err != nil {
 		return nil, err
 	}
 	r.Answer = r.answer(rows)

@@ -89,7 +89,7 @@ func (s *study) variant(b Boat, id OptionID) (*OptionFigures, error) {
 }
 
 // weighVariants works out what stands beside the four options where it matters.
-func (r *Reckoning) weighVariants(s *study) (err error) {
+func (r *Reckoning) weighVariants(s *study, fitted []*proposal) (err error) {
 	if r.coolIsAsked() {
 		b := r.Boat
 		b.Food.CoolIsEnough = quantity.Yes
@@ -115,7 +115,12 @@ func (r *Reckoning) weighVariants(s *study) (err error) {
 		}
 	}
 	if r.Boat.Cooler.fits() && len(s.world.plan.Nights) > 0 {
-		if err := r.weighCooler(s); err != nil {
+		if r.Boat.drinksApart() {
+			err = r.weighDrinks(s, fitted)
+		} else {
+			err = r.weighCooler(s)
+		}
+		if err != nil {
 			return err
 		}
 	}

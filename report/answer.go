@@ -314,7 +314,7 @@ func (a author) taken() economics.OptionID {
 }
 
 func (a author) rangesText() string {
-	return "As she is → with the work of page 3. Brackets: 80 of 100 futures. " + a.v.ColdMeans()
+	return strings.TrimSpace("As she is → with the work of page 3. Brackets: 80 of 100 futures. " + a.v.ColdMeans() + " " + a.v.DrinksCost())
 }
 
 func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Discount) }

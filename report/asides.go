@@ -6,7 +6,7 @@ import (
 )
 
 // asides sets beside the four ways what joins one of them in another form or is
-// left out: ice in a cooler, what freezing takes, and ways that owners ask after.
+// left out: ice in a cooler, the drinks in one, what freezing takes, and ways that owners ask after.
 // It is empty without nights aboard.
 func (a author) asides() []layout.Block {
 	if !a.aboard() {
@@ -15,6 +15,9 @@ func (a author) asides() []layout.Block {
 	out := []layout.Block{layout.Heading{Level: 1, Text: "Also asked"}}
 	if lines := a.v.Cooler(); len(lines) > 0 {
 		out = append(out, layout.Heading{Level: 2, Text: "Ice in a thick-walled cooler"}, list(layout.Dash, lines))
+	}
+	if lines := a.v.Drinks(); len(lines) > 0 {
+		out = append(out, layout.Heading{Level: 2, Text: "Drinks in a cooler beside the box"}, list(layout.Dash, lines))
 	}
 	if lines := a.v.Freezing(); len(lines) > 0 {
 		out = append(out, layout.Heading{Level: 2, Text: "What freezing takes"}, list(layout.Dash, lines))

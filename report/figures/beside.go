@@ -8,7 +8,8 @@ import (
 
 // Beside is what stands beside the four ways and joins none of their counts.
 type Beside struct {
-	Cooler     *Cooler    `json:"cooler"` // ice in a passive cooler; null where it has no place
+	Cooler     *Cooler    `json:"cooler"`        // ice in a passive cooler; null where it has no place
+	Drinks     *Drinks    `json:"drinks_cooler"` // null where the drinks are in the box
 	Freezing   []Freezing `json:"freezing"`
 	ByDay      *ByDay     `json:"by_day"`            // null where no unit would be run by day only
 	SunWhPerWp Number     `json:"sun_wh_per_wp_day"` // hottest month aboard; null without nights aboard
@@ -46,6 +47,18 @@ type Cooler struct {
 	Yearly       Number    `json:"yearly_equivalent"`
 	Price100     Price     `json:"price_of_cold"`
 	Pieces       []FitWork `json:"pieces"`
+}
+
+// Drinks is a cooler for the drinks beside any way, counted in none of them.
+type Drinks struct {
+	OpensFewer Number         `json:"box_opens_fewer_per_day"`
+	UA         Number         `json:"ua_w_per_k"`
+	Price      Number         `json:"price"`
+	IceKg      Number         `json:"ice_bought_kg"` // a year
+	IceCost    Number         `json:"ice_per_year"`
+	CoolShare  Number         `json:"cool_share"`
+	Works      map[string]int `json:"works_of_100"` // by way, over a part of the futures
+	Together   map[string]int `json:"with_drinks_in_box_works_of_100"`
 }
 
 // FitWork is a piece of work or a habit by its id and size.
@@ -104,6 +117,12 @@ func besideOf(r *economics.Reckoning, book economics.Book) Beside {
 		}
 		for _, item := range o.Fit.Items {
 			out.Cooler.Pieces = append(out.Cooler.Pieces, FitWork{string(item.Piece), Number(item.Size)})
+		}
+	}
+	if d := r.Drinks; d != nil {
+		out.Drinks = &Drinks{Number(d.OpensFewer), Number(d.LeakW), Number(r.Boat.Cooler.Price), Number(d.IceKg), Number(d.IceCost), Number(d.CoolShare), map[string]int{}, map[string]int{}}
+		for i, id := range economics.Options {
+			out.Drinks.Works[string(id)], out.Drinks.Together[string(id)] = d.Apart[i], d.Together[i]
 		}
 	}
 	for _, f := range r.Freezing {

@@ -38,6 +38,37 @@ func (v Voice) Cooler() []string {
 		v.years(), v.Money(c.Ice.Fitted.Yearly), v.Money(ice.Fitted.Yearly)))
 }
 
+// Drinks says what a cooler for the drinks takes out of the box, and what it costs
+// beside whatever way; none where they are in the box.
+func (v Voice) Drinks() []string {
+	d := v.r.Drinks
+	if d == nil {
+		return nil
+	}
+	c := &v.r.Boat.Cooler
+	out := []string{
+		fmt.Sprintf("The drinks are in a cooler of %s beside the box, whichever way you choose: the box holds none, and is opened about %s times a day less.",
+			v.volume(float64(c.Volume)), quantity.FormatNumber(Round(d.OpensFewer))),
+		fmt.Sprintf("The cooler costs %s, and ice for it, bought where food is, about %s a year (%s): neither is in the figures of the ways. It keeps the drinks cool on %d %% of days.",
+			v.Money(float64(c.Price)), v.Money(d.IceCost), v.Mass(d.IceKg), share100(d.CoolShare)),
+	}
+	for i, id := range economics.Options {
+		if id != economics.DryStores {
+			out = append(out, fmt.Sprintf("%s works so in %s futures; with the drinks in the box and the same work, in %d.", The(id), of100(d.Apart[i]), d.Together[i]))
+		}
+	}
+	return out
+}
+
+// DrinksCost says in a line what the drinks' cooler costs on top of any way;
+// empty where there is none.
+func (v Voice) DrinksCost() string {
+	if v.r.Drinks == nil {
+		return ""
+	}
+	return fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice.", v.Money(float64(v.r.Boat.Cooler.Price)), v.Money(v.r.Drinks.IceCost))
+}
+
 // coolerHabits names the work that the cooler is reckoned with.
 func (v Voice) coolerHabits(o *economics.OptionFigures) string {
 	var pieces []string

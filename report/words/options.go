@@ -235,6 +235,9 @@ func (v Voice) living(o *economics.OptionFigures) string {
 		}
 		return text + "; wet"
 	case economics.DryStores:
+		if v.r.Drinks != nil {
+			return "No milk; ice for the drinks' cooler to carry"
+		}
 		return "No cold drinks or milk; nothing to carry or mend"
 	}
 	text := fmt.Sprintf("Hums %s h of 24; ", whole(math.Min(24, 24*number(f, "run_share_hottest"))))

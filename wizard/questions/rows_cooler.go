@@ -21,12 +21,21 @@ func coolerRows() []Row {
 	return []Row{
 		{
 			Key: "cooler.stands", Group: OfIce, Label: "A thick-walled cooler would stand", Kind: Choice, Detail: true,
-			Ask:  "Where could a thick-walled cooler stand, to carry the ice in place of the box?",
+			Ask:  "Where could a thick-walled cooler stand, to carry ice in place of the box, or drinks beside it?",
 			Help: "Typical: in the cockpit, strapped down. In the cabin it stays cooler, if nobody has to climb over it.",
 			Options: []Option{{"none", "nowhere", "no|no room"}, {"cabin", "in the cabin or a locker", "below|locker|inside"},
 				{"deck", "in the cockpit or on deck", "cockpit|on deck|outside"}, {"unknown", "not looked yet", ""}},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Cooler.Stands) },
 			Default: always(economics.CoolerUnasked, ""),
+		},
+		{
+			Key: "cooler.for", Group: OfIce, Label: "That cooler is for", Kind: Choice, Detail: true,
+			When:    func(b economics.Boat) bool { return placed(b) && b.Food.DrinksADay > 0 },
+			Ask:     "What would that cooler be for: ice and food in place of the box, or the drinks beside it?",
+			Help:    "Typical: the drinks. They and the openings for them then leave the box, whatever cools it.",
+			Options: []Option{{"ice", "ice and food, in place of the box", "food|box"}, {"drinks", "the drinks, beside the box", "drink|beside"}},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Cooler.For) },
+			Default: always(economics.CoolerForIce, ""),
 		},
 		{
 			Key: "cooler.volume", Group: OfIce, Label: "Cooler, inside volume", Kind: Volume, Detail: true, When: placed,
