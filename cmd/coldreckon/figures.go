@@ -51,9 +51,9 @@ func (f reckonedBoat) figuresInput() figures.Input {
 
 // figuresJSON is every figure.
 func figuresJSON(in figures.Input) ([]byte, error) {
-	sheet, err := figures.Of(in)
+	all, err := figures.Of(in)
 	if err != nil {
 		return nil, err
 	}
-	return sheet.JSON()
+	return all.Text()
 }

@@ -3,6 +3,7 @@ package figures
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 	"strings"
 
 	"coldreckon/economics"
@@ -35,9 +36,9 @@ func ExamplePlain() {
 }
 
 // What has no value is null.
-func ExampleNumber() {
-	text, err := json.Marshal([]Number{1.9, None})
+func ExampleObject() {
+	text, err := json.Marshal(Object{{"held_c", 1.9}, {"pull_down_h", math.Inf(1)}, {"doubts", []string(nil)}})
 	fmt.Println(string(text), err)
 	// Output:
-	// [1.9,null] <nil>
+	// {"held_c":1.9,"pull_down_h":null,"doubts":[]} <nil>
 }

@@ -45,8 +45,8 @@ func dunlin() economics.Boat {
 	}
 }
 
-// sheetOf reckons a boat and makes its sheet.
-func sheetOf(t *testing.T, b economics.Boat) (Sheet, *economics.Reckoning) {
+// textOf reckons a boat and prints its figures.
+func textOf(t *testing.T, b economics.Boat) ([]byte, *economics.Reckoning) {
 	t.Helper()
 	pack, err := rules.Load()
 	if err != nil {
@@ -72,5 +72,9 @@ func sheetOf(t *testing.T, b economics.Boat) (Sheet, *economics.Reckoning) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return s, r
+	text, err := s.Text()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return text, r
 }

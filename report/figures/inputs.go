@@ -8,22 +8,17 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// Inputs echoes the boat that was reckoned, defaults filled in: every row of the
+// inputsOf echoes the boat that was reckoned, defaults filled in: every row of the
 // table of questions under its own name, its unit at the end (box.volume_l),
 // groups within groups; null where there is no value. Under "known" it maps a
 // key of the answers file to how its value is known: unsure, told or measured.
 // A key that is absent there was assumed.
-type Inputs map[string]any
-
-// told gives a figure that counts only when it is above zero.
-func told[T ~float64](x T) Number { return when(x > 0, float64(x)) }
-
-func inputsOf(b *economics.Boat) Inputs {
+func inputsOf(b *economics.Boat) map[string]any {
 	known := b.Known
 	if known == nil {
 		known = map[string]quantity.How{}
 	}
-	out := Inputs{}
+	out := map[string]any{}
 	for _, row := range questions.All() {
 		path, value, ok := row.Datum(b)
 		if !ok {
@@ -58,18 +53,4 @@ func put(group map[string]any, path string, value any) {
 		group[head] = inner
 	}
 	put(inner, rest, value)
-}
-
-// Input gives one figure by its path, such as "food.target_c"; ok is false where
-// there is none.
-func (in Inputs) Input(path string) (figure float64, ok bool) {
-	group := map[string]any(in)
-	parts := strings.Split(path, ".")
-	for _, part := range parts[:len(parts)-1] {
-		if group, ok = group[part].(map[string]any); !ok {
-			return 0, false
-		}
-	}
-	figure, ok = group[parts[len(parts)-1]].(float64)
-	return figure, ok
 }
