@@ -61,6 +61,9 @@ func (t *Table) InCurrency(currency string, rates Rates) {
 			continue
 		}
 		r.Rate, r.ToldIn, r.Currency = rate, r.Currency, currency
+		if r.Old != nil {
+			r.Old.Worth *= rate
+		}
 		for k := range r.Options {
 			o := &r.Options[k]
 			for _, sum := range []*quantity.Range{&o.WorkCost, &o.Price, &o.AsTold.First, &o.AsTold.PerYear, &o.AsTold.Yearly,

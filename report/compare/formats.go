@@ -77,8 +77,17 @@ type jsonBoat struct {
 	Rate     float64            `json:"rate,omitempty"`
 	Options  []jsonOption       `json:"options,omitempty"`
 	Box      *jsonBox           `json:"box,omitempty"`
+	Old      *jsonOldUnit       `json:"old_unit,omitempty"`
 	Stops    []jsonStop         `json:"stops,omitempty"`
 	Unasked  []string           `json:"not_told,omitempty"`
+}
+
+type jsonOldUnit struct {
+	Dead     bool    `json:"dead"`
+	Worth    float64 `json:"repair_worth"`
+	Mendable int     `json:"causes_under_it"`
+	Causes   int     `json:"causes"`
+	Wanted   bool    `json:"unit_leads"`
 }
 
 type jsonBox struct {
@@ -168,6 +177,9 @@ func (r *Row) json() jsonBoat {
 		"volume": {x.Volume.Value, x.Volume.How}, "foam": {x.Foam.Value, x.Foam.How}, "state": {x.State.Value, x.State.How},
 		"lid_seal": {x.Seal.Value, x.Seal.How}, "drain": {x.Drain.Value, x.Drain.How},
 	}}
+	if u := r.Old; u != nil {
+		b.Old = &jsonOldUnit{u.Dead, digits4(u.Worth), u.Mendable, u.Causes, u.Wanted}
+	}
 	for _, s := range r.Stops {
 		options := s.Options
 		if options == nil {
@@ -196,7 +208,7 @@ func (t *Table) CSV() ([]byte, error) {
 		}
 	}
 	head = append(head, "box_volume_l", "volume_how", "foam", "foam_how", "state", "state_how", "lid_seal", "lid_seal_how", "drain", "drain_how",
-		"leak_w_per_k_low", "leak_w_per_k", "leak_w_per_k_high", "leak_how", "stops", "evidence", "why_not", "not_told", "told_in", "rate")
+		"leak_w_per_k_low", "leak_w_per_k", "leak_w_per_k_high", "leak_how", "stops", "evidence", "why_not", "not_told", "told_in", "rate", "old_unit", "repair_worth")
 	lines := [][]string{head}
 	for i := range t.Rows {
 		lines = append(lines, t.Rows[i].csv(len(head)))
@@ -247,7 +259,14 @@ func (r *Row) csv(columns int) []string {
 	if r.Rate > 0 {
 		rate = num(r.Rate)
 	}
-	return append(line, string(b.LeakHow), strings.Join(stops, " "), string(r.Grade), inert(r.WhyNot), strings.Join(r.Unasked, "; "), inert(r.ToldIn), rate)
+	state, worth := "", ""
+	if u := r.Old; u != nil {
+		state, worth = "untried", num(u.Worth)
+		if u.Dead {
+			state = "dead"
+		}
+	}
+	return append(line, string(b.LeakHow), strings.Join(stops, " "), string(r.Grade), inert(r.WhyNot), strings.Join(r.Unasked, "; "), inert(r.ToldIn), rate, state, worth)
 }
 
 // inert keeps a spreadsheet from taking an owner's text for a formula.

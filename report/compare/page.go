@@ -32,6 +32,7 @@ func (t *Table) Document() layout.Document {
 	d.Add(layout.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
 		layout.Para{Style: layout.Small, Text: "Measured: by a test aboard or a log. Remembered: from how long ice has lasted. Reckoned: from the walls, as told or assumed. " +
 			"Told: somebody's word. Assumed: a usual value. A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
+	d.Add(t.oldUnits()...)
 	d.Add(layout.Heading{Level: 1, Text: "To be cleared first"})
 	d.Add(t.stops()...)
 	d.Add(layout.Para{Style: layout.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})

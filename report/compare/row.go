@@ -55,6 +55,7 @@ type Row struct {
 	// Options are the four, in the order of economics.Options.
 	Options [4]Option
 	Box     Box
+	Old     *OldUnit // nil where no dead or untried unit is told of
 	Stops   []Stop
 	// Unasked names what nobody told and would clear the stops that are
 	// Unanswered, in plain words.
@@ -166,7 +167,7 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 	row = Row{
 		File: e.File, Name: e.Boat.Name, Currency: e.Boat.Currency, System: e.Boat.Units,
 		Answer: r.Answer.Way(), Best: r.Answer.WayOf100, Sure: len(r.Answer.Ways) == 1, Works: works(r.Answer.Case),
-		Case: r.Answer.Case, Grade: r.Answer.Grade, NotTold: !described(&e.Boat), Box: boxOf(r),
+		Case: r.Answer.Case, Grade: r.Answer.Grade, NotTold: !described(&e.Boat), Box: boxOf(r), Old: oldUnitOf(r, pack.Book),
 	}
 	var sets []economics.Facts
 	for i := range r.Options {

@@ -57,7 +57,7 @@ func (v Voice) mend(p quantity.Range) string {
 		}
 		return "mend under " + worth
 	case economics.Replace:
-		if v.wantsUnit() {
+		if v.WantsUnit() {
 			return "replace"
 		}
 		return "take out"
@@ -65,14 +65,28 @@ func (v Voice) mend(p quantity.Range) string {
 	return "hold it against a new one"
 }
 
-// wantsUnit tells whether a unit is among the ways that lead.
-func (v Voice) wantsUnit() bool {
+// WantsUnit tells whether a unit is among the ways that lead.
+func (v Voice) WantsUnit() bool {
 	for _, id := range v.r.Answer.Ways {
 		if unit(id) {
 			return true
 		}
 	}
 	return false
+}
+
+// Mendable counts the causes, of how many, whose mending costs no more than it is
+// worth on this boat, even at its dearest.
+func (v Voice) Mendable() (n, of int) {
+	for _, a := range ailments {
+		if line, ok := v.book.Price(a.line); ok {
+			of++
+			if v.r.Mend(line.Price.Low, line.Price.High) == economics.Mend {
+				n++
+			}
+		}
+	}
+	return n, of
 }
 
 // AilingSteps is the half hour with a meter, in order.
@@ -107,7 +121,7 @@ func (v Voice) AilingWorth() string {
 	if v.r.HasRepair {
 		text = v.aboard()
 	}
-	if way := v.r.Answer.Way(); way != "" && !v.wantsUnit() {
+	if way := v.r.Answer.Way(); way != "" && !v.WantsUnit() {
 		text += fmt.Sprintf(" By the report %s %s the way for her: mend what is cheap, and take out what is not, which gives the room back.", In(way), is(way))
 	}
 	return text
