@@ -8,14 +8,6 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// suffixes name the unit at the end of a figure's name as data. Money, plain
-// numbers and words have none.
-var suffixes = map[Kind]string{
-	Volume: "l", Length: "mm", Run: "m", Dimensions: "mm", Opening: "mm", Mass: "kg", Temperature: "c", TemperatureDifference: "k",
-	Charge: "ah", Current: "a", Power: "w", Leak: "w_per_k", WireSize: "mm2", Latitude: "deg", PricePerMass: "per_kg",
-	Share: "share", Months: "by_month", MonthTemperatures: "c", MonthOverrides: "c", Years: "years", Hours: "hours",
-}
-
 // Datum gives the row's value as data: a dotted path whose last part ends in
 // the unit ("box.volume_l"), and a float64, a string, a bool, a slice or a map of
 // float64. The value is nil where there is none: not told, or not asked of such
@@ -29,7 +21,7 @@ func (r Row) Datum(b *economics.Boat) (path string, value any, ok bool) {
 	if path == "" {
 		path = r.Key
 		last := path[strings.LastIndex(path, ".")+1:]
-		if unit := suffixes[r.Kind]; unit != "" && !strings.Contains("_"+last+"_", "_"+unit+"_") {
+		if unit := written[r.Kind].data; unit != "" && !strings.Contains("_"+last+"_", "_"+unit+"_") {
 			path += "_" + unit
 		}
 	}

@@ -10,76 +10,66 @@ import (
 	"coldreckon/economics/quantity"
 )
 
+// written tells how a kind is written: the unit of a figure in US and in metric
+// units, which ends the name of one as data, and answers as owners may write
+// them, the US way before the metric where there are two.
+var written = map[Kind]struct {
+	us, metric string
+	data       string
+	answers    []string
+}{
+	YesNo:                 {answers: []string{"yes", "no"}},
+	YesNoUnknown:          {answers: []string{"yes", "no", "don't know"}},
+	Volume:                {"cu ft", "L", "l", []string{"3.2 cu ft", "90 L"}},
+	Length:                {"in", "mm", "mm", []string{"1 1/2 in", "38 mm"}},
+	Run:                   {"ft", "m", "m", []string{"13 ft", "4 m"}},
+	Dimensions:            {"in", "mm", "mm", []string{"18 x 22 x 16 in", "450 x 550 x 400 mm"}},
+	Opening:               {"in", "mm", "mm", []string{"16 x 12 in", "400 x 300 mm"}},
+	Mass:                  {"lb", "kg", "kg", []string{"10 lb", "4.5 kg"}},
+	Temperature:           {"°F", "°C", "c", []string{"40 F", "4 C"}},
+	TemperatureDifference: {"°F", "°C", "k", []string{"4 F", "2 C"}},
+	MonthTemperatures:     {"°F", "°C", "c", []string{"january 41 F, july 66 F", "january 5 C, july 19 C"}},
+	MonthOverrides:        {"°F", "°C", "c", []string{"july 79 F", "july 26 C"}},
+	WireSize:              {"AWG", "mm²", "mm2", []string{"10 AWG", "6 mm²"}},
+	PricePerMass:          {us: "/lb", metric: "/kg", data: "per_kg"},
+	Charge:                {"Ah", "Ah", "ah", []string{"100 Ah"}},
+	Current:               {"A", "A", "a", []string{"4.5 A"}},
+	Voltage:               {"V", "V", "", []string{"12 V"}},
+	Power:                 {"W", "W", "w", []string{"100 W"}},
+	Hours:                 {"h", "h", "hours", []string{"1.5 h"}},
+	Years:                 {"years", "years", "years", []string{"8 years"}},
+	Leak:                  {data: "w_per_k"},
+	Latitude:              {data: "deg", answers: []string{"44.1 N", "17 S"}},
+	Share:                 {data: "share", answers: []string{"30 %", "0.3"}},
+	Months:                {data: "by_month", answers: []string{"june 6, july 14", "weekends in summer", "live aboard"}},
+	Number:                {answers: []string{"3", "2+1"}},
+	Whole:                 {answers: []string{"3", "2+1"}},
+}
+
 // Spellings gives answers to the row as an owner may write them, the unit
 // system's own way first; none for free text and for choices, whose words are
 // the row's own. Set accepts each.
 func (r Row) Spellings(sys quantity.System, currency string) []string {
-	both := func(us, metric string) []string {
-		if sys == quantity.Metric {
-			return []string{metric, us}
-		}
-		return []string{us, metric}
-	}
+	kind := written[r.Kind]
+	such := slices.Clone(kind.answers)
 	switch r.Kind {
-	case YesNo:
-		return []string{"yes", "no"}
-	case YesNoUnknown:
-		return []string{"yes", "no", "don't know"}
-	case Volume:
-		return both("3.2 cu ft", "90 L")
-	case Length:
-		return both("1 1/2 in", "38 mm")
-	case Run:
-		return both("13 ft", "4 m")
-	case Dimensions:
-		return both("18 x 22 x 16 in", "450 x 550 x 400 mm")
-	case Opening:
-		return both("16 x 12 in", "400 x 300 mm")
-	case Mass:
-		return both("10 lb", "4.5 kg")
-	case Temperature:
-		return both("40 F", "4 C")
-	case TemperatureDifference:
-		return both("4 F", "2 C")
-	case WireSize:
-		return both("10 AWG", "6 mm²")
-	case Charge:
-		return []string{"100 Ah"}
-	case Current:
-		return []string{"4.5 A"}
-	case Voltage:
-		return []string{"12 V"}
-	case Power:
-		return []string{"100 W"}
-	case Latitude:
-		return []string{"44.1 N", "17 S"}
-	case Share:
-		return []string{"30 %", "0.3"}
-	case Hours:
-		return []string{"1.5 h"}
-	case Years:
-		return []string{"8 years"}
 	case Number, Whole:
 		if len(r.Words) > 0 {
-			return []string{"3 " + r.Words[0], "2+1"}
+			such[0] += " " + r.Words[0]
 		}
-		return []string{"3", "2+1"}
-	case MoneySpan:
-		return []string{quantity.FormatMoney(3, currency) + " to " + quantity.FormatMoney(6, currency), quantity.FormatMoney(4, currency)}
 	case Money:
-		return []string{quantity.FormatMoney(120, currency), "120"}
+		such = []string{quantity.FormatMoney(120, currency), "120"}
+	case MoneySpan:
+		such = []string{quantity.FormatMoney(3, currency) + " to " + quantity.FormatMoney(6, currency), quantity.FormatMoney(4, currency)}
 	case PricePerMass:
-		return append(both(currency+"0.50/lb", currency+"1.10/kg"), currency+"5 per 10 lb")
-	case Months:
-		return []string{"june 6, july 14", "weekends in summer", "live aboard"}
-	case MonthTemperatures:
-		return both("january 41 F, july 66 F", "january 5 C, july 19 C")
-	case MonthOverrides:
-		return both("july 79 F", "july 26 C")
+		such = []string{currency + "0.50/lb", currency + "1.10/kg", currency + "5 per 10 lb"}
 	case Records:
-		return []string{recordSpelling[r.Key]}
+		such = []string{recordSpelling[r.Key]}
 	}
-	return nil
+	if sys == quantity.Metric && kind.us != kind.metric {
+		such[0], such[1] = such[1], such[0]
+	}
+	return such
 }
 
 // recordSpelling has one record of each list, with the parts it must have.
@@ -116,71 +106,32 @@ type Blank struct {
 // Blanks gives the places that an answer to the row takes on paper, none when
 // ticking is enough. A figure in each, with its unit, is an answer.
 func (r Row) Blanks(sys quantity.System, currency string) []Blank {
-	pick := func(us, metric string) string {
-		if sys == quantity.Metric {
-			return metric
-		}
-		return us
+	unit := written[r.Kind].us
+	if sys == quantity.Metric {
+		unit = written[r.Kind].metric
 	}
-	named := func(unit string, names ...string) []Blank {
-		var blanks []Blank
-		for _, name := range names {
-			blanks = append(blanks, Blank{name, unit})
-		}
-		return blanks
-	}
-	one := func(unit string) []Blank { return []Blank{{"", unit}} }
+	names := []string{""}
 	switch r.Kind {
 	case Choice, YesNo, YesNoUnknown:
 		return nil
-	case Volume:
-		return one(pick("cu ft", "L"))
-	case Length:
-		return one(pick("in", "mm"))
-	case Run:
-		return one(pick("ft", "m"))
 	case Dimensions:
-		return named(pick("in", "mm"), "length", "width", "height")
+		names = []string{"length", "width", "height"}
 	case Opening:
-		return named(pick("in", "mm"), "length", "width")
-	case Mass:
-		return one(pick("lb", "kg"))
-	case Temperature, TemperatureDifference:
-		return one(pick("°F", "°C"))
-	case WireSize:
-		return one(pick("AWG", "mm²"))
-	case Charge:
-		return one("Ah")
-	case Current:
-		return one("A")
-	case Voltage:
-		return one("V")
-	case Power:
-		return one("W")
-	case Hours:
-		return one("h")
-	case Years:
-		return one("years")
+		names = []string{"length", "width"}
+	case Months, MonthTemperatures, MonthOverrides:
+		names = nil
+		for m := range 12 {
+			names = append(names, MonthName(m + 1)[:3])
+		}
 	case Number, Whole:
 		if len(r.Words) > 0 {
-			return one(r.Words[0])
+			unit = r.Words[0]
 		}
-	case Money, MoneySpan:
-		return one(currency)
-	case PricePerMass:
-		return one(currency + pick("/lb", "/kg"))
-	case Months, MonthTemperatures, MonthOverrides:
-		unit := pick("°F", "°C")
-		if r.Kind == Months {
-			unit = ""
-		}
-		var blanks []Blank
-		for m := range 12 {
-			blanks = append(blanks, Blank{MonthName(m + 1)[:3], unit})
-		}
-		return blanks
-	case Records:
-		var blanks []Blank
+	case Money, MoneySpan, PricePerMass:
+		unit = currency + unit
+	}
+	var blanks []Blank
+	if r.Kind == Records {
 		fields, required, _ := recordFields(r.Key, nil)
 		for _, f := range fields {
 			if !slices.Contains(required, f.Key) {
@@ -194,7 +145,10 @@ func (r Row) Blanks(sys quantity.System, currency string) []Blank {
 		}
 		return blanks
 	}
-	return one("")
+	for _, name := range names {
+		blanks = append(blanks, Blank{name, unit})
+	}
+	return blanks
 }
 
 // Parts gives the names of the parts of one record, those it must have first;
