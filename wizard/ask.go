@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
@@ -72,35 +73,19 @@ func (t *conversation) answer(row questions.Row, why string) (string, error) {
 
 // line gets the answer of a question that takes any text.
 func (t *conversation) line(row questions.Row, why string) (string, error) {
-	boat := t.File.Told()
-	standing := answered(&boat, row.Key)
 	filled := t.filled()
-	q := Question{Why: why, Text: t.place(row.Key) + t.wording(row), Help: row.Help, Enter: "if unsure: " + row.Print(&filled)}
-	if standing {
-		q.Enter = "keeps " + t.standing(row)
+	q := Question{Why: why, Text: t.place(row.Key) + t.wording(row), Help: row.Help, Enter: "if unsure: " + said(row, &filled)}
+	if row.Kind == questions.Months {
+		q.Text += " Such as: weekends in summer, or june 6, july 14."
 	}
-	if example := examples[row.Kind]; example != "" {
-		q.Text += " " + example
-	}
-	q.Check = func(text string) error {
-		if why != "" && strings.EqualFold(text, enoughWord) {
-			return nil
-		}
-		if sign := t.otherCurrency(row, text); sign != "" {
+	text, err := t.typed(row, q, func(text string) error {
+		if t.otherCurrency(row, text) != "" {
 			return nil
 		}
 		return t.refuse(row.Key, text)
-	}
-	text, err := t.Prompter.Line(t.ctx, q)
-	switch {
-	case err != nil:
+	})
+	if err != nil || text == "" {
 		return "", err
-	case why != "" && strings.EqualFold(text, enoughWord):
-		return "", errEnough
-	case text == "" && standing:
-		return "", nil
-	case text == "":
-		return unsureText(row), nil
 	}
 	if sign := t.otherCurrency(row, text); sign != "" {
 		if err := t.keep("currency", sign); err != nil {
@@ -112,6 +97,45 @@ func (t *conversation) line(row questions.Row, why string) (string, error) {
 		row, _ = questions.Find(key)
 	}
 	return t.lasting(row, text)
+}
+
+// typed puts a question to be answered in a line, of which accept says what is
+// wrong. It gives "" when the answer there is stays, and the word for not
+// knowing where there is none.
+func (t *conversation) typed(row questions.Row, q Question, accept func(text string) error) (string, error) {
+	boat := t.File.Told()
+	standing := answered(&boat, row.Key)
+	if standing {
+		q.Enter = "keeps " + t.standing(row)
+	}
+	hadEnough := func(text string) bool {
+		return (q.Why != "" || row.Key == worthKey) && strings.EqualFold(text, enoughWord)
+	}
+	q.Check = func(text string) error {
+		if hadEnough(text) || unknown(text) {
+			return nil
+		}
+		return accept(text)
+	}
+	text, err := t.Prompter.Line(t.ctx, q)
+	switch {
+	case err != nil:
+		return "", err
+	case hadEnough(text):
+		return "", errEnough
+	case text == "" && !standing:
+		return unsureText(row), nil
+	}
+	return text, nil
+}
+
+// said prints the value of a row, in the word that stands for it where one does.
+func said(row questions.Row, boat *economics.Boat) string {
+	value := fmt.Sprint(row.Field(boat).Get())
+	if i := slices.IndexFunc(row.Options, func(o questions.Option) bool { return o.Value == value }); i >= 0 {
+		return row.Options[i].Label
+	}
+	return row.Print(boat)
 }
 
 // signed finds the currency in an amount: €2.50, EUR 2.50 or 2,50 €.
@@ -136,11 +160,6 @@ func (t *conversation) otherCurrency(row questions.Row, text string) string {
 		return ""
 	}
 	return sign
-}
-
-// examples shows the form of answers that are not plain figures.
-var examples = map[questions.Kind]string{
-	questions.Months: "Such as: weekends in summer, or june 6, july 14.",
 }
 
 // refuse tells in a sentence why a text cannot answer a key, nil when it can.
@@ -219,7 +238,7 @@ func (t *conversation) pick(row questions.Row, why string, replies []reply) (str
 	}
 	unsure := reply{Choice{Label: dontKnow, Also: []string{"unknown", "not sure", "dk", "not known"}}, unsureText(row)}
 	if typical >= 0 && row.Kind == questions.Choice && enter < 0 {
-		unsure.Note = "I take " + now
+		unsure.Note = "I assume: " + now
 	}
 	if enter < 0 {
 		enter = len(replies)

@@ -21,7 +21,6 @@ func (t *conversation) askWorth(row questions.Row) (string, error) {
 		return "", err
 	}
 	boat := t.File.Told()
-	standing := answered(&boat, row.Key)
 	money := func(v float64) string { return quantity.FormatMoney(quantity.Money(v), r.Boat.Currency) }
 	q := Question{Text: t.wording(row) + " Count the dearer food it spares you.", Help: row.Help, Enter: "if you don't know: the answer stays a rule"}
 	if price := t.outlook(r).price; price > 0 && !math.IsInf(price, 1) {
@@ -29,27 +28,7 @@ func (t *conversation) askWorth(row questions.Row) (string, error) {
 		q.Text = fmt.Sprintf("A day with %s food would cost you about %s, for all of you. What would you pay for it, against a day on food that keeps? "+
 			"Count the dearer food it spares you. Would %s be right, or %s? A sum of your own or a range will do.", coldOrCool(&boat), money(handy(price)), money(low), money(high))
 	}
-	if standing {
-		q.Enter = "keeps " + t.standing(row)
-	}
-	q.Check = func(text string) error {
-		if strings.EqualFold(text, enoughWord) || unknown(text) {
-			return nil
-		}
-		return t.refuse(row.Key, text)
-	}
-	text, err := t.Prompter.Line(t.ctx, q)
-	switch {
-	case err != nil:
-		return "", err
-	case text == "" && standing:
-		return "", nil
-	case text == "" || unknown(text):
-		return unsureText(row), nil
-	case strings.EqualFold(text, enoughWord):
-		return "", errEnough
-	}
-	return text, nil
+	return t.typed(row, q, func(text string) error { return t.refuse(row.Key, text) })
 }
 
 // handy rounds an amount to one that people think in: 1, 1.5, 2, 3, 4, 5, 6 or

@@ -45,7 +45,7 @@ func (t *conversation) tellBox() error {
 		w := quantity.Watt(m.LeakW * float64(leak/r.Box.Leak))
 		return wholeMass(quantity.Kilogram(heat.MeltKgPerDay(w, heat.DrainCelsius)), r.Boat.Units)
 	}
-	t.Prompter.Say(fmt.Sprintf("On %s those walls alone melt about %s of ice.",
+	t.Prompter.Say(fmt.Sprintf("On %s the walls alone melt about %s of ice.",
 		aDay(m.Month), quantity.Span(melt(r.Box.LeakLow), melt(r.Box.LeakHigh))))
 	return nil
 }
@@ -78,7 +78,7 @@ func (t *conversation) tellPower() error {
 		t.Prompter.Say(fmt.Sprintf("A small unit wants %s on %s, from engine or shore.", need, aDay(m.Month)))
 		return nil
 	}
-	t.Prompter.Say(fmt.Sprintf("On %s your panel gives %s. A small unit wants %s, the rest about %s.",
+	t.Prompter.Say(fmt.Sprintf("On %s your panel gives %s. A small unit wants %s, all else about %s.",
 		aDay(m.Month), quantity.Span(charge(m.SolarWhPerDay*sun.Low), charge(m.SolarWhPerDay*sun.High)), need, charge(m.HouseWhPerDay)))
 	return nil
 }

@@ -75,17 +75,12 @@ func (t *conversation) place(key string) string {
 // pattern asks for a year's cruising in one sentence.
 func (t *conversation) pattern() error {
 	row, _ := questions.Find(questions.NightsKey)
-	boat, filled := t.File.Told(), t.filled()
 	q := Question{
 		Text:  t.place(patternStep) + "When do you sleep aboard, and how often do you shop? Such as: weekends in summer and all of August; we shop every third day.",
 		Enter: "if unsure: weekends in summer",
 		Help:  "Typical: weekends in summer and two weeks in July; we shop every 3 days. You may add the length of a trip (trips of 7 nights) and shore power (half the nights plugged in). Or give each month: june 6, july 14. The log book knows.",
 	}
-	standing := answered(&boat, row.Key)
-	if standing {
-		q.Enter = "keeps " + row.Print(&filled)
-	}
-	q.Check = func(text string) error {
+	text, err := t.typed(row, q, func(text string) error {
 		tellings := questions.Pattern(text)
 		if len(tellings) == 0 || tellings[0].Key != questions.NightsKey {
 			return refusal("Please say in which months, or how many nights a year.")
@@ -96,22 +91,16 @@ func (t *conversation) pattern() error {
 			}
 		}
 		return nil
-	}
-	text, err := t.Prompter.Line(t.ctx, q)
-	switch {
-	case err != nil:
+	})
+	if err != nil || text == "" {
 		return err
-	case text == "" && standing:
-		return nil
-	case text == "":
-		return t.keep(row.Key, dontKnow)
 	}
 	for _, told := range questions.Pattern(text) {
 		if err := t.keep(told.Key, told.Text); err != nil {
 			return err
 		}
 	}
-	boat = t.filled()
+	boat := t.filled()
 	if known(&boat, row.Key) {
 		said := "That is " + row.Print(&boat)
 		trip, _ := questions.Find(questions.TripKey)

@@ -17,35 +17,20 @@ const historyKey = "evidence.ice_history"
 // text of the record.
 func (t *conversation) history(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
-	standing := answered(&boat, row.Key)
 	example := "20 lb, a day and a half in July"
 	if boat.Units == quantity.Metric {
 		example = "10 kg, a day and a half in July"
 	}
 	q := Question{Why: why, Text: t.place(row.Key) + row.Ask + " Such as: " + example + ".", Help: row.Help, Enter: "if you don't remember"}
-	if standing {
-		q.Enter = "keeps " + t.standing(row)
-	}
-	q.Check = func(text string) error {
-		if why != "" && strings.EqualFold(text, enoughWord) || unknown(text) {
-			return nil
-		}
+	text, err := t.typed(row, q, func(text string) error {
 		record, missing := remembered(text, &boat)
 		if missing != "" {
 			return refusal("Please say " + missing + " too, such as: " + example + ".")
 		}
 		return t.refuse(row.Key, record)
-	}
-	text, err := t.Prompter.Line(t.ctx, q)
-	switch {
-	case err != nil:
-		return "", err
-	case why != "" && strings.EqualFold(text, enoughWord):
-		return "", errEnough
-	case text == "" && standing:
-		return "", nil
-	case text == "" || unknown(text):
-		return unsureText(row), nil
+	})
+	if err != nil || text == "" || unknown(text) {
+		return text, err
 	}
 	record, _ := remembered(text, &boat)
 	return record, nil

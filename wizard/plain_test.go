@@ -11,7 +11,7 @@ import (
 	"unicode/utf8"
 )
 
-var colours = []Choice{{Label: "red"}, {Label: "green", Also: []string{"verde"}}, {Label: "grey"}, {Label: "don't know", Note: "I take red"}}
+var colours = []Choice{{Label: "red"}, {Label: "green", Also: []string{"verde"}}, {Label: "grey"}, {Label: "don't know", Note: "I assume: red"}}
 
 func even(text string) error {
 	if len(text)%2 != 0 {
@@ -38,7 +38,7 @@ func TestPlain(t *testing.T) {
 		{"a word of a note is no answer", "take\nred\n", false, "red", nil, `"take" is none of the answers.`},
 		{"a slip", "gren\ngreen\n", false, "green", nil, "Did you mean green?"},
 		{"a number too far", "5\n\n", false, "don't know", nil, "none of the answers"},
-		{"nothing", "\n", false, "don't know", nil, "4. don't know - I take red (Enter)"},
+		{"nothing", "\n", false, "don't know", nil, "4. don't know - I assume: red (Enter)"},
 		{"apostrophes", "don’t know\n", false, "don't know", nil, ""},
 		{"help", "?\n2\n", false, "green", nil, "the help"},
 		{"back", "<\n", false, "", ErrBack, ""},

@@ -162,7 +162,7 @@ func TestStoryOnATerminal(t *testing.T) {
 // Enter takes what the letters mean best, wherever the highlight stood before.
 func TestListTakesTheBestMatch(t *testing.T) {
 	yesNo := []Choice{{Label: "yes", Also: []string{"y"}}, {Label: "no", Also: []string{"n"}}, {Label: dontKnow, Also: []string{"unknown", "not sure"}}}
-	states := []Choice{{Label: "dry"}, {Label: "damp"}, {Label: "wet"}, {Label: "soaked: water runs out"}, {Label: "no insulation there"}, {Label: dontKnow, Note: "I take damp"}}
+	states := []Choice{{Label: "dry"}, {Label: "damp"}, {Label: "wet"}, {Label: "soaked: water runs out"}, {Label: "no insulation there"}, {Label: dontKnow, Note: "I assume: damp"}}
 	volts := []Choice{{Label: "12 V"}, {Label: "24 V"}}
 	var many []Choice
 	for i := range 40 {

@@ -38,7 +38,7 @@ func ExampleFind() {
 	fmt.Println(row.Bounds(quantity.Metric, "EUR"))
 	fmt.Println(row.Spellings(quantity.Metric, "EUR"))
 	// Output:
-	// How large is the battery for lights and pumps, or the one that does all?
+	// How large is the battery for lights and pumps, or the only one?
 	// from 5 to 3000 Ah, or none, mostly 30 to 900 Ah
 	// [100 Ah]
 }

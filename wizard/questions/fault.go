@@ -33,6 +33,14 @@ type Input struct {
 	Line, Column int // from 1; 0 when not from a file
 }
 
+// fault is one of the input, at its place.
+func (in Input) fault(found, expected string) Fault {
+	return Fault{Line: in.Line, Column: in.Column, Found: found, Expected: expected}
+}
+
+// not is the fault of an input of the wrong shape.
+func (in Input) not(expected string) Fault { return in.fault(in.Shape.String(), expected) }
+
 // Shape tells which of an Input's parts holds the answer.
 type Shape int
 

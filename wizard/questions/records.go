@@ -43,7 +43,7 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 		most = economics.MostQuotations
 	}
 	if len(records) > most {
-		return nil, []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("%d records", len(records)), Expected: fmt.Sprintf("at most %d", most)}}
+		return nil, []Fault{in.fault(fmt.Sprintf("%d records", len(records)), fmt.Sprintf("at most %d", most))}
 	}
 	list := reflect.MakeSlice(reflect.TypeOf(r.zeroValue()), 0, len(records))
 	for i, pairs := range records {
@@ -79,14 +79,14 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 		}
 		switch {
 		case !found:
-			f := Fault{Line: p.Name.Line, Column: p.Name.Column, Found: "the unknown part " + quantity.Quoted(p.Name.Text), Expected: parts(fields)}
+			f := p.Name.fault("the unknown part "+quantity.Quoted(p.Name.Text), parts(fields))
 			if best := quantity.Nearest(name, known); best != "" {
 				f.Hint = "did you mean " + best + "?"
 			}
 			faults = append(faults, f)
 			continue
 		case seen[name]:
-			faults = append(faults, Fault{Line: p.Name.Line, Column: p.Name.Column, Found: name + " a second time", Expected: "each part once"})
+			faults = append(faults, p.Name.fault(name+" a second time", "each part once"))
 			continue
 		case p.Value.Shape != Scalar:
 			faults = append(faults, p.Value.not("one "+string(field.Kind)))
@@ -104,7 +104,7 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 	}
 	for _, name := range required {
 		if !seen[name] && len(faults) == 0 {
-			faults = append(faults, Fault{Line: place.Line, Column: place.Column, Found: "no " + name, Expected: "a record with " + strings.Join(required, ", ")})
+			faults = append(faults, place.fault("no "+name, "a record with "+strings.Join(required, ", ")))
 		}
 	}
 	if len(faults) > 0 {
@@ -115,9 +115,7 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 
 // sensible refuses a record whose parts contradict each other.
 func sensible(record any, place Input) []Fault {
-	fault := func(found, expected string) []Fault {
-		return []Fault{{Line: place.Line, Column: place.Column, Found: found, Expected: expected}}
-	}
+	fault := func(found, expected string) []Fault { return []Fault{place.fault(found, expected)} }
 	switch t := record.(type) {
 	case heat.IceTest:
 		switch {

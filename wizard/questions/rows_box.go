@@ -100,7 +100,7 @@ func boxRows() []Row {
 		},
 		{
 			Key: "box.state", Group: OfBox, Label: "State of the insulation", Kind: Choice,
-			Ask:     "Is that insulation dry?",
+			Ask:     "Is the insulation dry?",
 			Help:    "Typical: damp after twenty years. Drill a small hole from a locker and feel the dust; water that runs out, or frost-cold lockers round the box, mean wet or soaked.",
 			Options: states,
 			Field:   spread(func(f *economics.Face) Slot { return at(&f.State) }, "state"),

@@ -69,6 +69,16 @@ func worthSlot(m *economics.Money) Slot {
 	}
 }
 
+// What a unit is, in the rows of units considered and in quotations.
+var (
+	forms = []Option{{"built_in", "built into the ice box", "built in|fixed|installed"},
+		{"free_standing", "a free-standing 12 V chest", "free standing|portable|chest"}}
+	coolings = []Option{{"fins", "fins alone, without a fan", "still air|fin|fins in a locker"},
+		{"locker_fan", "a fan in its locker", "locker fan|air"}, {"fan", "a ducted fan", "ducted fan|duct"},
+		{"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}}
+	plates = []Option{{"thin", "a thin plate", "evaporator|aluminium"}, {"eutectic", "a plate that stores cold", "holding|holding plate|cold plate|storing"}}
+)
+
 // unitRows are the questions about one of the two units considered.
 func unitRows(name string) []Row {
 	larger := name == "larger"
@@ -94,10 +104,9 @@ func unitRows(name string) []Row {
 	return []Row{
 		{
 			Key: key("form"), Group: group, Label: "Form of " + noun, Kind: Choice, Detail: true,
-			Ask:  "Would " + noun + " be built into the box, or stand free as a 12 V chest?",
-			Help: "Typical: built in. A free-standing chest needs no fitting but a place on deck or berth, and brings its own walls.",
-			Options: []Option{{"built_in", "built into the ice box", "built in|fixed|installed"},
-				{"free_standing", "a free-standing 12 V chest", "free standing|portable|chest"}},
+			Ask:     "Would " + noun + " be built into the box, or stand free as a 12 V chest?",
+			Help:    "Typical: built in. A free-standing chest needs no fitting but a place on deck or berth, and brings its own walls.",
+			Options: forms,
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).Form) },
 			Default: always(economics.BuiltIn, "the ice box is there already"),
 		},
@@ -161,11 +170,9 @@ func unitRows(name string) []Row {
 		},
 		{
 			Key: key("cooled_by"), Group: group, Label: "How " + noun + " sheds its heat", Kind: Choice, Detail: true,
-			Ask:  "How would " + noun + " shed its heat?",
-			Help: "Typical: a fan in its locker. Fins without one are poorer. Sea water is best in the tropics but needs a fitting through the hull.",
-			Options: []Option{{"fins", "fins alone, without a fan", "still air|fin|fins in a locker"},
-				{"locker_fan", "a fan in its locker", "locker fan|air"}, {"fan", "a ducted fan", "ducted fan|duct"},
-				{"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}},
+			Ask:     "How would " + noun + " shed its heat?",
+			Help:    "Typical: a fan in its locker. Fins without one are poorer. Sea water is best in the tropics but needs a fitting through the hull.",
+			Options: coolings,
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).CooledBy) },
 			Default: always(cooled, cooledWhy),
 		},
@@ -173,7 +180,7 @@ func unitRows(name string) []Row {
 			Key: key("plate"), Group: group, Label: "Plate of " + noun, Kind: Choice, Detail: true,
 			Ask:     "Has " + noun + " a thin plate, or one that stores cold?",
 			Help:    "Typical: thin. A plate that stores cold is a thick sealed tank, for charging while the engine runs.",
-			Options: []Option{{"thin", "a thin plate", "evaporator|aluminium"}, {"eutectic", "a plate that stores cold", "holding|holding plate|cold plate|storing"}},
+			Options: plates,
 			Field:   func(b *economics.Boat) Slot { return at(&unit(b).Plate) },
 			Default: always(plate, plateWhy),
 		},

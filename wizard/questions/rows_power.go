@@ -18,7 +18,7 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.battery", Group: OfPower, Label: "House battery", Kind: Charge, Essential: true, None: "none",
-			Ask:    "How large is the battery for lights and pumps, or the one that does all?",
+			Ask:    "How large is the battery for lights and pumps, or the only one?",
 			Help:   "Typical: 100 Ah; the figure is on its label. Add up those wired side by side.",
 			Limits: Limits{5, 30, 900, 3000},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Power.Battery) },

@@ -41,17 +41,13 @@ func quotationFields(q *economics.Quotation) []Row {
 		}),
 		choice("fitted_by", "who fits it", at(&q.FittedBy), self, yard),
 		choice("class", "small or larger unit", at(&q.Class), Option{"small", "a small unit", ""}, Option{"larger", "a larger unit", "large"}),
-		choice("form", "form", at(&q.Form), Option{"built_in", "built into the ice box", "built in|fixed|installed"},
-			Option{"free_standing", "a free-standing 12 V chest", "free standing|portable|chest"}),
+		choice("form", "form", at(&q.Form), forms...),
 		part("rated_cooling", "cooling at -10 °C plate and 45 °C condenser, as printed", Power, Limits{5, 20, 400, 2000}, at(&q.Cooling)),
 		part("rated_amps", "average current, as printed", Current, Limits{0.05, 0.2, 6, 60}, at(&q.MeanAmps)),
 		part("rated_box", "largest box, as printed", Volume, Limits{10, 30, 500, 2000}, at(&q.BoxUpTo)),
 		part("running_amps", "current while it runs, as printed", Current, Limits{0.5, 1.5, 12, 60}, at(&q.RunningAmps)),
-		choice("cooled_by", "how it sheds its heat", at(&q.CooledBy), Option{"fins", "fins alone, without a fan", "still air|fin"},
-			Option{"locker_fan", "a fan in its locker", "locker fan|air"}, Option{"fan", "a ducted fan", "ducted fan|duct"},
-			Option{"seawater", "sea water, pumped or through a keel cooler", "sea water|water|keel|keel cooler"}),
-		choice("plate", "plate", at(&q.Plate), Option{"thin", "a thin plate", "evaporator|aluminium"},
-			Option{"eutectic", "a plate that stores cold", "holding|holding plate|cold plate|storing"}),
+		choice("cooled_by", "how it sheds its heat", at(&q.CooledBy), coolings...),
+		choice("plate", "plate", at(&q.Plate), plates...),
 		part("plate_size", "width and height of the plate", Opening, Limits{0.05, 0.1, 1.5, 3}, at(&q.PlateSize)),
 		part("chest_volume", "volume of a free-standing chest", Volume, Limits{5, 15, 120, 400}, at(&q.ChestVolume)),
 		choice("control", "how it is kept from running all day", at(&q.Control), Option{"thermostat", "a thermostat, one speed", "on off"},
@@ -86,7 +82,7 @@ func namedTwice(offers []economics.Quotation, places []Input) []Fault {
 	seen := map[string]bool{}
 	for i, q := range offers {
 		if seen[loose(q.Name)] {
-			return []Fault{{Line: places[i].Line, Column: places[i].Column, Found: "a second quotation named " + quantity.Quoted(q.Name), Expected: "a name of its own for each"}}
+			return []Fault{places[i].fault("a second quotation named "+quantity.Quoted(q.Name), "a name of its own for each")}
 		}
 		seen[loose(q.Name)] = true
 	}

@@ -95,11 +95,6 @@ func (r Row) read(in Input, o owner) (value any, guessed bool, faults []Fault) {
 	return value, guessed, nil
 }
 
-// not is the fault of an input of the wrong shape.
-func (in Input) not(expected string) Fault {
-	return Fault{Line: in.Line, Column: in.Column, Found: in.Shape.String(), Expected: expected}
-}
-
 // parse reads a scalar and holds it against the row's limits.
 func (r Row) parse(text string, o owner) (any, error) {
 	v, _, err := r.scan(text, o)

@@ -64,7 +64,7 @@ func (r Row) byMonth(in Input, one, list string, read func([]int, string) error)
 	}
 	if in.Shape == Listed {
 		if len(in.List) != 12 {
-			return []Fault{{Line: in.Line, Column: in.Column, Found: fmt.Sprintf("a list of %d", len(in.List)), Expected: "twelve " + list}}
+			return []Fault{in.fault(fmt.Sprintf("a list of %d", len(in.List)), "twelve "+list)}
 		}
 		for i, value := range in.List {
 			take([]int{i + 1}, value)
@@ -80,7 +80,7 @@ func (r Row) byMonth(in Input, one, list string, read func([]int, string) error)
 		}
 		for _, m := range months {
 			if seen[m] {
-				faults = append(faults, Fault{Line: p.Name.Line, Column: p.Name.Column, Found: MonthName(m) + " a second time", Expected: "each month once"})
+				faults = append(faults, p.Name.fault(MonthName(m)+" a second time", "each month once"))
 			}
 			seen[m] = true
 		}
@@ -100,7 +100,8 @@ func paired(in Input, expected string) ([]Pair, *Fault) {
 	for _, part := range betweenParts.Split(strings.TrimSpace(in.Text), -1) {
 		m := namedPart.FindStringSubmatch(part)
 		if m == nil {
-			return nil, &Fault{Line: in.Line, Column: in.Column, Found: quantity.Quoted(part), Expected: expected}
+			f := in.fault(quantity.Quoted(part), expected)
+			return nil, &f
 		}
 		name, value := in, in
 		name.Text, value.Text = m[1], m[2]
@@ -141,7 +142,7 @@ func (r Row) readTemperatures(in Input, o owner) (any, []Fault) {
 		return overrides, nil
 	}
 	if len(given) < 2 {
-		return nil, []Fault{{Line: in.Line, Column: in.Column, Found: "one month", Expected: "at least the coldest and the warmest month"}}
+		return nil, []Fault{in.fault("one month", "at least the coldest and the warmest month")}
 	}
 	var year [12]quantity.Celsius
 	for i, t := range eased(given) {
