@@ -1,6 +1,7 @@
 package economics
 
 import (
+	"fmt"
 	"maps"
 	"math"
 
@@ -141,6 +142,17 @@ func (q *Quotation) unit(b *Boat, book *Book) Unit {
 		u.RatedCooling = quantity.Watt(plate.Meaning().Cooling.Typical)
 	}
 	return u
+}
+
+// WithOffer gives the boat with the quotation of a name standing for the unit of
+// its class, which it returns. A name that no quotation has is an error.
+func (b Boat) WithOffer(name string, book *Book) (Boat, OptionID, error) {
+	for i := range b.Quotations {
+		if q := &b.Quotations[i]; q.Name == name {
+			return b.offered(q, book), q.Option(&b), nil
+		}
+	}
+	return b, "", fmt.Errorf("found %q, expected small, larger or the name of a quotation", name)
 }
 
 // offered gives the boat with a quotation standing for the unit of its class.

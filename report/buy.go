@@ -66,11 +66,14 @@ func (a author) named() string {
 // amount prints money for a column of its own.
 func (a author) amount(x float64) string { return a.v.Money(x) }
 
-// priceRange gives the low and high price of a line: the price book's, or that of
-// what the owner told of the unit.
+// priceRange gives the low and high price of a line: the price book's, that of
+// what the owner told of the unit, or the one sum of a quotation.
 func (a author) priceRange(l economics.CostLine) (low, high float64) {
 	if book, ok := a.Pack.Book.Price(l.ID); ok && book.Price.Typical > 0 {
 		return l.First * book.Price.Low / book.Price.Typical, l.First * book.Price.High / book.Price.Typical
+	}
+	if q, ok := a.r.Boat.Offered[a.o.ID]; ok && (l.ID == "unit" || l.ID == "fitting" && q.FittingQuoted) {
+		return l.First, l.First // a quoted sum is firm
 	}
 	name := map[string]string{"unit": "unit_price", "fitting": "fitting"}[l.ID]
 	for _, in := range a.r.Futures.Inputs {
@@ -86,6 +89,9 @@ func (a author) ask(l economics.CostLine) (what, ask string) {
 	b, sys := a.r.Boat, a.r.Boat.Units
 	switch l.ID {
 	case "unit":
+		if q, ok := a.r.Boat.Offered[a.o.ID]; ok {
+			return "Unit", "As quoted, " + q.Name + ": " + a.askUnit()
+		}
 		return "Unit", a.askUnit()
 	case "fitting":
 		if b.Money.FittedBy == economics.Yard {

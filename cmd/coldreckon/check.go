@@ -41,9 +41,6 @@ shut with yes says that the lid stayed shut.`,
 			if err := to.settle(out, args...); err != nil {
 				return err
 			}
-			if unit != string(economics.SmallUnit) && unit != string(economics.LargerUnit) {
-				return misuse("", "--unit: found %q, expected small or larger", unit)
-			}
 			if err := once("-", args...); err != nil {
 				return err
 			}
@@ -55,6 +52,12 @@ shut with yes says that the lid stayed shut.`,
 			if err != nil {
 				return err
 			}
+			id := economics.OptionID(unit)
+			if id != economics.SmallUnit && id != economics.LargerUnit {
+				if boat, id, err = boat.WithOffer(unit, &pack.Book); err != nil {
+					return misuse("", "--unit: %v", err)
+				}
+			}
 			log, err := out.log(args[1], water, boat.Units)
 			if err != nil {
 				return err
@@ -63,7 +66,7 @@ shut with yes says that the lid stayed shut.`,
 			if err != nil {
 				return err
 			}
-			found, err := economics.CheckLog(boat, ground, economics.OptionID(unit), log)
+			found, err := economics.CheckLog(boat, ground, id, log)
 			if err != nil {
 				return misuse("'coldreckon check --help' tells what a log needs.", "%s: %v", args[1], err)
 			}
@@ -76,7 +79,7 @@ shut with yes says that the lid stayed shut.`,
 			return nil, cobra.ShellCompDirectiveNoFileComp
 		},
 	}
-	cmd.Flags().StringVar(&unit, "unit", "small", "which unit of the answers it is: small or `larger`")
+	cmd.Flags().StringVar(&unit, "unit", "small", "which unit of the answers it is: small, larger or the `NAME` of a quotation")
 	cmd.Flags().StringVar(&water, "water", "", "`WEIGHT` of jugs of water that stood in the box all the while")
 	to.addFlags(cmd, "text", "pdf", "md", "html")
 	return cmd

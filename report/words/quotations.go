@@ -11,8 +11,9 @@ import (
 )
 
 // What counts as the same between two quotations: cooling, use and first cost as
-// shares, and futures of 100. Engineering judgement, from memory.
-const sameCooling, sameUse, sameCost, sameWorks = 0.2, 0.1, 0.03, 5
+// shares, the temperature held in K, and futures of 100. Engineering judgement,
+// from memory.
+const sameCooling, sameUse, sameCost, sameHeldK, sameWorks = 0.2, 0.1, 0.03, 0.5, 5
 
 // Differ says in a sentence what sets a quotation apart from the one that it is
 // held against.
@@ -28,19 +29,33 @@ func (v Voice) Differ(base, other *economics.QuotationFigures) string {
 	default:
 		parts = append(parts, name+" has the smaller compressor")
 	}
-	chest := other.Quotation.Form == economics.FreeStanding
+	switch a, b := base.Quotation.Age, other.Quotation.Age; {
+	case b > a:
+		parts = append(parts, fmt.Sprintf("%s is %s old already", name, Plural(float64(b), "year")))
+	case a > b && b == 0:
+		parts = append(parts, name+" is new")
+	case a > b:
+		parts = append(parts, fmt.Sprintf("%s is %s younger", name, Plural(float64(a-b), "year")))
+	}
 	where := "in your box"
-	if chest || base.Quotation.Form == economics.FreeStanding {
+	if base.Quotation.Form == economics.FreeStanding || other.Quotation.Form == economics.FreeStanding {
 		where = "each in its own box"
 	}
-	switch a, b := base.AsShe.AhPerDay, other.AsShe.AhPerDay; {
-	case !apart(a, b, sameUse):
-		parts = append(parts, where+" they use the same")
-	case b > a:
-		parts = append(parts, fmt.Sprintf("%s %s uses %.0f %% more", where, name, 100*(b/a-1)))
-	default:
-		parts = append(parts, fmt.Sprintf("%s %s uses %.0f %% less", where, name, 100*(1-b/a)))
+	a, b := base.AsShe, other.AsShe
+	holds, they := fmt.Sprintf("both hold %s and %s", v.degrees(b.HeldC), name), ""
+	if math.Abs(a.HeldC-b.HeldC) > sameHeldK {
+		holds = fmt.Sprintf("%s holds %s, not %s, and", name, v.degrees(b.HeldC), v.degrees(a.HeldC))
+		they = "uses as much"
 	}
+	switch {
+	case apart(a.AhPerDay, b.AhPerDay, sameUse) && b.AhPerDay > a.AhPerDay:
+		they = fmt.Sprintf("uses %.0f %% more", 100*(b.AhPerDay/a.AhPerDay-1))
+	case apart(a.AhPerDay, b.AhPerDay, sameUse):
+		they = fmt.Sprintf("uses %.0f %% less", 100*(1-b.AhPerDay/a.AhPerDay))
+	case they == "":
+		holds, they = fmt.Sprintf("both hold %s", v.degrees(b.HeldC)), "and use the same"
+	}
+	parts = append(parts, fmt.Sprintf("%s %s %s", where, holds, they))
 	works := other.Figures.WorksOf100 - base.Figures.WorksOf100
 	switch {
 	case works > sameWorks:
@@ -62,7 +77,11 @@ func (v Voice) Differ(base, other *economics.QuotationFigures) string {
 		}
 		parts = append(parts, text)
 	default:
-		parts = append(parts, fmt.Sprintf("with its work %s costs %s less at first", name, v.Money(-first)))
+		text := fmt.Sprintf("with its work %s costs %s less at first", name, v.Money(-first))
+		if less := extra(&other.Quotation, &base.Quotation); less != "" {
+			text += ", without " + less
+		}
+		parts = append(parts, text)
 	}
 	return Capital(strings.Join(parts, "; ")) + "."
 }
