@@ -126,12 +126,31 @@ func splice(lines []string, first, end int, put ...string) []string {
 	return append(append(out, put...), lines[end:]...)
 }
 
+// unfolded gives the file with the group in braces that a key belongs to, if
+// there is one, written out in lines.
+func (f *File) unfolded(key string) *File {
+	inBraces := func(n *yaml.Node) bool { return n != nil && n.Style&yaml.FlowStyle != 0 }
+	lines := f.lines()
+	if inBraces(f.root) {
+		lines = append(comments(f.root, 0), render(inputOf(f.root), 0)...)
+	} else {
+		list := f.entries(lines)
+		i := slices.IndexFunc(list, func(e entry) bool { return strings.HasPrefix(key, e.path+".") && inBraces(e.value) })
+		if i < 0 {
+			return f
+		}
+		e := list[i]
+		indent := e.name.Column - 1
+		block := append(comments(e.value, indent), named(e.name.Value, inputOf(e.value), indent)...)
+		lines = splice(lines, e.first, e.end, block...)
+	}
+	text := joined(lines)
+	return &File{name: f.name, text: text, root: strict.Read(f.name, []byte(text)).Root}
+}
+
 // with gives the text with one answer put in.
 func (f *File) with(key string, in questions.Input) string {
-	if f.root != nil && f.root.Style&yaml.FlowStyle != 0 {
-		// Everything stands in one pair of braces: write it out in lines.
-		return joined(append(comments(f.root, 0), render(put(inputOf(f.root), key, in), 0)...))
-	}
+	f = f.unfolded(key)
 	lines := f.lines()
 	if f.root == nil && strings.TrimSpace(f.text) == "" {
 		lines = nil
@@ -145,10 +164,6 @@ func (f *File) with(key string, in questions.Input) string {
 			block := named(e.name.Value, in, indent)
 			block[0] = withComment(block[0], lineComment(e))
 			block = append(inner(e, indent), block...)
-			return joined(splice(lines, e.first, e.end, block...))
-		case strings.HasPrefix(key, e.path+".") && e.value.Style&yaml.FlowStyle != 0:
-			within := put(inputOf(e.value), strings.TrimPrefix(key, e.path+"."), in)
-			block := append(comments(e.value, indent), named(e.name.Value, within, indent)...)
 			return joined(splice(lines, e.first, e.end, block...))
 		case strings.HasPrefix(key, e.path+"."):
 			parent = &list[i]
@@ -176,11 +191,13 @@ func (f *File) with(key string, in questions.Input) string {
 		first = at
 	}
 	head, tail, nested := strings.Cut(rest, ".")
-	value := in
 	if nested {
-		value = put(questions.Input{Shape: questions.Paired}, tail, in)
+		groups := strings.Split(tail, ".")
+		for _, name := range slices.Backward(groups) {
+			in = questions.Input{Shape: questions.Paired, Pairs: []questions.Pair{{Name: questions.Word(name), Value: in}}}
+		}
 	}
-	block := named(head, value, indent)
+	block := named(head, in, indent)
 	note(block, key)
 	if path == "" {
 		block = append(heading(key), block...)
@@ -246,24 +263,12 @@ func rank(path string) int {
 // without gives the text with one answer taken out, and with it every group
 // that it leaves empty.
 func (f *File) without(key string) string {
-	if f.root.Style&yaml.FlowStyle != 0 {
-		left := cut(inputOf(f.root), key)
-		return joined(append(comments(f.root, 0), render(left, 0)...))
-	}
+	f = f.unfolded(key)
 	lines := f.lines()
 	list := f.entries(lines)
 	victim := -1
 	for i, e := range list {
-		inside := strings.HasPrefix(key, e.path+".")
-		switch {
-		case inside && e.value.Style&yaml.FlowStyle != 0:
-			left := cut(inputOf(e.value), strings.TrimPrefix(key, e.path+"."))
-			if len(left.Pairs) > 0 {
-				indent := e.name.Column - 1
-				return joined(splice(lines, e.first, e.end, append(comments(e.value, indent), named(e.name.Value, left, indent)...)...))
-			}
-			victim = later(list, victim, i)
-		case inside || e.path == key:
+		if e.path == key || strings.HasPrefix(key, e.path+".") {
 			victim = later(list, victim, i)
 		}
 	}
@@ -277,48 +282,6 @@ func later(list []entry, outer, inner int) int {
 		return outer
 	}
 	return inner
-}
-
-// put sets a dotted path within nested pairs.
-func put(in questions.Input, path string, value questions.Input) questions.Input {
-	head, tail, nested := strings.Cut(path, ".")
-	pairs := append([]questions.Pair{}, in.Pairs...)
-	in.Shape = questions.Paired
-	for i, p := range pairs {
-		if p.Name.Text != head {
-			continue
-		}
-		if nested {
-			value = put(p.Value, tail, value)
-		}
-		pairs[i].Value = value
-		in.Pairs = pairs
-		return in
-	}
-	if nested {
-		value = put(questions.Input{Shape: questions.Paired}, tail, value)
-	}
-	in.Pairs = append(pairs, questions.Pair{Name: questions.Word(head), Value: value})
-	return in
-}
-
-// cut removes a dotted path from nested pairs, with the groups left empty.
-func cut(in questions.Input, path string) questions.Input {
-	head, tail, nested := strings.Cut(path, ".")
-	var pairs []questions.Pair
-	for _, p := range in.Pairs {
-		if p.Name.Text == head {
-			if !nested {
-				continue
-			}
-			if p.Value = cut(p.Value, tail); len(p.Value.Pairs) == 0 {
-				continue
-			}
-		}
-		pairs = append(pairs, p)
-	}
-	in.Pairs = pairs
-	return in
 }
 
 // inputOf turns a sound node into an input.

@@ -24,7 +24,7 @@ func TestSetRewritesOneAnswer(t *testing.T) {
 		{"box.state", "wet", strings.Replace(before, "2 in\n", "2 in\n  state: wet # dry, damp, wet, soaked, missing\n", 1)},
 		{"box.inside", "18 x 22 x 16 in", strings.Replace(before, "box:\n", "box:\n  inside: 18 x 22 x 16 in # Ice box, inside measures\n", 1)},
 		{"box.faces.top.foam", "none", strings.Replace(before, "2 in\n", "2 in\n  faces:\n    top:\n      foam: none # Foam, top\n", 1)},
-		{"food.medicine", "no", strings.Replace(before, "food: {target: 4 C} # cold", "# cold\nfood:\n  target: 4 C\n  medicine: no", 1)},
+		{"food.medicine", "no", strings.Replace(before, "food: {target: 4 C} # cold", "# cold\nfood:\n  target: 4 C\n  medicine: no # Medicine to be kept cold", 1)},
 		{"ice.price", "0.50 /lb", before + "\n# Buying ice\nice:\n  price: 0.50 /lb # Price of ice\n"},
 		{"boat.name", "Sea: foam #2", strings.Replace(before, "units: us\n", "units: us\n\n# The boat\nboat:\n  name: \"Sea: foam #2\" # Name\n", 1)},
 		{"boat.name", "null", strings.Replace(before, "units: us\n", "units: us\n\n# The boat\nboat:\n  name: \"null\" # Name\n", 1)},
@@ -98,7 +98,7 @@ func TestFileInBraces(t *testing.T) {
 	if err := f.Set("box.foam", "25 mm"); err != nil {
 		t.Fatal(err)
 	}
-	if got, want := written(t, f), "# mine\nunits: metric\nbox:\n  volume: 90 L\n  foam: 25 mm\n"; got != want {
+	if got, want := written(t, f), "# mine\nunits: metric\nbox:\n  volume: 90 L\n  foam: 25 mm # Foam in the walls\n"; got != want {
 		t.Errorf("writes\n%s\nwant\n%s", got, want)
 	}
 }
