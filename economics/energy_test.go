@@ -17,9 +17,9 @@ func unitYear(t *testing.T, b Boat) aYear {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var air air
+	var air weatherYears
 	var idle idle
-	air.breathe(&b, &w, &Typical, stream{1, 0}, typicalYears)
+	air.fill(&b, &w, &Typical, stream{1, 0}, typicalYears)
 	return p.live(&Typical, &air, &idle, nil)
 }
 

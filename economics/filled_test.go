@@ -103,8 +103,8 @@ func TestByDayOnly(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			var air air
-			air.breathe(&b, &w, &Typical, stream{p.seed, 0}, 3)
+			var air weatherYears
+			air.fill(&b, &w, &Typical, stream{p.seed, 0}, 3)
 			ideas[i] = q.live(&Typical, &air, &idle{}, nil)
 		}
 		for _, by := range ideas[1:] {

@@ -54,7 +54,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)
 	}
 	err = share(len(futures), func() func(int) error {
-		var air air
+		var air weatherYears
 		var idle idle
 		desks := make([]*desk, len(ps))
 		for i, p := range ps {
@@ -62,7 +62,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 		}
 		return func(k int) error {
 			f := &futures[k]
-			air.breathe(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, ps[0].world.yearsAFuture)
+			air.fill(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, ps[0].world.yearsAFuture)
 			idle.empty()
 			bare := bareBox.bareDays(f, &air)
 			for i, d := range desks {
@@ -84,7 +84,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 }
 
 // trial puts the desk's proposal to one future, whose air and idle boat are given.
-func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
+func (d *desk) trial(f *Future, a *weatherYears, idle *idle) (Trial, error) {
 	o, err := d.outcome(f, d.p.live(f, a, idle, nil))
 	if err != nil {
 		return Trial{}, err
@@ -96,7 +96,7 @@ func (d *desk) trial(f *Future, a *air, idle *idle) (Trial, error) {
 }
 
 // bareDays gives the days a year that the box as told keeps with nothing in it.
-func (p *proposal) bareDays(f *Future, a *air) float64 {
+func (p *proposal) bareDays(f *Future, a *weatherYears) float64 {
 	s := p.setup(f)
 	mayBeCold := s.LimitC >= stowedC
 	for year := range a.years {
@@ -120,14 +120,14 @@ func (p *proposal) bareDays(f *Future, a *air) float64 {
 // without cooling, for use again and again.
 type trialGround struct {
 	futures []Future
-	airs    []air
+	airs    []weatherYears
 	idles   []idle
 }
 
 func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGround {
-	g := &trialGround{futures: futures, airs: make([]air, len(futures)), idles: make([]idle, len(futures))}
+	g := &trialGround{futures: futures, airs: make([]weatherYears, len(futures)), idles: make([]idle, len(futures))}
 	for k := range futures {
-		g.airs[k].breathe(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
+		g.airs[k].fill(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
 	}
 	return g
 }

@@ -48,10 +48,10 @@ func TestFuturesAreIndependent(t *testing.T) {
 		}
 	}
 
-	var air air
+	var air weatherYears
 	var idle idle
 	for k := count - 1; k >= 0; k-- {
-		air.breathe(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
+		air.fill(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
 		idle.empty()
 		bare := ps[0].bareDays(&futures[k], &air)
 		for i := len(ps) - 1; i >= 0; i-- {
@@ -76,8 +76,8 @@ func TestFuturesBillWhatTheyMove(t *testing.T) {
 		t.Fatal(err)
 	}
 	w := newWorld(&b, ground)
-	var air air
-	air.breathe(&b, &w, &Typical, stream{1, 0}, 1)
+	var air weatherYears
+	air.fill(&b, &w, &Typical, stream{1, 0}, 1)
 	for _, row := range []struct {
 		name   string
 		change func(*Future)

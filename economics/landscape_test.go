@@ -312,8 +312,8 @@ func TestIcedBoxInHotWeather(t *testing.T) {
 // foodC gives the food's temperature in every hour that counts, on ice over
 // some years at typical inputs.
 func (p *proposal) foodC(years int) (food []float64) {
-	var air air
-	air.breathe(p.boat, p.world, &Typical, stream{1, 0}, years)
+	var air weatherYears
+	air.fill(p.boat, p.world, &Typical, stream{1, 0}, years)
 	s := p.setup(&Typical)
 	plan := s.IcePlan(p.icing(&Typical))
 	for year := range air.years {

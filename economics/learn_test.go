@@ -46,8 +46,8 @@ func keptAboard(t *testing.T, b Boat, leak, use float64, seed uint64, temperatur
 	}
 	truth := Typical
 	truth.Use, truth.Drinks = use, use
-	var air air
-	air.breathe(&b, &w, &truth, stream{seed, 1}, 1)
+	var air weatherYears
+	air.fill(&b, &w, &truth, stream{seed, 1}, 1)
 	s := p.setup(&truth)
 	var trace season.Trace
 	var tally season.Tally

@@ -66,18 +66,18 @@ const typicalYears = 20
 // stream names a run of weather: the years first, first + 1, ... of a seed.
 type stream struct{ seed, first uint64 }
 
-// air is years of weather as the boat meets them in a future: the same for
+// weatherYears is years of weather as the boat meets them in a future: the same for
 // every option, since it depends on stream and future alone. It is kept from
 // use to use so that a thousand futures allocate no more than one.
-type air struct {
+type weatherYears struct {
 	years   []season.Air
 	weather season.Weather
 	random  rand.PCG
 	selling rand.PCG
 }
 
-// breathe fills the air.
-func (a *air) breathe(b *Boat, w *world, f *Future, from stream, years int) {
+// fill draws the years anew.
+func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int) {
 	if len(a.years) < years {
 		a.years = make([]season.Air, years)
 	}
@@ -88,14 +88,14 @@ func (a *air) breathe(b *Boat, w *world, f *Future, from stream, years int) {
 		a.random.Seed(from.seed, from.first+uint64(year))
 		a.selling.Seed(^from.seed, from.first+uint64(year))
 		w.plan.Draw(&a.weather, w.sky, draw, stops, 1)
-		w.plan.Breathe(&a.years[year], &a.weather, &w.months, b.Box.CabinOffset+quantity.Kelvin(f.CabinK), panel, b.Power.EngineHoursPerDay)
+		w.plan.FillAir(&a.years[year], &a.weather, &w.months, b.Box.CabinOffset+quantity.Kelvin(f.CabinK), panel, b.Power.EngineHoursPerDay)
 	}
 }
 
 // live puts the proposal through years of air. idle keeps what the boat's
 // electricity does without cooling, for the fit-outs met so far in this air.
 // w sees it, unless it is nil.
-func (p *proposal) live(f *Future, a *air, idle *idle, w *witness) aYear {
+func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *witness) aYear {
 	s := p.setup(f)
 	var tally season.Tally
 	var ice season.IcePlan
@@ -129,7 +129,7 @@ type idle struct {
 
 func (m *idle) empty() { m.added, m.tally = m.added[:0], m.tally[:0] }
 
-func (m *idle) of(p *proposal, s *season.Setup, a *air) *season.Tally {
+func (m *idle) of(p *proposal, s *season.Setup, a *weatherYears) *season.Tally {
 	added := FitOut{PanelWp: p.fit.PanelWp, Battery: p.fit.Battery}
 	for i := range m.added {
 		if m.added[i] == added {

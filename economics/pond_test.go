@@ -223,11 +223,11 @@ func (p *pond) used(b Boat, id OptionID, fit FitOut) (monthly []float64, yearWh 
 			monthly = append(monthly, float64(s.Duty(m, r, s.TargetC).DayWh()))
 		}
 	}
-	var air air
+	var air weatherYears
 	var idle idle
 	for k := range 4 {
 		f := Typical
-		air.breathe(&b, &w, &f, stream{p.seed, uint64(k) << 8}, 5)
+		air.fill(&b, &w, &f, stream{p.seed, uint64(k) << 8}, 5)
 		idle.empty()
 		yearWh += q.live(&f, &air, &idle, nil).unitWh / 4
 	}

@@ -38,9 +38,9 @@ func typically(b Boat) (*Reckoning, error) {
 	if r.Box, err = boxEvidence(&b, &w); err != nil {
 		return nil, err
 	}
-	var air air
+	var air weatherYears
 	var idle idle
-	air.breathe(&b, &w, &Typical, stream{1, 0}, typicalYears)
+	air.fill(&b, &w, &Typical, stream{1, 0}, typicalYears)
 	told := make([]*proposal, 4)
 	for i, id := range Options {
 		o := &r.Options[i]

@@ -270,7 +270,7 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 
 // live puts the option as told and fitted through the typical years, which are
 // the same where no work is done.
-func (o *OptionFigures) live(told, fitted *proposal, a *air, idle *idle) (err error) {
+func (o *OptionFigures) live(told, fitted *proposal, a *weatherYears, idle *idle) (err error) {
 	var w witness
 	years := fitted.live(&Typical, a, idle, &w)
 	o.Fortnight, o.FittedMonths = w.fortnight(fitted), years.months

@@ -32,12 +32,12 @@ type hourAir struct {
 	motoring bool    // for any part of the hour
 }
 
-// Breathe works out the air of every hour of the plan, from the weather w that
+// FillAir works out the air of every hour of the plan, from the weather w that
 // Draw made for it. The cabin is warmer than outdoor air by the offset; the
 // engine runs engineHours a day, 0 or more, from 9 h. The panel counts by its
 // yield per watt, so that one air serves panels of any size. It allocates only
 // when the air is too small.
-func (p *Plan) Breathe(air *Air, w *Weather, months *[12]Month, offset quantity.Kelvin, panel energy.Chain, engineHours float64) {
+func (p *Plan) FillAir(air *Air, w *Weather, months *[12]Month, offset quantity.Kelvin, panel energy.Chain, engineHours float64) {
 	n := 24 * len(p.Nights)
 	if cap(air.hours) < n {
 		air.hours = make([]hourAir, n)

@@ -151,7 +151,7 @@ func TestSeasonAllocatesNothingByTheHour(t *testing.T) {
 		allocs := testing.AllocsPerRun(5, func() {
 			tally = season.Tally{}
 			b.setup.Plan.Draw(b.weather, b.sky, rng, rng, 1)
-			b.breathe()
+			b.fillAir()
 			b.setup.Unit(&b.air, thin, &tally, nil)
 			b.setup.Unit(&b.air, plate, &tally, nil)
 			b.setup.Ice(&b.air, &bought, &tally, nil)

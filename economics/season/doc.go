@@ -14,7 +14,7 @@
 //	ice       mass melted · heat to melt = heat taken out
 //	battery   its rise = charge efficiency · surplus, or - shortfall
 //
-// To use it: NewPlan lays out the nights, Plan.Draw their weather, Plan.Breathe
+// To use it: NewPlan lays out the nights, Plan.Draw their weather, Plan.FillAir
 // the air of their hours; a Setup with that plan then runs Unit, Ice or Stores
 // as often as there are proposals to try.
 //

@@ -34,7 +34,7 @@ func ExampleSetup_Unit() {
 	var weather season.Weather
 	plan.Draw(&weather, sky, rand.New(rand.NewPCG(1, 2)), rand.New(rand.NewPCG(3, 4)), 1)
 	var air season.Air
-	plan.Breathe(&air, &weather, &months, setup.CabinOffset, panel, setup.Power.EngineHours)
+	plan.FillAir(&air, &weather, &months, setup.CabinOffset, panel, setup.Power.EngineHours)
 	var tally season.Tally
 	setup.Unit(&air, unit, &tally, nil)
 	fmt.Printf("%d nights in %d trips, cold on %.0f %% of days, %.0f Wh a day\n", tally.Nights, len(plan.Trips), 100*tally.ColdShare(), tally.UnitWh/float64(tally.Nights))

@@ -23,7 +23,7 @@ func (s *Setup) IceLasts(month int, ice Icing, kg, leftShare, mostHours float64)
 	days := int(nights)
 	w := Weather{SunKWh: make([]float64, days+1), AirK: make([]float64, days+1), Stops: make([]float64, days)}
 	var air Air
-	alone.Plan.Breathe(&air, &w, s.Months, s.CabinOffset, energy.Chain{}, s.Power.EngineHours)
+	alone.Plan.FillAir(&air, &w, s.Months, s.CabinOffset, energy.Chain{}, s.Power.EngineHours)
 
 	// All of the load is wanted and fits, and no later stop sells any.
 	if ice.HomeKg > 0 {

@@ -22,7 +22,7 @@ func TestIceLasts(t *testing.T) {
 	for i := range b.weather.Stops {
 		b.weather.Stops[i] = 1
 	}
-	b.breathe()
+	b.fillAir()
 	for _, kg := range []float64{6, 13, 24} {
 		for _, from := range []season.Icing{cubes(), block()} {
 			for _, precooled := range []bool{false, true} {

@@ -28,7 +28,7 @@ func TestMeanDay(t *testing.T) {
 			for day := range b.weather.SunKWh {
 				b.weather.SunKWh[day], b.weather.AirK[day] = b.setup.Months[6].SunKWh, 0
 			}
-			b.breathe()
+			b.fillAir()
 			unit := unitOf(cooledBy, energy.Thin, season.StartWarm)
 			_, rows := b.runUnit(unit)
 			var days, gainWh, sunWh, unitWh, cabin float64

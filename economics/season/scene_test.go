@@ -75,14 +75,14 @@ func (c scene) at(g climate.Ground) *aboard {
 	}
 	b.setup.LimitC, b.setup.CoolLimitC = season.Limits(quantity.Celsius(c.targetC), c.onlyCool)
 	plan.Draw(b.weather, b.sky, rand.New(rand.NewPCG(c.seed, 0)), rand.New(rand.NewPCG(c.seed, 1)), c.sunFactor)
-	b.breathe()
+	b.fillAir()
 	return b
 }
 
-// breathe fills the air anew, after the weather or the setup was changed.
-func (b *aboard) breathe() {
+// fillAir fills the air anew, after the weather or the setup was changed.
+func (b *aboard) fillAir() {
 	s := &b.setup
-	s.Plan.Breathe(&b.air, b.weather, s.Months, s.CabinOffset, s.Power.Panel, s.Power.EngineHours)
+	s.Plan.FillAir(&b.air, b.weather, s.Months, s.CabinOffset, s.Power.Panel, s.Power.EngineHours)
 }
 
 func (b *aboard) runUnit(r season.Refrigerator) (*season.Tally, []season.Hour) {

@@ -79,7 +79,7 @@ type Setup struct {
 	Plan        *Plan
 	Months      *[12]Month
 	Box         Box
-	CabinOffset quantity.Kelvin // cabin over outdoor air, as given to Breathe
+	CabinOffset quantity.Kelvin // cabin over outdoor air, as given to FillAir
 	Goods       Goods
 	TargetC     float64 // the owner's, °C; see AimC
 	LimitC      float64 // of the exam that decides, °C: 5, or CoolLimitC; see Limits

@@ -62,9 +62,9 @@ func BenchmarkSeasonHour(b *testing.B) {
 		}
 		b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*hours), "ns/boat-hour")
 	})
-	b.Run("breathe", func(b *testing.B) {
+	b.Run("air", func(b *testing.B) {
 		for b.Loop() {
-			boat.breathe()
+			boat.fillAir()
 		}
 		b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*hours), "ns/boat-hour")
 	})

@@ -48,7 +48,7 @@ const traceHeader = `# Two July nights of a small boat on the Maine coast, hour 
 func traced(t testing.TB) (unit, ice []season.Hour) {
 	b := sloop().aboard(t)
 	b.weather.SunKWh, b.weather.AirK = []float64{6, 5, 4}, []float64{0, 0, -1}
-	b.breathe()
+	b.fillAir()
 	_, unit = b.runUnit(unitOf(energy.Fan, energy.Thin, season.StartWarm))
 	_, ice = b.runIce(cubes())
 	return unit, ice
