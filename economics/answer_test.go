@@ -56,7 +56,7 @@ func TestOneFutureByHand(t *testing.T) {
 		f := Typical
 		f.Nights = row.nights
 		y := aYear{nights: 60, coldDays: 60 * row.cold, coldShare: row.cold, keptShare: row.cold, warmDays: 60 * (1 - row.cold), engineKWh: 13, wearKWh: 12}
-		o, err := p.desk().outcome(&f, y)
+		o, err := p.calculator().outcome(&f, y)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -39,7 +39,7 @@ func TestFoamPouredAndFilledIn(t *testing.T) {
 			if filledW >= last {
 				t.Errorf("boat %d: a block of %v leaks %.3f W/K, less of it %.3f", p.seed, share, filledW, last)
 			}
-			facts := filled.desk().facts
+			facts := filled.calculator().facts
 			if got, want := facts["spacer_l"].(float64), told.volumeL*float64(share); math.Abs(got-want) > 1e-6 {
 				t.Errorf("boat %d: the block is billed for %.2f L, it fills %.2f", p.seed, got, want)
 			}

@@ -200,6 +200,6 @@ func (p *proposal) workLines(fit FitOut) ([]CostLine, error) {
 	if err != nil {
 		return nil, err
 	}
-	o, err := q.desk().outcome(&Typical, aYear{})
+	o, err := q.calculator().outcome(&Typical, aYear{})
 	return slices.Clone(o.Lines), err
 }

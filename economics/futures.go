@@ -56,16 +56,16 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	err = share(len(futures), func() func(int) error {
 		var air weatherYears
 		var idle idle
-		desks := make([]*desk, len(ps))
+		calculators := make([]*calculator, len(ps))
 		for i, p := range ps {
-			desks[i] = p.desk()
+			calculators[i] = p.calculator()
 		}
 		return func(k int) error {
 			f := &futures[k]
 			air.fill(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, ps[0].world.yearsAFuture)
 			idle.empty()
 			bare := bareBox.bareDays(f, &air)
-			for i, d := range desks {
+			for i, d := range calculators {
 				var err error
 				if out[i][k], err = d.trial(f, &air, &idle); err != nil {
 					return fmt.Errorf("future %d, %s: %w", k, d.p.option, err)
@@ -83,8 +83,8 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	return out, paid, err
 }
 
-// trial puts the desk's proposal to one future, whose air and idle boat are given.
-func (d *desk) trial(f *Future, a *weatherYears, idle *idle) (Trial, error) {
+// trial puts the calculator's proposal to one future, whose weather and idle boat are given.
+func (d *calculator) trial(f *Future, a *weatherYears, idle *idle) (Trial, error) {
 	o, err := d.outcome(f, d.p.live(f, a, idle, nil))
 	if err != nil {
 		return Trial{}, err
@@ -136,10 +136,10 @@ func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGrou
 // enters what came of it at its number.
 func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
 	return share(len(numbers), func() func(int) error {
-		desk := p.desk()
+		calculator := p.calculator()
 		return func(i int) (err error) {
 			k := numbers[i]
-			into[k], err = desk.trial(&g.futures[k], &g.airs[k], &g.idles[k])
+			into[k], err = calculator.trial(&g.futures[k], &g.airs[k], &g.idles[k])
 			return err
 		}
 	})

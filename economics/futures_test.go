@@ -55,7 +55,7 @@ func TestFuturesAreIndependent(t *testing.T) {
 		idle.empty()
 		bare := ps[0].bareDays(&futures[k], &air)
 		for i := len(ps) - 1; i >= 0; i-- {
-			trial, err := ps[i].desk().trial(&futures[k], &air, &idle)
+			trial, err := ps[i].calculator().trial(&futures[k], &air, &idle)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -103,11 +103,11 @@ func TestFuturesBillWhatTheyMove(t *testing.T) {
 			}
 			var idle idle
 			y := p.live(&Typical, &air, &idle, nil)
-			was, err := p.desk().outcome(&Typical, y)
+			was, err := p.calculator().outcome(&Typical, y)
 			if err != nil {
 				t.Fatal(err)
 			}
-			is, err := p.desk().outcome(&f, y)
+			is, err := p.calculator().outcome(&f, y)
 			if err != nil {
 				t.Fatal(err)
 			}

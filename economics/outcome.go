@@ -153,9 +153,9 @@ func dryYear(y aYear) aYear {
 	return y
 }
 
-// desk is where the outcomes of one proposal are worked out, one after the
-// other: what no year changes is laid out once, and the paper is used again.
-type desk struct {
+// calculator works the outcomes of one proposal out, one after the
+// other: what no year changes is worked out once, and its memory is used again.
+type calculator struct {
 	p      *proposal
 	about  *subject
 	facts  Facts
@@ -165,18 +165,18 @@ type desk struct {
 	counts []float64 // see costLines
 }
 
-func (p *proposal) desk() *desk {
+func (p *proposal) calculator() *calculator {
 	about := &subject{p, p.steady()}
 	counts := make([]float64, len(p.book.Prices))
 	for i := range counts {
 		counts[i] = math.NaN()
 	}
-	return &desk{p: p, about: about, facts: about.standing(), counts: counts}
+	return &calculator{p: p, about: about, facts: about.standing(), counts: counts}
 }
 
 // outcome bills and examines a year of a future. The outcome's facts, lines and
-// flows lie on the desk; the next outcome overwrites them.
-func (d *desk) outcome(f *Future, y aYear) (Outcome, error) {
+// flows are the calculator's own; the next outcome overwrites them.
+func (d *calculator) outcome(f *Future, y aYear) (Outcome, error) {
 	p := d.p
 	d.about.lived(d.facts, &y)
 	delete(d.facts, firstCostFact) // the last year's: no price line may ask for it

@@ -313,7 +313,7 @@ func TestLongerHorizonsNeverJump(t *testing.T) {
 						t.Fatal(err)
 					}
 					y := aYear{nights: float64(len(w.plan.Nights)), coldShare: 1, coolShare: 1, keptShare: 1, iceBoughtKg: 40, wearKWh: 4, addedWearKWh: 4, engineKWh: 3}
-					o, err := q.desk().outcome(&Typical, y)
+					o, err := q.calculator().outcome(&Typical, y)
 					if err != nil {
 						t.Fatal(err)
 					}
@@ -367,7 +367,7 @@ func (p *pond) answered(worth quantity.Money) (*Reckoning, [][]Trial) {
 			p.t.Fatal(err)
 		}
 		r.Options[i].ID = id
-		r.Options[i].Fitted, err = q.desk().outcome(&Typical, aYear{nights: 1})
+		r.Options[i].Fitted, err = q.calculator().outcome(&Typical, aYear{nights: 1})
 		if err != nil {
 			p.t.Fatal(err)
 		}

@@ -274,14 +274,14 @@ func (o *OptionFigures) live(told, fitted *proposal, a *weatherYears, idle *idle
 	var w witness
 	years := fitted.live(&Typical, a, idle, &w)
 	o.Fortnight, o.FittedMonths = w.fortnight(fitted), years.months
-	if o.Fitted, err = fitted.desk().outcome(&Typical, years); err != nil {
+	if o.Fitted, err = fitted.calculator().outcome(&Typical, years); err != nil {
 		return err
 	}
 	if fitted.fit != told.fit {
 		years = told.live(&Typical, a, idle, nil)
 	}
 	o.AsToldMonths = years.months
-	o.AsTold, err = told.desk().outcome(&Typical, years)
+	o.AsTold, err = told.calculator().outcome(&Typical, years)
 	return err
 }
 

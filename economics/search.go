@@ -204,14 +204,14 @@ func (s *searcher) pricer() func(FitOut) price {
 		if err != nil {
 			return price{math.Inf(1), math.Inf(1)}
 		}
-		desk := p.desk()
-		o, err := desk.outcome(&mean, aYear{})
+		calculator := p.calculator()
+		o, err := calculator.outcome(&mean, aYear{})
 		if err != nil {
 			s.failed = err
 			return price{math.Inf(1), math.Inf(1)}
 		}
 		present := o.Present
-		if o, err = desk.outcome(&Typical, aYear{}); err != nil {
+		if o, err = calculator.outcome(&Typical, aYear{}); err != nil {
 			s.failed = err
 		}
 		return price{present, o.First}

@@ -174,7 +174,7 @@ func (r *Reckoning) weighRepair(s *study) error {
 	if err != nil {
 		return err
 	}
-	kept, err := p.desk().outcome(&Typical, p.live(&Typical, &s.air, &s.idle, nil))
+	kept, err := p.calculator().outcome(&Typical, p.live(&Typical, &s.air, &s.idle, nil))
 	if err != nil {
 		return err
 	}

@@ -39,7 +39,7 @@ func TestMoneyOfWorkByHand(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			o, err := p.desk().outcome(&Typical, aYear{})
+			o, err := p.calculator().outcome(&Typical, aYear{})
 			if err != nil {
 				t.Fatal(err)
 			}
