@@ -18,10 +18,10 @@ type Fortnight struct {
 	Hours  []season.Hour
 }
 
-// witness sees a proposal's years hour by hour and remembers the worst spell:
+// recorder sees a proposal's years hour by hour and keeps the worst spell:
 // that with most hours over the exam's limit, and among equals the warmest. A
-// nil witness sees nothing.
-type witness struct {
+// nil recorder sees nothing.
+type recorder struct {
 	year  season.Trace
 	worst spell
 	hours []season.Hour // of the worst spell
@@ -39,8 +39,8 @@ func (s spell) worseThan(o spell) bool {
 	return s.over > o.over || s.over == o.over && s.degree > o.degree
 }
 
-// paper gives what the next year is to be written on.
-func (w *witness) paper() *season.Trace {
+// trace gives what the next year is to be written on.
+func (w *recorder) trace() *season.Trace {
 	if w == nil {
 		return nil
 	}
@@ -48,8 +48,8 @@ func (w *witness) paper() *season.Trace {
 	return &w.year
 }
 
-// read looks the year through that has been written.
-func (w *witness) read(limitC float64) {
+// review looks the year through that has been written.
+func (w *recorder) review(limitC float64) {
 	if w == nil {
 		return
 	}
@@ -78,7 +78,7 @@ func (w *witness) read(limitC float64) {
 }
 
 // fortnight gives the worst spell seen of a proposal's years.
-func (w *witness) fortnight(p *proposal) Fortnight {
+func (w *recorder) fortnight(p *proposal) Fortnight {
 	s := p.setup(&Typical)
 	out := Fortnight{Option: p.option, LimitC: s.LimitC, FullWh: float64(s.Power.Bank.FullWh), Days: len(w.hours) / 24, Hours: w.hours}
 	if len(w.hours) > 0 {

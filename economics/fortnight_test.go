@@ -17,7 +17,7 @@ func TestWitnessFindsTheWorstSpell(t *testing.T) {
 	const limitC = 6
 	rng := rand.New(rand.NewPCG(3, 5))
 	for range 200 {
-		var w witness
+		var w recorder
 		var worst []season.Hour
 		coldestC := -8 * float64(rng.IntN(2)) // in half of the years nothing comes over the limit
 		over := func(spell []season.Hour) (hours int, sum float64) {
@@ -30,7 +30,7 @@ func TestWitnessFindsTheWorstSpell(t *testing.T) {
 			return hours, sum
 		}
 		for range 2 {
-			year := w.paper()
+			year := w.trace()
 			for trip := range 1 + rng.IntN(4) {
 				from := len(year.Hours)
 				for hour := range 24 * (1 + rng.IntN(30)) {
@@ -45,7 +45,7 @@ func TestWitnessFindsTheWorstSpell(t *testing.T) {
 					}
 				}
 			}
-			w.read(limitC)
+			w.review(limitC)
 		}
 		if !slices.Equal(w.hours, worst) {
 			hours, sum := over(w.hours)

@@ -95,7 +95,7 @@ func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int
 // live puts the proposal through years of air. idle keeps what the boat's
 // electricity does without cooling, for the fit-outs met so far in this air.
 // w sees it, unless it is nil.
-func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *witness) aYear {
+func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *recorder) aYear {
 	s := p.setup(f)
 	var tally season.Tally
 	var ice season.IcePlan
@@ -109,13 +109,13 @@ func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *witness) aYea
 		return dryYear(p.average(idle.of(p, &s, a), idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh)))
 	}
 	for year := range a.years {
-		trace := w.paper()
+		trace := w.trace()
 		if p.option == IceOnly {
 			s.Ice(&a.years[year], &ice, &tally, trace)
 		} else {
 			s.Unit(&a.years[year], fridge, &tally, trace)
 		}
-		w.read(s.LimitC)
+		w.review(s.LimitC)
 	}
 	return p.average(&tally, idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh))
 }

@@ -271,7 +271,7 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 // live puts the option as told and fitted through the typical years, which are
 // the same where no work is done.
 func (o *OptionFigures) live(told, fitted *proposal, a *weatherYears, idle *idle) (err error) {
-	var w witness
+	var w recorder
 	years := fitted.live(&Typical, a, idle, &w)
 	o.Fortnight, o.FittedMonths = w.fortnight(fitted), years.months
 	if o.Fitted, err = fitted.calculator().outcome(&Typical, years); err != nil {
