@@ -58,7 +58,7 @@ func (r *Reckoning) weighDrinks(s *study, fitted []*proposal) error {
 	if err != nil {
 		return fmt.Errorf("cooler: %w", err)
 	}
-	year := p.live(&Typical, &s.air, &s.idle, nil)
+	year := p.live(&Typical, &s.air, &s.base, nil)
 	out.LeakW, out.IceKg, out.CoolShare = p.leak().Total(), year.iceBoughtKg, year.coolShare
 	out.IceCost = out.IceKg * float64(b.Ice.Price)
 	together := r.Boat.drinksTogether()

@@ -18,9 +18,9 @@ func unitYear(t *testing.T, b Boat) aYear {
 		t.Fatal(err)
 	}
 	var air weatherYears
-	var idle idle
+	var base baseLoads
 	air.fill(&b, &w, &Typical, stream{1, 0}, typicalYears)
-	return p.live(&Typical, &air, &idle, nil)
+	return p.live(&Typical, &air, &base, nil)
 }
 
 // A unit is billed for its own electricity, not for the lights: with shore

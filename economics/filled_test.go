@@ -105,7 +105,7 @@ func TestByDayOnly(t *testing.T) {
 			}
 			var air weatherYears
 			air.fill(&b, &w, &Typical, stream{p.seed, 0}, 3)
-			ideas[i] = q.live(&Typical, &air, &idle{}, nil)
+			ideas[i] = q.live(&Typical, &air, &baseLoads{}, nil)
 		}
 		for _, by := range ideas[1:] {
 			if ideas[0].keptShare > 0.95 && by.keptShare > ideas[0].keptShare+1e-9 {

@@ -55,7 +55,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	}
 	err = share(len(futures), func() func(int) error {
 		var air weatherYears
-		var idle idle
+		var base baseLoads
 		calculators := make([]*calculator, len(ps))
 		for i, p := range ps {
 			calculators[i] = p.calculator()
@@ -63,11 +63,11 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 		return func(k int) error {
 			f := &futures[k]
 			air.fill(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, ps[0].world.yearsAFuture)
-			idle.empty()
+			base.reset()
 			bare := bareBox.bareDays(f, &air)
 			for i, d := range calculators {
 				var err error
-				if out[i][k], err = d.trial(f, &air, &idle); err != nil {
+				if out[i][k], err = d.trial(f, &air, &base); err != nil {
 					return fmt.Errorf("future %d, %s: %w", k, d.p.option, err)
 				}
 				out[i][k].price(bare)
@@ -83,9 +83,9 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	return out, paid, err
 }
 
-// trial puts the calculator's proposal to one future, whose weather and idle boat are given.
-func (d *calculator) trial(f *Future, a *weatherYears, idle *idle) (Trial, error) {
-	o, err := d.outcome(f, d.p.live(f, a, idle, nil))
+// trial puts the calculator's proposal to one future, whose weather and base loads are given.
+func (d *calculator) trial(f *Future, a *weatherYears, base *baseLoads) (Trial, error) {
+	o, err := d.outcome(f, d.p.live(f, a, base, nil))
 	if err != nil {
 		return Trial{}, err
 	}
@@ -121,11 +121,11 @@ func (p *proposal) bareDays(f *Future, a *weatherYears) float64 {
 type trialGround struct {
 	futures []Future
 	airs    []weatherYears
-	idles   []idle
+	bases   []baseLoads
 }
 
 func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGround {
-	g := &trialGround{futures: futures, airs: make([]weatherYears, len(futures)), idles: make([]idle, len(futures))}
+	g := &trialGround{futures: futures, airs: make([]weatherYears, len(futures)), bases: make([]baseLoads, len(futures))}
 	for k := range futures {
 		g.airs[k].fill(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
 	}
@@ -139,7 +139,7 @@ func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
 		calculator := p.calculator()
 		return func(i int) (err error) {
 			k := numbers[i]
-			into[k], err = calculator.trial(&g.futures[k], &g.airs[k], &g.idles[k])
+			into[k], err = calculator.trial(&g.futures[k], &g.airs[k], &g.bases[k])
 			return err
 		}
 	})

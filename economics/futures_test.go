@@ -49,13 +49,13 @@ func TestFuturesAreIndependent(t *testing.T) {
 	}
 
 	var air weatherYears
-	var idle idle
+	var base baseLoads
 	for k := count - 1; k >= 0; k-- {
 		air.fill(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
-		idle.empty()
+		base.reset()
 		bare := ps[0].bareDays(&futures[k], &air)
 		for i := len(ps) - 1; i >= 0; i-- {
-			trial, err := ps[i].calculator().trial(&futures[k], &air, &idle)
+			trial, err := ps[i].calculator().trial(&futures[k], &air, &base)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -101,8 +101,8 @@ func TestFuturesBillWhatTheyMove(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			var idle idle
-			y := p.live(&Typical, &air, &idle, nil)
+			var base baseLoads
+			y := p.live(&Typical, &air, &base, nil)
 			was, err := p.calculator().outcome(&Typical, y)
 			if err != nil {
 				t.Fatal(err)

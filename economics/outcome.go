@@ -92,10 +92,10 @@ func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int
 	}
 }
 
-// live puts the proposal through years of air. idle keeps what the boat's
+// live puts the proposal through years of air. base keeps what the boat's
 // electricity does without cooling, for the fit-outs met so far in this air.
 // w sees it, unless it is nil.
-func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *recorder) aYear {
+func (p *proposal) live(f *Future, a *weatherYears, base *baseLoads, w *recorder) aYear {
 	s := p.setup(f)
 	var tally season.Tally
 	var ice season.IcePlan
@@ -106,7 +106,7 @@ func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *recorder) aYe
 	case p.unit != nil:
 		fridge = p.refrigerator(f)
 	default:
-		return dryYear(p.average(idle.of(p, &s, a), idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh)))
+		return dryYear(p.average(base.of(p, &s, a), base.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh)))
 	}
 	for year := range a.years {
 		trace := w.trace()
@@ -117,19 +117,19 @@ func (p *proposal) live(f *Future, a *weatherYears, idle *idle, w *recorder) aYe
 		}
 		w.review(s.LimitC)
 	}
-	return p.average(&tally, idle.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh))
+	return p.average(&tally, base.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh))
 }
 
-// idle remembers the boat's electricity without cooling, by what panel and
+// baseLoads remembers the boat's electricity without cooling, by what panel and
 // battery were added. It must be emptied for every new air.
-type idle struct {
+type baseLoads struct {
 	added []FitOut
 	tally []season.Tally
 }
 
-func (m *idle) empty() { m.added, m.tally = m.added[:0], m.tally[:0] }
+func (m *baseLoads) reset() { m.added, m.tally = m.added[:0], m.tally[:0] }
 
-func (m *idle) of(p *proposal, s *season.Setup, a *weatherYears) *season.Tally {
+func (m *baseLoads) of(p *proposal, s *season.Setup, a *weatherYears) *season.Tally {
 	added := FitOut{PanelWp: p.fit.PanelWp, Battery: p.fit.Battery}
 	for i := range m.added {
 		if m.added[i] == added {

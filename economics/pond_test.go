@@ -224,12 +224,12 @@ func (p *pond) used(b Boat, id OptionID, fit FitOut) (monthly []float64, yearWh 
 		}
 	}
 	var air weatherYears
-	var idle idle
+	var base baseLoads
 	for k := range 4 {
 		f := Typical
 		air.fill(&b, &w, &f, stream{p.seed, uint64(k) << 8}, 5)
-		idle.empty()
-		yearWh += q.live(&f, &air, &idle, nil).unitWh / 4
+		base.reset()
+		yearWh += q.live(&f, &air, &base, nil).unitWh / 4
 	}
 	return monthly, yearWh
 }

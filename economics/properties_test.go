@@ -39,7 +39,7 @@ func typically(b Boat) (*Reckoning, error) {
 		return nil, err
 	}
 	var air weatherYears
-	var idle idle
+	var base baseLoads
 	air.fill(&b, &w, &Typical, stream{1, 0}, typicalYears)
 	told := make([]*proposal, 4)
 	for i, id := range Options {
@@ -56,7 +56,7 @@ func typically(b Boat) (*Reckoning, error) {
 		if err != nil {
 			return nil, err
 		}
-		if err := o.live(told[i], worked, &air, &idle); err != nil {
+		if err := o.live(told[i], worked, &air, &base); err != nil {
 			return nil, err
 		}
 	}

@@ -270,15 +270,15 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 
 // live puts the option as told and fitted through the typical years, which are
 // the same where no work is done.
-func (o *OptionFigures) live(told, fitted *proposal, a *weatherYears, idle *idle) (err error) {
+func (o *OptionFigures) live(told, fitted *proposal, a *weatherYears, base *baseLoads) (err error) {
 	var w recorder
-	years := fitted.live(&Typical, a, idle, &w)
+	years := fitted.live(&Typical, a, base, &w)
 	o.Fortnight, o.FittedMonths = w.fortnight(fitted), years.months
 	if o.Fitted, err = fitted.calculator().outcome(&Typical, years); err != nil {
 		return err
 	}
 	if fitted.fit != told.fit {
-		years = told.live(&Typical, a, idle, nil)
+		years = told.live(&Typical, a, base, nil)
 	}
 	o.AsToldMonths = years.months
 	o.AsTold, err = told.calculator().outcome(&Typical, years)

@@ -17,7 +17,7 @@ type study struct {
 	futures []Future
 	seed    uint64
 	air     weatherYears
-	idle    idle
+	base    baseLoads
 }
 
 func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *study {
@@ -57,7 +57,7 @@ func (c *studied) study(s *study, b *Boat, id OptionID) (err error) {
 		if c.fitted, err = newProposal(b, s.book, s.world, s.scale, id, FitOut{}); err != nil {
 			return err
 		}
-		return c.figures.live(c.told, c.fitted, &s.air, &s.idle)
+		return c.figures.live(c.told, c.fitted, &s.air, &s.base)
 	}
 	c.search = newSearcher(b, s.book, s.world, s.scale, id, s.search)
 	if c.figures.Fit, c.fitted, err = findFit(c.search); err != nil {
@@ -66,7 +66,7 @@ func (c *studied) study(s *study, b *Boat, id OptionID) (err error) {
 	if c.figures.PieceCosts, err = c.fitted.pieceCosts(); err != nil {
 		return err
 	}
-	return c.figures.live(c.told, c.fitted, &s.air, &s.idle)
+	return c.figures.live(c.told, c.fitted, &s.air, &s.base)
 }
 
 // part gives the first of all futures, one in asToldPart: enough to say how often
@@ -174,7 +174,7 @@ func (r *Reckoning) weighRepair(s *study) error {
 	if err != nil {
 		return err
 	}
-	kept, err := p.calculator().outcome(&Typical, p.live(&Typical, &s.air, &s.idle, nil))
+	kept, err := p.calculator().outcome(&Typical, p.live(&Typical, &s.air, &s.base, nil))
 	if err != nil {
 		return err
 	}
