@@ -23,7 +23,7 @@
 // gives the verdict and what would be worth finding out.
 //
 //	in          boat.go, world.go, book.go, granted.go
-//	the box     box.go, evidence.go; what a log teaches of it: learn.go, stay.go, runlog.go, check.go
+//	the box     box.go, evidence.go; what a log teaches of it: learn.go, iceload.go, runlog.go, check.go
 //	proposals   proposal.go, fitout.go, pieces.go, cooling.go, steady.go, unitfigures.go;
 //	            the cheapest work that suffices: fit.go, search.go;
 //	            offers of units: quotation.go, quotations.go

@@ -57,18 +57,18 @@ type Lesson struct {
 	Fit    heat.Fit
 	Record heat.Learnt  // the part worth keeping
 	Items  []LessonItem // in the order of the log
-	// TooLong counts stays of ice left out because no trip is that long: the
+	// TooLong counts loads of ice left out because no trip is that long: the
 	// ice went home, or overboard. Blurred counts those left out for surer
 	// ones: the first ice of a trip, which cools a warm box as well, and ice
 	// that was gone when it was looked for.
 	TooLong, Blurred int
-	// Read counts stays with cabin or box read; others go by the climate.
+	// Read counts loads with cabin or box read; others go by the climate.
 	Read int
 	// Running is what the log of a running unit taught; nil for another log.
 	Running *RunLesson
 }
 
-// LessonItem is one row of the fit: a stay of ice, or a reading.
+// LessonItem is one row of the fit: a load of ice, or a reading.
 type LessonItem struct {
 	From, To time.Time
 	Line     int     // of the log, at its start; 0 for a reading
@@ -113,7 +113,7 @@ func learnUnit(b Boat, ground climate.Ground, log Log) (Lesson, error) {
 	}}, nil
 }
 
-// tripSlackH is how much longer than a trip a stay of ice may be: bought on
+// tripSlackH is how much longer than a trip a load of ice may serve: bought on
 // the way there, looked at on the way home. Engineering judgement, from memory.
 const tripSlackH = 12
 
@@ -122,11 +122,11 @@ const tripSlackH = 12
 const pullDownSD = 0.5
 
 func (p *proposal) learnIce(rows []heat.LogRow) (Lesson, error) {
-	reader := p.spellReader(rows)
+	reader := p.loadReader(rows)
 	var tooLong int
-	var sure, all []stay
-	var last time.Time // end of the stay before
-	for _, s := range heat.IceStays(rows) {
+	var sure, all []iceLoad
+	var last time.Time // end of the load before
+	for _, s := range heat.IceLoads(rows) {
 		first := !s.From.Equal(last)
 		last = s.To
 		if s.To.Sub(s.From).Hours() > 24*p.boat.Cruising.TripNights+tripSlackH {
@@ -156,11 +156,11 @@ func (p *proposal) learnIce(rows []heat.LogRow) (Lesson, error) {
 	return l, nil
 }
 
-func (p *proposal) fitIce(stays []stay) (Lesson, error) {
+func (p *proposal) fitIce(loads []iceLoad) (Lesson, error) {
 	var l Lesson
 	var spells []heat.Spell
 	var guessed, all float64
-	for _, s := range stays {
+	for _, s := range loads {
 		spells = append(spells, s.spell)
 		guessed, all = guessed+s.pullDownKJ, all+float64(s.spell.Melted)*heat.MeltKJPerKg(p.drainCelsius())
 		if s.read {

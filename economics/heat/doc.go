@@ -24,7 +24,7 @@
 //	capacity.go                the heat that a box and its contents hold
 //	evidence.go, estimate.go   tests of a box, and the leak each shows
 //	combine.go                 one leak from all of them
-//	log.go, stays.go, learn.go a kept log: read, paired, learnt from
+//	log.go, iceloads.go, learn.go a kept log: read, paired, learnt from
 //	terms.go                   the owner's words
 //	constants.go               every figure, with its range and source
 //

@@ -56,7 +56,7 @@ func ExampleParseLog() {
 		fmt.Println(err)
 		return
 	}
-	for _, stay := range heat.IceStays(rows) {
+	for _, stay := range heat.IceLoads(rows) {
 		fmt.Printf("%.1f kg lasted %v\n", stay.Ice, stay.To.Sub(stay.From).Round(time.Hour))
 	}
 	// Output: 10.0 kg lasted 48h0m0s

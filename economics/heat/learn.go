@@ -54,7 +54,7 @@ const (
 type Learnt struct {
 	Of       LogKind
 	From, To string // its first and last day, as 2025-07-14
-	Rows     int    // stays of ice, or readings
+	Rows     int    // loads of ice, or readings
 	UA       quantity.WattPerKelvin
 	LogSD    quantity.Fraction // of UA, > 0
 	Use      float64           // multiplier of the heat of use that the model expects; counts only when UseLogSD is over 0

@@ -207,7 +207,7 @@ func TestFromRows(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	stays := IceStays(rows)
+	stays := IceLoads(rows)
 	if len(stays) != 2 || stays[0].Ice != 10 || stays[0].To.Sub(stays[0].From) != 48*time.Hour || stays[1].Ice != 8 || stays[1].To.Sub(stays[1].From) != 72*time.Hour {
 		t.Errorf("stays %+v", stays)
 	}
@@ -218,7 +218,7 @@ func TestFromRows(t *testing.T) {
 
 // A look at what is left ends a stay and begins the next with what there is;
 // thrown away or gone, nothing begins. Guards the order of left and bought.
-func TestIceStaysWithWhatWasLeft(t *testing.T) {
+func TestIceLoadsWithWhatWasLeft(t *testing.T) {
 	const log = "date,ice,left\n2025-07-01,10,\n2025-07-02,,6\n2025-07-03,5,2\n2025-07-05,,0\n2025-07-11,8,\n2025-07-12,,9\n"
 	rows, err := ParseLog(strings.NewReader(log), quantity.Metric)
 	if err != nil {
@@ -226,7 +226,7 @@ func TestIceStaysWithWhatWasLeft(t *testing.T) {
 	}
 	var melted []quantity.Kilogram
 	var gone []bool
-	for _, s := range IceStays(rows) {
+	for _, s := range IceLoads(rows) {
 		melted, gone = append(melted, s.Melted()), append(gone, s.Gone)
 	}
 	want := []quantity.Kilogram{4, 4, 7, -1}
@@ -291,7 +291,7 @@ func FuzzParseLog(f *testing.F) {
 				t.Fatalf("row %+v", r)
 			}
 		}
-		for _, s := range IceStays(rows) {
+		for _, s := range IceLoads(rows) {
 			if !s.To.After(s.From) || s.Ice <= 0 {
 				t.Fatalf("stay %+v", s)
 			}

@@ -9,9 +9,9 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// stay is a stay of ice with what it went through.
-type stay struct {
-	heat.IceStay
+// iceLoad is a load of ice with what it went through.
+type iceLoad struct {
+	heat.IceLoad
 	spell      heat.Spell
 	pullDownKJ float64 // taken off what melted
 	read       bool    // whether cabin or box were read in it
@@ -24,8 +24,8 @@ func (p *proposal) drainCelsius() quantity.Celsius {
 	return heat.DrainCelsius
 }
 
-// spellReader tells what a stay of ice went through.
-type spellReader struct {
+// loadReader tells what a load of ice went through.
+type loadReader struct {
 	p           *proposal
 	rows        []heat.LogRow
 	openings    [12]float64 // W, by month
@@ -38,8 +38,8 @@ type spellReader struct {
 	ice         heat.Surface
 }
 
-func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
-	r := &spellReader{p: p, rows: rows}
+func (p *proposal) loadReader(rows []heat.LogRow) *loadReader {
+	r := &loadReader{p: p, rows: rows}
 	s := p.setup(&Typical)
 	ice := p.icing(&Typical)
 	r.ice = heat.NewSurface(ice.FilmWPerM2K, ice.LumpKgPerM3)
@@ -56,14 +56,14 @@ func (p *proposal) spellReader(rows []heat.LogRow) *spellReader {
 	return r
 }
 
-func (r *spellReader) cabinAt(t time.Time) float64 { return r.cabin[t.Month()-1][t.Hour()] }
+func (r *loadReader) cabinAt(t time.Time) float64 { return r.cabin[t.Month()-1][t.Hour()] }
 
-// read gives what a stay went through. The climate says how warm the cabin was,
+// read gives what a load went through. The climate says how warm the cabin was,
 // corrected by what was read of it; where the box was not read, the ice in it
-// says how warm the food was. The first stay of a trip pays for a warm box and
+// says how warm the food was. The first load of a trip pays for a warm box and
 // what stands in it, a day's drinks too, and starts from the freezer when the
 // ice does.
-func (r *spellReader) read(s heat.IceStay, first bool) stay {
+func (r *loadReader) read(s heat.IceLoad, first bool) iceLoad {
 	b := r.p.boat
 	warmer, food, cabins, boxes := 0.0, 0.0, 0, 0
 	from := sort.Search(len(r.rows), func(i int) bool { return !r.rows[i].At.Before(s.From) })
@@ -116,7 +116,7 @@ func (r *spellReader) read(s heat.IceStay, first bool) stay {
 	}
 	spell.Difference = quantity.Kelvin(outside - food)
 	spell.Use = max(0, spell.Use-quantity.Watt(goods*(food-float64(b.Food.Target))))
-	out := stay{IceStay: s, read: cabins+boxes > 0}
+	out := iceLoad{IceLoad: s, read: cabins+boxes > 0}
 	freezerKJ := 0.0
 	if first && b.Ice.FirstLoad == FromHome {
 		freezerKJ = float64(heat.FreezerBonusKJ(min(s.Ice, b.Ice.HomeFreezer), heat.FreezerCelsius))

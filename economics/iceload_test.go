@@ -9,14 +9,14 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-func reader(t *testing.T, b Boat, rows []heat.LogRow) *spellReader {
+func reader(t *testing.T, b Boat, rows []heat.LogRow) *loadReader {
 	t.Helper()
 	w := newWorld(&b, groundOf(t, b))
 	p, err := asDrawn(&b, &w)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return p.spellReader(rows)
+	return p.loadReader(rows)
 }
 
 func almost(t *testing.T, name string, got, want, tolerance float64) {
@@ -36,7 +36,7 @@ func TestAStayByHand(t *testing.T) {
 		b.Box.Faces[side] = f
 	}
 	noon := time.Date(2025, 7, 14, 12, 0, 0, 0, time.UTC)
-	whole := heat.IceStay{From: noon, To: noon.Add(24 * time.Hour), Ice: 20, Left: 12}
+	whole := heat.IceLoad{From: noon, To: noon.Add(24 * time.Hour), Ice: 20, Left: 12}
 	// By the climate: July's mean of the Maine coast and 2 K of cabin.
 	g := groundOf(t, b)
 	cabin := float64(g.Months[6].AirMean) + 2
@@ -103,7 +103,7 @@ func TestWeekendsPayForAWarmBox(t *testing.T) {
 		s := reader(t, b, nil)
 		var rows []heat.LogRow
 		for i := range 8 {
-			stay := heat.IceStay{From: time.Date(2025, 6, 6+7*i, 18, 0, 0, 0, time.UTC), Ice: 25, Left: 10}
+			stay := heat.IceLoad{From: time.Date(2025, 6, 6+7*i, 18, 0, 0, 0, time.UTC), Ice: 25, Left: 10}
 			stay.To = stay.From.Add(44 * time.Hour)
 			for range 20 { // what melts depends on how warm the food is beside it
 				went := s.read(stay, true)

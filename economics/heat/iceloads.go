@@ -18,8 +18,8 @@ func Readings(rows []LogRow) []Reading {
 	return out
 }
 
-// IceStay is a load of ice and how long it served.
-type IceStay struct {
+// IceLoad is a load of ice and how long it served.
+type IceLoad struct {
 	Line     int       // of the log, at its start
 	From, To time.Time // To is the next purchase or the next look at what is left
 	Ice      quantity.Kilogram
@@ -29,17 +29,17 @@ type IceStay struct {
 }
 
 // Melted gives the ice that melted, below 0 where more was left than there was.
-func (s IceStay) Melted() quantity.Kilogram { return s.Ice - s.Left }
+func (s IceLoad) Melted() quantity.Kilogram { return s.Ice - s.Left }
 
-// IceStays pairs each load with the next row that tells of ice. What was left
+// IceLoads pairs each load with the next row that tells of ice. What was left
 // then is what that row says. In a log that never says what is left, each load
-// counts as melted by the next purchase; in one that does, a stay whose end
+// counts as melted by the next purchase; in one that does, a load whose end
 // does not say it is left out. Purchases at the same moment count as one; the
 // last has no end and is left out.
-func IceStays(rows []LogRow) []IceStay {
+func IceLoads(rows []LogRow) []IceLoad {
 	looks := slices.ContainsFunc(rows, func(r LogRow) bool { return r.LeftRead })
-	var out []IceStay
-	var open *IceStay
+	var out []IceLoad
+	var open *IceLoad
 	for _, r := range rows {
 		switch {
 		case r.Ice == 0 && !r.LeftRead:
@@ -53,7 +53,7 @@ func IceStays(rows []LogRow) []IceStay {
 		}
 		open = nil
 		if in := r.Ice + r.Left; in > 0 {
-			open = &IceStay{Line: r.Line, From: r.At, Ice: in, Shut: r.Shut}
+			open = &IceLoad{Line: r.Line, From: r.At, Ice: in, Shut: r.Shut}
 		}
 	}
 	return out
