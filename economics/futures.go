@@ -53,7 +53,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	for i := range ps {
 		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)
 	}
-	err = share(len(futures), func() func(int) error {
+	err = parallel(len(futures), func() func(int) error {
 		var air weatherYears
 		var base baseLoads
 		calculators := make([]*calculator, len(ps))
@@ -135,7 +135,7 @@ func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGrou
 // run puts a proposal to the futures of the given numbers, each once, and
 // enters what came of it at its number.
 func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
-	return share(len(numbers), func() func(int) error {
+	return parallel(len(numbers), func() func(int) error {
 		calculator := p.calculator()
 		return func(i int) (err error) {
 			k := numbers[i]
@@ -145,11 +145,11 @@ func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
 	})
 }
 
-// share runs a job for 0 to n-1 on all the machine's cores. Each core has a
+// parallel runs a job for 0 to n-1 on all the machine's cores. Each core has a
 // job of its own, made by start, whose scratch space no other sees; who does
 // what cannot change a result. A core stops at its first error; the one given is
-// that of the lowest number. A panic comes out where share was called.
-func share(n int, start func() func(int) error) error {
+// that of the lowest number. A panic comes out where parallel was called.
+func parallel(n int, start func() func(int) error) error {
 	workers := min(runtime.GOMAXPROCS(0), n)
 	errs, faults := make([]error, workers), make([]any, workers)
 	stopped := make([]int, workers) // where each core's error was

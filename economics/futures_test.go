@@ -193,7 +193,7 @@ func TestDrawIsStratified(t *testing.T) {
 func TestShareGivesTheFirstError(t *testing.T) {
 	for _, cores := range []int{1, 2, 3, 8} {
 		before := runtime.GOMAXPROCS(cores)
-		err := share(40, func() func(int) error {
+		err := parallel(40, func() func(int) error {
 			return func(k int) error {
 				if k == 11 || k == 13 || k >= 20 {
 					return fmt.Errorf("at %d", k)
