@@ -41,7 +41,6 @@ var (
 	bags   = regexp.MustCompile(`(?i)\b(\d+|an?|one|two|three|four)?\s*(?:bags?|blocks?)\b`)
 	aTime  = regexp.MustCompile(`(?i)(\d[\d.,/ ]*|\b(?:an?|one|two|three|four|five|half a)\b)\s*(hours?|hrs?|h|days?|d|nights?|weeks?)\b(\s+and\s+a\s+half)?`)
 	months = regexp.MustCompile(`(?i)\b(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b`)
-	counts = map[string]string{"": "1", "a": "1", "an": "1", "one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "half a": "0.5"}
 )
 
 // remembered turns what an owner says of a load of ice ("two bags last a day and
@@ -52,17 +51,16 @@ func remembered(text string, boat *economics.Boat) (record, missing string) {
 	if m := aMass.FindStringSubmatch(text); m != nil {
 		mass = strings.TrimSpace(m[1]) + " " + m[2]
 	} else if m := bags.FindStringSubmatch(text); m != nil {
-		n := strings.ToLower(m[1])
-		if counts[n] != "" {
-			n = counts[n]
-		}
 		bag := boat.Ice.UnitSize
 		if bag <= 0 {
 			if bag = 10 * quantity.Pound; boat.Units == quantity.Metric {
 				bag = 2
 			}
 		}
-		count, _ := quantity.ParseNumber(n)
+		count, ok := questions.Count(m[1])
+		if !ok { // "bags last a day"
+			count = 1
+		}
 		mass = quantity.FormatMass(bag*quantity.Kilogram(count), boat.Units)
 	} else if first, _, ok := strings.Cut(text, " "); ok {
 		if _, err := quantity.ParseNumber(strings.TrimRight(first, ",")); err == nil && !aTime.MatchString(strings.Join(strings.Fields(text)[:2], " ")) {
@@ -76,12 +74,8 @@ func remembered(text string, boat *economics.Boat) (record, missing string) {
 	if m == nil {
 		return "", "how long it lasted"
 	}
-	figure := strings.ToLower(strings.TrimSpace(m[1]))
-	if counts[figure] != "" {
-		figure = counts[figure]
-	}
-	hours, err := quantity.ParseNumber(figure)
-	if err != nil {
+	hours, ok := questions.Count(m[1])
+	if !ok {
 		return "", "how long it lasted"
 	}
 	if m[3] != "" {

@@ -84,7 +84,17 @@ type phrase struct {
 	nights func(m []string, south bool) ([12]float64, bool)
 }
 
-var counts = map[string]float64{"a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8}
+// Count reads a count before a noun: "2", "two", "a", "half a".
+func Count(words string) (n float64, ok bool) {
+	switch words = loose(words); words {
+	case "a", "an":
+		return 1, true
+	case "half a":
+		return 0.5, true
+	}
+	n, err := quantity.ParseNumber(words)
+	return n, err == nil
+}
 
 const inMonths = `(?: in (?:the )?(.+))?$`
 
@@ -115,10 +125,7 @@ var phrases = []phrase{
 		return whole(months), ok
 	}},
 	{regexp.MustCompile(`^(\d+|[a-z]+) (week|day|night|month)s?(?: (?:holidays?|vacation|cruise|trip|away))?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
-		n, ok := counts[m[1]]
-		if v, err := strconv.ParseFloat(m[1], 64); err == nil {
-			n, ok = v, true
-		}
+		n, ok := Count(m[1])
 		n *= map[string]float64{"week": 7, "day": 1, "night": 1, "month": 30}[m[2]]
 		where := m[3]
 		if where == "" {

@@ -17,6 +17,7 @@ func TestNights(t *testing.T) {
 		{"two weeks holiday", true, [12]float64{0: 14}},
 		{"weekends in summer and two weeks’ holiday", false, [12]float64{5: 8, 6: 22, 7: 8, 8: 8}},
 		{"3 weeks in august", false, [12]float64{7: 21}},
+		{"nine nights in june", false, [12]float64{5: 9}},
 		{"live aboard", false, DaysIn},
 		{"winter in the sun", false, [12]float64{31, 28, 31, 30, 0, 0, 0, 0, 0, 0, 30, 31}},
 		{"winter in the sun", true, [12]float64{4: 31, 5: 30, 6: 31, 7: 31, 8: 30, 9: 31}},

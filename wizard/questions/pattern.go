@@ -116,11 +116,8 @@ func inDays(figure, unit string) string {
 	case strings.HasPrefix(unit, "fortnight"):
 		days = 14
 	}
-	if figure == "a" {
-		figure = "1"
-	}
-	n, err := quantity.ParseNumber(figure)
-	if err != nil || days == 1 {
+	n, ok := Count(figure)
+	if !ok {
 		return figure
 	}
 	return quantity.FormatNumber(n * days)

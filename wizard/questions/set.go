@@ -129,15 +129,23 @@ func (r Row) scan(text string, o owner) (value any, guessed bool, err error) {
 
 // onlyUnit reads a bare figure in the one unit in which it would be usual.
 func (r Row) onlyUnit(text string, o owner) (value any, ok bool) {
+	meant := r.inUnits(strings.TrimSpace(text), o)
+	if len(meant) != 1 {
+		return nil, false
+	}
+	value, err := ways[r.Kind].parse(r, meant[0], o)
+	return value, err == nil
+}
+
+// inUnits gives a bare figure in each of the units in which it would be usual.
+func (r Row) inUnits(figure string, o owner) (texts []string) {
 	for _, unit := range ways[r.Kind].units {
-		if v, err := ways[r.Kind].parse(r, text+" "+unit, o); err == nil && r.Limits.usualAll(figures(v)) {
-			if ok {
-				return nil, false
-			}
-			value, ok = v, true
+		text := figure + " " + unit
+		if v, err := ways[r.Kind].parse(r, text, o); err == nil && r.Limits.usualAll(figures(v)) {
+			texts = append(texts, text)
 		}
 	}
-	return value, ok
+	return texts
 }
 
 var spanMark = regexp.MustCompile(`(?i)^(?:between |from |about |around )?\s*([^\s].*?)\s*(?:-|–|—|\bto\b|\band\b|\bor\b)\s*(\S.*)$`)
@@ -291,14 +299,8 @@ var figurePart = regexp.MustCompile(`^[0-9.,/ +*()x×-]*[0-9)]`)
 // meant looks for a usual figure behind an impossible one: another unit, or a
 // slip of the decimal point.
 func (r Row) meant(v any, text string, o owner) string {
-	figure := figurePart.FindString(strings.TrimSpace(text))
-	if figure != "" {
-		for _, unit := range ways[r.Kind].units {
-			tried := figure + " " + unit
-			if w, err := ways[r.Kind].parse(r, tried, o); err == nil && r.Limits.usualAll(figures(w)) {
-				return tried
-			}
-		}
+	if in := r.inUnits(figurePart.FindString(strings.TrimSpace(text)), o); len(in) > 0 {
+		return in[0]
 	}
 	if vs := figures(v); len(vs) == 1 && !zero(v) && r.Kind != Voltage { // 220 V is the shore's, not a slip for 22 V
 		for _, slip := range []float64{0.1, 10, 0.01, 100, 0.001} {
