@@ -117,8 +117,8 @@ func (s *searcher) descend(c int, allowed func(*cell) bool, futures []int, g goa
 				c, moved = i, true
 				break
 			}
-			for k := range s.cells[:i+1] {
-				failed[k] = failed[k] || s.above(o, &s.cells[k])
+			for k := range s.below(i) {
+				failed[k] = true
 			}
 		}
 	}

@@ -146,12 +146,13 @@ type Settings struct {
 }
 
 // quickLook is the number of futures from which on the search for work always
-// meets the same searchFutures; under it a fifth as many, which are others.
+// meets the same searchFutures; under it a fifth as many, which are others, and
+// for a glimpse twice those asked for.
 const quickLook = 200
 
 func (s Settings) searchFutures() int {
 	if s.Futures < quickLook {
-		return searchFutures / 5
+		return min(searchFutures/5, 2*s.Futures)
 	}
 	return searchFutures
 }

@@ -2,6 +2,7 @@ package economics
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"slices"
 
@@ -62,6 +63,7 @@ func (a *boxWork) atLeast(b *boxWork) bool {
 type cell struct {
 	fit   FitOut
 	box   int     // its work on the box, among searcher.boxes; -1 where that is none of them
+	other int     // the rest of its work, among searcher.others
 	work  float64 // mean present cost of all its work, nearly
 	first float64 // paid at first for the option and its work, at typical prices
 	out   bool    // shown not to reach
@@ -103,10 +105,13 @@ type searcher struct {
 	ground    *trialGround
 
 	boxes    []boxWork
-	better   [][]bool // whether one box is at least as good as another
-	cells    []cell   // cheapest work first
-	hard     []int    // futures, hardest first
-	sample   []int    // every fourth future, by which costs are compared
+	others   []FitOut
+	better   order   // of boxes
+	more     order   // of others
+	cells    []cell  // cheapest work first
+	at       [][]int // the cell of a box and an other; -1 where they do not go together
+	hard     []int   // futures, hardest first
+	sample   []int   // every fourth future, by which costs are compared
 	looks    map[int]*look
 	hardened bool // hard is in the order that a cell close to the goal shows
 	failed   error
@@ -129,23 +134,55 @@ func newSearcher(b *Boat, book *Book, w *world, scale float64, id OptionID, grou
 	}
 	priced := s.pricer()
 	base := priced(FitOut{})
-	others := otherWorks(b, id, unit)
-	prices := make([]price, len(others))
-	for i, o := range others {
+	s.others = otherWorks(b, id, unit)
+	prices := make([]price, len(s.others))
+	for i, o := range s.others {
 		prices[i] = priced(o).minus(base)
 	}
+	s.more = orderOf(len(s.others), func(a, b int) bool { return s.others[a].helpsAsMuch(&s.others[b]) })
 	s.collectBoxes(boxWorks(b, unit), priced, base)
 	for i := range s.boxes {
-		for j, o := range others {
+		s.at = append(s.at, make([]int, len(s.others)))
+		for j, o := range s.others {
+			s.at[i][j] = -1
 			fit := s.boxes[i].fit.with(o)
 			if s.fits(fit, s.boxes[i].litres) {
 				work := s.boxes[i].work.plus(prices[j])
-				s.cells = append(s.cells, cell{fit: fit, box: i, work: work.present, first: base.first + work.first})
+				s.cells = append(s.cells, cell{fit: fit, box: i, other: j, work: work.present, first: base.first + work.first})
 			}
 		}
 	}
 	slices.SortStableFunc(s.cells, func(a, b cell) int { return cmp.Compare(a.work, b.work) })
+	for i := range s.cells {
+		s.at[s.cells[i].box][s.cells[i].other] = i
+	}
 	return s
+}
+
+// order tells which of some things is at least as good as another in every way.
+type order struct {
+	atLeast [][]bool // row at least as good as column
+	below   [][]int  // what a row is at least as good as, itself among them
+}
+
+func orderOf(n int, atLeast func(a, b int) bool) order {
+	o := order{make([][]bool, n), make([][]int, n)}
+	for a := range n {
+		o.atLeast[a] = make([]bool, n)
+		for b := range n {
+			if o.atLeast[a][b] = atLeast(a, b); o.atLeast[a][b] {
+				o.below[a] = append(o.below[a], b)
+			}
+		}
+	}
+	return o
+}
+
+// helpsAsMuch tells whether work outside the box has at least what other work has
+// of everything that can only help.
+func (f *FitOut) helpsAsMuch(o *FitOut) bool {
+	return f.ByDay == o.ByDay && f.Bottles == o.Bottles && (f.ColdStart || !o.ColdStart) && (!f.NoIceRuns || o.NoIceRuns) &&
+		(f.Vent || !o.Vent) && f.PanelWp >= o.PanelWp && f.Battery >= o.Battery
 }
 
 // collectBoxes keeps the works on the box that no other beats in price, leak,
@@ -170,13 +207,7 @@ func (s *searcher) collectBoxes(works []FitOut, priced func(FitOut) price, base 
 			s.boxes = append(s.boxes, all[i])
 		}
 	}
-	s.better = make([][]bool, len(s.boxes))
-	for i := range s.boxes {
-		s.better[i] = make([]bool, len(s.boxes))
-		for j := range s.boxes {
-			s.better[i][j] = s.boxes[i].atLeast(&s.boxes[j])
-		}
-	}
+	s.better = orderOf(len(s.boxes), func(a, b int) bool { return s.boxes[a].atLeast(&s.boxes[b]) })
 }
 
 // fits tells whether all that has to go into the cold space goes in.
@@ -224,17 +255,32 @@ func (s *searcher) above(a, b *cell) bool {
 	if a.box < 0 || b.box < 0 {
 		return a.fit == b.fit
 	}
-	if !s.better[a.box][b.box] {
-		return false
-	}
-	x, y := &a.fit, &b.fit
-	if s.option == IceOnly { // more ice in a smaller box is not always more
-		ice := func(c *cell) float64 { return s.boxes[c.box].litres * float64(s.share(&c.fit)) }
-		if ice(a) < ice(b)-1e-9 {
-			return false
+	return s.better.atLeast[a.box][b.box] && s.more.atLeast[a.other][b.other] && s.asMuchIce(a, b)
+}
+
+// asMuchIce tells whether a cell has at least the ice of another: more of it in a
+// smaller box is not always more.
+func (s *searcher) asMuchIce(a, b *cell) bool {
+	ice := func(c *cell) float64 { return s.boxes[c.box].litres * float64(s.share(&c.fit)) }
+	return s.option != IceOnly || ice(a) >= ice(b)-1e-9
+}
+
+// below gives every cell that a cell is above, itself among them.
+func (s *searcher) below(c int) iter.Seq[int] {
+	a := &s.cells[c]
+	return func(yield func(int) bool) {
+		if a.box < 0 {
+			yield(c)
+			return
+		}
+		for _, box := range s.better.below[a.box] {
+			for _, other := range s.more.below[a.other] {
+				if i := s.at[box][other]; i >= 0 && s.asMuchIce(a, &s.cells[i]) && !yield(i) {
+					return
+				}
+			}
 		}
 	}
-	return x.ByDay == y.ByDay && x.Bottles == y.Bottles && (x.ColdStart || !y.ColdStart) && (!x.NoIceRuns || y.NoIceRuns) && (x.Vent || !y.Vent) && x.PanelWp >= y.PanelWp && x.Battery >= y.Battery
 }
 
 func (s *searcher) share(f *FitOut) float64 {
@@ -396,10 +442,10 @@ func (s *searcher) leastCost(c int) float64 {
 // bound notes what a cell costs, for all below it.
 func (s *searcher) bound(c int, cost float64) {
 	o := &s.cells[c]
-	for i := range s.cells {
+	for i := range s.below(c) {
 		b := &s.cells[i]
 		if uses := cost - o.work; uses > b.uses && o.fit.ColdStart == b.fit.ColdStart && o.fit.IceShare == b.fit.IceShare &&
-			o.fit.ByDay == b.fit.ByDay && o.fit.Bottles == b.fit.Bottles && o.fit.NoIceRuns == b.fit.NoIceRuns && s.above(o, b) {
+			o.fit.NoIceRuns == b.fit.NoIceRuns {
 			b.uses = uses
 		}
 	}
@@ -407,10 +453,8 @@ func (s *searcher) bound(c int, cost float64) {
 
 // ruleOut rules out every cell below one that does not reach.
 func (s *searcher) ruleOut(c int) {
-	for i := range s.cells {
-		if s.above(&s.cells[c], &s.cells[i]) {
-			s.cells[i].out = true
-		}
+	for i := range s.below(c) {
+		s.cells[i].out = true
 	}
 }
 

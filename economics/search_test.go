@@ -202,7 +202,7 @@ func TestSearchAgainstEveryFitOut(t *testing.T) {
 
 // Neither the seed nor the number of futures changes the work that is proposed.
 func TestSettingsChangeNoWork(t *testing.T) {
-	settings := []Settings{{Futures: 20, Seed: 1}, {Futures: 60, Seed: 2}}
+	settings := []Settings{{Futures: 40, Seed: 1}, {Futures: 60, Seed: 2}}
 	tried, _ := searchTried()
 	boats := max(1, tried/40)
 	if tried >= 40 {

@@ -167,10 +167,15 @@ func (s *screen) answer(said map[string]string) []string {
 }
 
 // The whole way of an owner, on a real terminal, from the first question to a
-// report that an independent reader finds sound; outside the long run in a box that leaves little to choose from.
+// report that an independent reader finds sound; outside the long run in a box
+// that leaves little to choose from, and by a quick look.
 func TestFromFirstQuestionToReport(t *testing.T) {
 	folder := t.TempDir()
-	s := onScreen(t, folder)
+	var args []string
+	if !longRun() {
+		args = []string{"ask", "boat.yaml", "--futures", "20"}
+	}
+	s := onScreen(t, folder, args...)
 	said := map[string]string{
 		"How much does the ice box hold?": "3.2 cu ft\r",
 		"What do you pay for ice":         "0.90 /lb\r",
