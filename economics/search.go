@@ -30,6 +30,10 @@ const (
 	// Foam on the inside takes no more of the box than this, unless nothing
 	// else reaches or it is much cheaper. Engineering judgement, from memory.
 	roomyShare, muchCheaper = 0.4, 0.1
+	// Of more works on the box than this, those of one heat in all are taken for
+	// alike, whether it comes from cabin, sea or engine.
+	// Engineering judgement, from memory.
+	manyBoxes, alikeHeat = 64, 0.02
 )
 
 // boxWork is one piece of work on the box, ready to be compared.
@@ -37,6 +41,7 @@ type boxWork struct {
 	fit    FitOut
 	leak   heat.Conductance
 	swap   float64 // L of air that an opening exchanges, at no ice
+	gainW  float64 // on a mean day of the hottest month aboard
 	litres float64
 	lost   float64 // share of the told box
 	work   price
@@ -194,20 +199,27 @@ func (s *searcher) collectBoxes(works []FitOut, priced func(FitOut) price, base 
 		if err != nil {
 			continue // no box is left
 		}
-		all = append(all, boxWork{fit: fit, leak: *p.leak(), swap: p.swap * p.volumeL, litres: p.volumeL,
+		setup := p.setup(&Typical)
+		all = append(all, boxWork{gainW: setup.Mean(s.world.aboard, setup.TargetC).GainW(), fit: fit, leak: *p.leak(), swap: p.swap * p.volumeL, litres: p.volumeL,
 			lost: 1 - p.volumeL/p.toldL, work: priced(fit).minus(base)})
 	}
 	slices.SortStableFunc(all, func(a, b boxWork) int { return cmp.Compare(a.work.present, b.work.present) })
-	for i := range all {
-		beaten := false
-		for j := range s.boxes {
-			beaten = beaten || s.boxes[j].atLeast(&all[i]) && s.boxes[j].litres >= all[i].litres-1e-9
-		}
-		if !beaten {
-			s.boxes = append(s.boxes, all[i])
-		}
+	s.boxes = unbeaten(all, (*boxWork).atLeast)
+	if len(s.boxes) > manyBoxes {
+		s.boxes = unbeaten(s.boxes, func(a, b *boxWork) bool { return a.gainW <= (1+alikeHeat)*b.gainW })
 	}
 	s.better = orderOf(len(s.boxes), func(a, b int) bool { return s.boxes[a].atLeast(&s.boxes[b]) })
+}
+
+// unbeaten gives the works, cheapest first, less those that one before keeps no
+// warmer and leaves no less room than.
+func unbeaten(all []boxWork, colder func(a, b *boxWork) bool) (out []boxWork) {
+	for i := range all {
+		if !slices.ContainsFunc(out, func(a boxWork) bool { return colder(&a, &all[i]) && a.litres >= all[i].litres-1e-9 }) {
+			out = append(out, all[i])
+		}
+	}
+	return out
 }
 
 // fits tells whether all that has to go into the cold space goes in.

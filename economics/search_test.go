@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"reflect"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -231,6 +232,41 @@ func TestSettingsChangeNoWork(t *testing.T) {
 					t.Errorf("boat %d, %s, %+v: %+v; with %+v %+v", 20+seed, r.Options[i].ID, set, *got, settings[0], *want)
 				}
 			}
+		}
+	}
+}
+
+// Of the many works that a boat of many ways in may have, few are looked at; each
+// of the others has one among them that costs no more, leaves as much room and
+// lets in no more than a fiftieth more heat.
+func TestManyWorksLeaveFew(t *testing.T) {
+	b := dunlin()
+	b.Box.VoidVolume, b.Box.SpacerFits = 60, quantity.Yes
+	for i, side := range heat.Sides {
+		f := b.Box.Faces[side]
+		f.Reach = []Reach{FromInside, FromOutside}[i%2]
+		b.Box.Faces[side] = f
+	}
+	book := testBook()
+	s := newSearch(t, &b, &book, IceOnly, 8)
+	works := boxWorks(&b, nil)
+	t.Logf("%d of %d works", len(s.boxes), len(works))
+	if len(works) < 500 || len(s.boxes) > 2*manyBoxes {
+		t.Fatalf("%d of %d works are looked at", len(s.boxes), len(works))
+	}
+	priced := s.pricer()
+	base := priced(FitOut{})
+	for _, fit := range works {
+		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
+		if err != nil {
+			continue
+		}
+		setup, cost := p.setup(&Typical), priced(fit).minus(base).present
+		gainW := setup.Mean(s.world.aboard, setup.TargetC).GainW()
+		if !slices.ContainsFunc(s.boxes, func(x boxWork) bool {
+			return x.work.present <= cost+1e-9 && x.litres >= p.volumeL-1e-6 && x.gainW <= 1.0201*gainW
+		}) {
+			t.Errorf("%+v, %.1f W for %.0f, is left out for nothing", fit, gainW, cost)
 		}
 	}
 }
