@@ -26,9 +26,9 @@ func ailing(v words.Voice, level int) []layout.Block {
 	return []layout.Block{
 		layout.Heading{Level: level, Text: ailingTitle},
 		layout.Para{Text: "Half an hour with a meter, before any money. Often it is a switch, a wire, a fan or a thermostat (common practice, no source). " + v.AilingWorth()},
-		layout.Heading{Level: level + 1, Text: "Look, in this order"}, list(layout.Number, v.AilingSteps()),
+		layout.Heading{Level: level + 1, Text: "Look, in this order"}, layout.Texts(layout.Number, v.AilingSteps()...),
 		layout.Heading{Level: level + 1, Text: "What it points to"}, t,
 		layout.Para{Style: layout.Small, Text: "Costs are low to high, parts and hands, from memory. Buying or selling: note what was found, and take the higher cost off the price."},
-		layout.Heading{Level: level + 1, Text: "Cautions"}, list(layout.Dash, v.AilingCautions()),
+		layout.Heading{Level: level + 1, Text: "Cautions"}, layout.Texts(layout.Dash, v.AilingCautions()...),
 	}
 }

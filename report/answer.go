@@ -19,9 +19,7 @@ func (a author) answer(s setting) []layout.Block {
 		layout.Para{Style: layout.Small, Text: a.scene()},
 		layout.Heading{Level: 0, Text: a.v.Answer()},
 	}
-	if text := a.v.Medicine(); text != "" {
-		out = append(out, layout.Para{Text: text})
-	}
+	out = append(out, layout.Paras(layout.Body, a.v.Medicine())...)
 	if text := a.evidence(); text != "" {
 		out = append(out, layout.Para{Lead: dots[a.r.Answer.Grade], Text: text, Wide: true})
 	}
@@ -83,15 +81,12 @@ func (a author) also() string {
 func (a author) worths() []economics.WorthCount {
 	var out []economics.WorthCount
 	for _, c := range a.r.Answer.Counts {
-		if c.Worth <= dearest && len(out) < 3 {
+		if c.Worth <= words.Dearest && len(out) < 3 {
 			out = append(out, c)
 		}
 	}
 	return out
 }
-
-// dearest is the price of a day above which none is printed.
-const dearest = 50
 
 // counted reports whether squares show the counts at the worths.
 func (a author) counted() bool {
@@ -124,10 +119,10 @@ func (a author) pictured(s setting) []layout.Block {
 	if a.counted() {
 		finding = fmt.Sprintf("The more a %s day is worth to you, the surer", a.v.ColdOrCool())
 		for _, c := range a.worths() {
-			add(a.money(c.Worth)+" a day", fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.money(c.Worth), c.Of100)
+			add(a.v.Say(c.Worth)+" a day", fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.v.Say(c.Worth), c.Of100)
 		}
 		if c := a.worths(); len(c) == 1 {
-			finding = fmt.Sprintf("In %d of 100 futures it costs no more than %s a day", c[0].Of100, a.money(c[0].Worth))
+			finding = fmt.Sprintf("In %d of 100 futures it costs no more than %s a day", c[0].Of100, a.v.Say(c[0].Worth))
 		}
 		caption := fmt.Sprintf("Of 100 futures, those in which it costs no more than that; in the others food that keeps is the better way. To find your own figure: what would you pay for a day with %s food, its dearer food spared?", a.v.ColdOrCool())
 		if s.tight > 0 {
@@ -143,14 +138,14 @@ func (a author) pictured(s setting) []layout.Block {
 	switch n := a.o.WorksOf100; {
 	case a.r.Answer.Case == economics.WorthTold && a.r.Answer.YesOf100[0] != a.r.Answer.YesOf100[1]:
 		yes, w := a.r.Answer.YesOf100, a.r.Answer.Worth
-		finding = fmt.Sprintf("In %d of 100 futures it is worth %s a day, in %d %s", yes[0], a.money(w.Low), yes[1], a.money(w.High))
-		add("", "", "Worth "+a.money(w.Low), yes[0])
-		add("", "", "Worth "+a.money(w.High), yes[1])
+		finding = fmt.Sprintf("In %d of 100 futures it is worth %s a day, in %d %s", yes[0], a.v.Say(w.Low), yes[1], a.v.Say(w.High))
+		add("", "", "Worth "+a.v.Say(w.Low), yes[0])
+		add("", "", "Worth "+a.v.Say(w.High), yes[1])
 		field.Fields = []chart.HundredFutures{{Counts: [3]int{yes[0], yes[1] - yes[0], 100 - yes[1]}}}
-		field.Groups[1] = "at " + a.money(w.High) + " only"
+		field.Groups[1] = "at " + a.v.Say(w.High) + " only"
 	case a.r.Answer.Case == economics.WorthTold:
 		n = a.r.Answer.YesOf100[0]
-		finding = fmt.Sprintf("In %d of 100 futures it is worth %s to you", n, a.worth())
+		finding = fmt.Sprintf("In %d of 100 futures it is worth %s to you", n, a.v.Worth())
 		add("", "", "Worth it", n)
 	case a.r.Answer.Case == economics.PaysForItself:
 		n = a.r.Answer.PremiumOf100
@@ -169,19 +164,6 @@ func (a author) pictured(s setting) []layout.Block {
 	return []layout.Block{layout.Side{Shares: []float64{38, 128}, Columns: [][]layout.Block{{squares}, {price}}}}
 }
 
-// worth prints what the owner told a day to be worth.
-func (a author) worth() string {
-	w := a.r.Answer.Worth
-	if w.High > w.Low {
-		return a.money(w.Low) + " to " + a.money(w.High)
-	}
-	return a.money(w.Low)
-}
-
-func (a author) money(x float64) string {
-	return quantity.FormatMoney(quantity.Money(x), a.r.Boat.Currency)
-}
-
 // prices shows what a day costs by each cold way, the cheapest first.
 func (a author) prices(s setting) layout.Picture {
 	ways := []*economics.OptionFigures{a.r.Of(economics.IceOnly), a.r.Of(economics.SmallUnit), a.r.Of(economics.LargerUnit)}
@@ -192,10 +174,10 @@ func (a author) prices(s setting) layout.Picture {
 		return int(math.Copysign(1, x.PriceOfCold.Typical-y.PriceOfCold.Typical))
 	})
 	c := chart.PriceOfCold{Top: 10, Marks: []float64{2, 5, 10}, Saves: "saves", Say: func(v float64) string {
-		if v > dearest {
-			return "over " + a.money(dearest)
+		if v > words.Dearest {
+			return "over " + a.v.Say(words.Dearest)
 		}
-		return a.money(math.Round(v))
+		return a.v.Say(math.Round(v))
 	}}
 	t := layout.Table{Columns: []layout.Column{{Head: "Way"}, {Head: "Low", Right: true}, {Head: "Middle", Right: true}, {Head: "High", Right: true}}}
 	most := a.r.Answer.Worth.High
@@ -205,7 +187,7 @@ func (a author) prices(s setting) layout.Picture {
 		cells := []string{words.Name(o.ID), row.Words, "", ""}
 		if row.Words == "" {
 			p := o.PriceOfCold
-			row.Low, row.Mid, row.High = p.Low, min(p.Typical, dearest), min(p.High, 1e6)
+			row.Low, row.Mid, row.High = p.Low, min(p.Typical, words.Dearest), min(p.High, 1e6)
 			most = max(most, row.Mid*1.15)
 			cells = []string{words.Name(o.ID), c.Say(p.Low), c.Say(p.Typical), c.Say(row.High)}
 			text := a.v.Price(p.Typical) + " with " + words.In(o.ID)
@@ -217,7 +199,7 @@ func (a author) prices(s setting) layout.Picture {
 		c.Rows, t.Rows = append(c.Rows, row), append(t.Rows, cells)
 	}
 	if a.counted() && !math.IsInf(a.r.Answer.YesWorth, 1) {
-		most = max(most, min(dearest, a.r.Answer.YesWorth))
+		most = max(most, min(words.Dearest, a.r.Answer.YesWorth))
 	}
 	for _, marks := range [][]float64{{2, 5, 10, 20}, {5, 10, 20, 30}, {5, 10, 20, 50}} {
 		if most > c.Top {
@@ -227,7 +209,7 @@ func (a author) prices(s setting) layout.Picture {
 	caption := "Cost of it over going without, by day won. Bar: 80 of 100 futures; mark: the middle one"
 	switch yes, no := a.r.Answer.YesWorth, a.r.Answer.NoWorth; {
 	case a.r.Answer.Case == economics.WorthTold:
-		c.Worth, c.Flag = min(a.r.Answer.Worth.Typical, c.Top), fmt.Sprintf("a %s day is worth %s to you", a.v.ColdOrCool(), a.worth())
+		c.Worth, c.Flag = min(a.r.Answer.Worth.Typical, c.Top), fmt.Sprintf("a %s day is worth %s to you", a.v.ColdOrCool(), a.v.Worth())
 	case a.counted() && no < yes && yes < c.Top:
 		c.Zones = []chart.PriceZone{{From: 0, To: no, Label: "no"}, {From: yes, To: c.Top, Label: "worth it"}}
 		if no > 0 {
@@ -254,8 +236,8 @@ func (a author) unpriced(o *economics.OptionFigures) string {
 		return fmt.Sprintf("does what you want in %d of 100 futures", o.WorksOf100)
 	case a.v.Priced(o):
 		return ""
-	case o.PriceOfCold.Typical > dearest:
-		return "over " + a.money(dearest) + " a day"
+	case o.PriceOfCold.Typical > words.Dearest:
+		return "over " + a.v.Say(words.Dearest) + " a day"
 	}
 	return "gives too few days for a price a day"
 }
@@ -277,7 +259,7 @@ func (a author) reasons(s setting) []layout.Block {
 
 // texts lists sentences, closer where the page is full.
 func (a author) texts(s setting, mark layout.Mark, texts []string) layout.List {
-	l := list(mark, texts)
+	l := layout.Texts(mark, texts...)
 	l.Steps = s.tight > 0
 	return l
 }

@@ -34,9 +34,7 @@ func (a author) known() []layout.Block {
 	if len(l.Items) > 0 {
 		out = append(out, l)
 	}
-	if text := a.v.EVPI(); text != "" {
-		out = append(out, layout.Para{Text: text})
-	}
+	out = append(out, layout.Paras(layout.Body, a.v.EVPI())...)
 	return append(out, layout.Heading{Level: 1, Text: "How well this is known"}, layout.Para{Text: a.v.EvidenceText()})
 }
 
@@ -58,10 +56,7 @@ func (a author) heat() []layout.Block {
 		t.Rows = append(t.Rows, []string{words.Capital(name), quantity.FormatConductance(scale*part.UA, a.r.Boat.Units)})
 	}
 	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units)})
-	seen := []layout.Block{layout.Heading{Level: 2, Text: "How the leak is known"}, a.estimates()}
-	for _, doubt := range box.Notes {
-		seen = append(seen, layout.Para{Style: layout.Small, Text: doubt})
-	}
+	seen := append([]layout.Block{layout.Heading{Level: 2, Text: "How the leak is known"}, a.estimates()}, layout.Paras(layout.Small, box.Notes...)...)
 	out = append(out, layout.Side{Shares: []float64{2, 3}, Columns: [][]layout.Block{{t}, seen}})
 	if !a.aboard() {
 		return out
@@ -146,12 +141,7 @@ func (a author) workFor(id economics.OptionID) []layout.Block {
 	if id == economics.IceOnly {
 		texts = append(texts, a.v.MoreIce())
 	}
-	for _, text := range texts {
-		if text != "" {
-			out = append(out, layout.Para{Text: text})
-		}
-	}
-	return out
+	return append(out, layout.Paras(layout.Body, texts...)...)
 }
 
 // swing shows what moves the difference of the best two.

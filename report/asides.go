@@ -14,16 +14,16 @@ func (a author) asides() []layout.Block {
 	}
 	out := []layout.Block{layout.Heading{Level: 1, Text: "Also asked"}}
 	if lines := a.v.Cooler(); len(lines) > 0 {
-		out = append(out, layout.Heading{Level: 2, Text: "Ice in a thick-walled cooler"}, list(layout.Dash, lines))
+		out = append(out, layout.Heading{Level: 2, Text: "Ice in a thick-walled cooler"}, layout.Texts(layout.Dash, lines...))
 	}
 	if lines := a.v.Drinks(); len(lines) > 0 {
-		out = append(out, layout.Heading{Level: 2, Text: "Drinks in a cooler beside the box"}, list(layout.Dash, lines))
+		out = append(out, layout.Heading{Level: 2, Text: "Drinks in a cooler beside the box"}, layout.Texts(layout.Dash, lines...))
 	}
 	if lines := a.v.Freezing(); len(lines) > 0 {
-		out = append(out, layout.Heading{Level: 2, Text: "What freezing takes"}, list(layout.Dash, lines))
+		out = append(out, layout.Heading{Level: 2, Text: "What freezing takes"}, layout.Texts(layout.Dash, lines...))
 	}
 	if text := a.v.ByDay(); text != "" {
-		out = append(out, layout.Heading{Level: 2, Text: "Off at night"}, list(layout.Dash, []string{text}))
+		out = append(out, layout.Heading{Level: 2, Text: "Off at night"}, layout.Texts(layout.Dash, text))
 	}
 	out = append(out, layout.Heading{Level: 2, Text: "Why not"})
 	return append(out, whyNot(a.v))

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -49,16 +50,6 @@ func headed(p layout.Picture) []layout.Block {
 // worked reports whether the way shown needs work on box or boat.
 func (a author) worked() bool { return len(a.o.Fit.Items) > 0 }
 
-func (a author) volume(l float64) string {
-	return quantity.FormatVolume(quantity.Litre(l), a.r.Boat.Units)
-}
-func (a author) degrees(c float64) string {
-	return quantity.FormatTemperature(quantity.Celsius(c), a.r.Boat.Units)
-}
-func (a author) length(mm float64) string {
-	return quantity.FormatLength(quantity.Metre(mm/1000), a.r.Boat.Units)
-}
-
 // heatW prints a heat without its unit, no finer than a leak known to a quarter
 // lets one tell.
 func heatW(w float64) string {
@@ -85,14 +76,6 @@ func (a author) through(part string, side heat.Side) (now, with float64) {
 	return of(a.told), of(a.fitted)
 }
 
-// changed prints a figure as she is and with the work, once where they are alike.
-func changed(now, with string) string {
-	if now == with {
-		return now
-	}
-	return now + " → " + with
-}
-
 // box draws the box with its heat.
 func (a author) box(s setting) layout.Picture {
 	month := words.Month(a.told.Month)
@@ -106,7 +89,7 @@ func (a author) box(s setting) layout.Picture {
 	}
 	drawn := "Your box to scale"
 	if a.r.Boat.Box.Inside.Zero() && !a.chest() {
-		drawn = fmt.Sprintf("Your box to scale, drawn as 1 : 1 : 1.1 since only its %s were told", a.volume(a.told.VolumeL))
+		drawn = fmt.Sprintf("Your box to scale, drawn as 1 : 1 : 1.1 since only its %s were told", a.v.Volume(a.told.VolumeL))
 	}
 	if a.chest() {
 		drawn = "The chest to scale"
@@ -119,7 +102,7 @@ func (a author) box(s setting) layout.Picture {
 		heats = "in the box as she is; arrows as wide as it is large"
 	}
 	caption := fmt.Sprintf("%s. Heat in W, %s. Besides, edges and corners let in %s W, the lid's opening %s W, food and drink bring %s W.",
-		drawn, heats, changed(heatW(edgesNow), heatW(edges)), changed(heatW(opensNow), heatW(opens)), changed(heatW(goodsNow), heatW(goods)))
+		drawn, heats, words.Turn(heatW(edgesNow), heatW(edges)), words.Turn(heatW(opensNow), heatW(opens)), words.Turn(heatW(goodsNow), heatW(goods)))
 	t := layout.Table{Sum: true, Columns: []layout.Column{{Head: "Way in"}, {Head: "As she is, W", Right: true}, {Head: "With the work, W", Right: true}}}
 	for _, s := range a.told.Heat {
 		now, with := a.through(s.Part, s.Side)
@@ -153,7 +136,7 @@ func (a author) boxWork() string {
 func (a author) layers() string {
 	var out []string
 	for _, f := range a.told.Box.Faces {
-		out = append(out, fmt.Sprintf("%s: %s of foam", f.Side, a.length(thickness(f))))
+		out = append(out, fmt.Sprintf("%s: %s of foam", f.Side, a.v.Length(thickness(f))))
 	}
 	return "As she is, " + strings.Join(out, ", ") + "."
 }
@@ -174,17 +157,17 @@ func (a author) sections(s setting) chart.BoxSections {
 	mm := func(l quantity.Metre) float64 { return 1000 * float64(l) }
 	c := chart.BoxSections{
 		Across: mm(in.Width), Deep: mm(in.Length), High: mm(in.Height), Highest: [...]float64{70, 60, 50, 42}[min(s.tight, 3)] + s.spare/3,
-		Volume: a.volume(a.fitted.VolumeL), Sections: [2]string{"Cut across, looking aft", "From above, lid off"},
+		Volume: a.v.Volume(a.fitted.VolumeL), Sections: [2]string{"Cut across, looking aft", "From above, lid off"},
 		Foam: "foam there", Board: "board to add inside", PlateName: "plate",
-		SayHeat: heatW, SayLength: a.length,
+		SayHeat: heatW, SayLength: a.v.Length,
 	}
 	c.Unit = 25.4
 	if a.r.Boat.Units == quantity.Metric {
 		c.Unit = 10
 		c.SayLength = func(mm float64) string { return chart.Number(mm/10, 1) + " cm" }
 	}
-	if a.volume(a.told.VolumeL) != c.Volume {
-		c.Was = "was " + a.volume(a.told.VolumeL)
+	if a.v.Volume(a.told.VolumeL) != c.Volume {
+		c.Was = "was " + a.v.Volume(a.told.VolumeL)
 	}
 	c.Plate = a.unit() && !a.chest()
 	lid := heat.Top
@@ -219,7 +202,7 @@ func (a author) sections(s setting) chart.BoxSections {
 			face.Board = board
 		}
 		if behind > 0.5 {
-			text := "+" + a.length(behind)
+			text := "+" + a.v.Length(behind)
 			if face.Beyond == "" {
 				face.Beyond = text + " behind"
 			} else {
@@ -291,6 +274,19 @@ func (a author) unit() bool {
 	return a.o.ID == economics.SmallUnit || a.o.ID == economics.LargerUnit
 }
 
+// unitFigures are those of the larger unit where it is the way shown, else of the small one.
+func (a author) unitFigures() economics.UnitFigures {
+	if a.o.ID == economics.LargerUnit {
+		return a.r.Units[1]
+	}
+	return a.r.Units[0]
+}
+
+// warmestCabin is the month aboard with the warmest cabin, of at least one.
+func (a author) warmestCabin() economics.MonthFigures {
+	return slices.MaxFunc(a.r.Months, func(x, y economics.MonthFigures) int { return cmp.Compare(x.CabinC, y.CabinC) })
+}
+
 // room shows what fills the box before and after.
 func (a author) room() layout.Picture {
 	cooling := "ice"
@@ -319,9 +315,9 @@ func (a author) room() layout.Picture {
 	if a.told.Room != a.fitted.Room {
 		bar("with the work", a.fitted.Room)
 	}
-	finding := fmt.Sprintf("Room inside: %s are free beside all that goes in", a.volume(a.fitted.Room.Free))
+	finding := fmt.Sprintf("Room inside: %s are free beside all that goes in", a.v.Volume(a.fitted.Room.Free))
 	if short := a.fitted.Room.Short; short > 0.5 {
-		finding = fmt.Sprintf("Room inside: the box is %s short of all that goes in", a.volume(short))
+		finding = fmt.Sprintf("Room inside: the box is %s short of all that goes in", a.v.Volume(short))
 	}
 	t := layout.Table{Columns: []layout.Column{{Head: "Room, " + c.Unit}}}
 	for _, b := range c.Bars {

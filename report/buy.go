@@ -26,12 +26,12 @@ func (a author) buy(s setting) []layout.Block {
 		}
 		what, ask := a.ask(l)
 		low, high := a.priceRange(l)
-		t.Rows = append(t.Rows, []string{what, ask, words.Hours(l.Hours), a.amount(low), a.amount(l.First), a.amount(high)})
+		t.Rows = append(t.Rows, []string{what, ask, words.Hours(l.Hours), a.v.Money(low), a.v.Money(l.First), a.v.Money(high)})
 		hours = hours.Plus(l.Hours)
 	}
 	enough := a.enough()
 	if len(t.Rows) == 0 {
-		text := fmt.Sprintf("Nothing has to be bought for %s.", a.named())
+		text := fmt.Sprintf("Nothing has to be bought for %s.", a.v.Named(a.o.ID))
 		if enough != "" {
 			text += " " + enough
 		}
@@ -41,7 +41,7 @@ func (a author) buy(s setting) []layout.Block {
 		t.Rows = append(t.Rows, []string{"Nothing", enough, "", "0", "0", "0"})
 	}
 	first := a.o.FittedBands.First
-	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", words.Hours(hours), a.amount(first.Low), a.amount(a.o.Fitted.First), a.amount(first.High)})
+	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", words.Hours(hours), a.v.Money(first.Low), a.v.Money(a.o.Fitted.First), a.v.Money(first.High)})
 	if hours.High == 0 { // a yard does it
 		t.Columns = slices.Delete(t.Columns, 2, 3)
 		for i := range t.Rows {
@@ -50,21 +50,10 @@ func (a author) buy(s setting) []layout.Block {
 	}
 	head := fmt.Sprintf("Buy this: about %s, %s", a.v.Money(a.o.Fitted.First), by)
 	if a.taken() != a.o.ID {
-		head = fmt.Sprintf("If you do want %s, buy this: about %s, %s", a.named(), a.v.Money(a.o.Fitted.First), by)
+		head = fmt.Sprintf("If you do want %s, buy this: about %s, %s", a.v.Named(a.o.ID), a.v.Money(a.o.Fitted.First), by)
 	}
 	return []layout.Block{layout.Heading{Level: 1, Text: head}, t}
 }
-
-// named names the way shown inside a sentence.
-func (a author) named() string {
-	if a.v.UnitAboard() && a.o.ID == economics.SmallUnit {
-		return "the unit aboard"
-	}
-	return words.In(a.o.ID)
-}
-
-// amount prints money for a column of its own.
-func (a author) amount(x float64) string { return a.v.Money(x) }
 
 // priceRange gives the low and high price of a line: the price book's, that of
 // what the owner told of the unit, or the one sum of a quotation.
@@ -128,10 +117,7 @@ func (a author) ask(l economics.CostLine) (what, ask string) {
 
 // askCable gives the conductor and the most that its fuse may be.
 func (a author) askCable() string {
-	c, sys := a.r.Units[0].Cable, a.r.Boat.Units
-	if a.o.ID == economics.LargerUnit {
-		c = a.r.Units[1].Cable
-	}
+	c, sys := a.unitFigures().Cable, a.r.Boat.Units
 	size := quantity.FormatWireSize(quantity.SquareMillimetre(c.MetricMm2), quantity.Metric)
 	if sys == quantity.US {
 		size = "AWG " + c.AWG
@@ -154,19 +140,18 @@ func (a author) askCable() string {
 
 // askUnit describes the unit: never a make.
 func (a author) askUnit() string {
-	b, u := a.r.Boat, a.r.Boat.Small
-	f := a.r.Units[0]
+	b, u, f := a.r.Boat, a.r.Boat.Small, a.unitFigures()
 	if a.o.ID == economics.LargerUnit {
-		u, f = b.Larger, a.r.Units[1]
+		u = b.Larger
 	}
 	volts := fmt.Sprintf("%.0f V", float64(b.Power.Volts))
 	amps := quantity.FormatCurrent(quantity.Ampere(round1(a.expect.RunningA.Typical)))
 	if a.chest() {
-		return fmt.Sprintf("Free-standing %s compressor chest of %s; about %s while it runs. Not a thermoelectric box.", volts, a.volume(a.fitted.VolumeL), amps)
+		return fmt.Sprintf("Free-standing %s compressor chest of %s; about %s while it runs. Not a thermoelectric box.", volts, a.v.Volume(a.fitted.VolumeL), amps)
 	}
 	plate := map[energy.Plate]string{energy.Thin: "thin plate", energy.Eutectic: "cold-storing plate"}[u.Plate]
 	out := fmt.Sprintf("%s compressor unit, %s, for a box of %s: about %s W at −10/45 °C, %s running, cooled by %s.",
-		volts, plate, a.volume(a.fitted.VolumeL), watts(f.RatedW), amps, coolers[a.condenser(u)])
+		volts, plate, a.v.Volume(a.fitted.VolumeL), watts(f.RatedW), amps, coolers[a.condenser(u)])
 	if o := b.Box.LidOpening; o.Length > 0 {
 		out += fmt.Sprintf(" Plate to pass %s.", a.opening(o.Length, o.Width))
 	}
@@ -195,7 +180,7 @@ func (a author) askBoard() string {
 	c := a.cuts()
 	var sheets []string
 	for _, g := range c.byThickness() {
-		sheets = append(sheets, fmt.Sprintf("%s of %s, %s thick", words.Plural(float64(g.sheets), "sheet"), a.opening(sheetOf(a.r.Boat.Units)), a.length(g.mm)))
+		sheets = append(sheets, fmt.Sprintf("%s of %s, %s thick", words.Plural(float64(g.sheets), "sheet"), a.opening(sheetOf(a.r.Boat.Units)), a.v.Length(g.mm)))
 	}
 	if len(sheets) == 0 {
 		return "Extruded polystyrene board, dry."

@@ -217,7 +217,7 @@ func (c cutting) byThickness() []ofThickness {
 func (a author) boards() string {
 	var out []string
 	for _, g := range a.cuts().byThickness() {
-		out = append(out, a.length(g.mm))
+		out = append(out, a.v.Length(g.mm))
 	}
 	return words.Join(out) + " thick"
 }
@@ -232,7 +232,7 @@ func (a author) cutList(s setting) []layout.Block {
 	unit := "mm"
 	if a.r.Boat.Units == quantity.US {
 		unit = "in"
-		bare = func(mm float64) string { return a.length(mm)[:len(a.length(mm))-3] }
+		bare = func(mm float64) string { return a.v.Length(mm)[:len(a.v.Length(mm))-3] }
 	}
 	t := layout.Table{Close: true, Columns: []layout.Column{{Head: "Piece"}, {Head: "Size, " + unit, Right: true}, {Head: "Thick", Right: true}}}
 	for _, p := range c.pieces {
@@ -252,7 +252,7 @@ func (a author) cutList(s setting) []layout.Block {
 	case c.cut:
 		note += "Pieces too wide for the lid or a sheet are cut: stagger and tape their joints."
 	case o.Length > 0:
-		note += fmt.Sprintf("Each passes the lid on the slant, up to %s wide.", a.length(1000*math.Hypot(float64(o.Length), float64(o.Width))-c.pieces[0].thick))
+		note += fmt.Sprintf("Each passes the lid on the slant, up to %s wide.", a.v.Length(1000*math.Hypot(float64(o.Length), float64(o.Width))-c.pieces[0].thick))
 	default:
 		note += "The lid's opening was not told: see that each piece passes it, else cut it."
 	}

@@ -2,10 +2,7 @@ package report
 
 import (
 	"fmt"
-	"slices"
-	"strings"
 
-	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
 	"coldreckon/report/words"
 )
@@ -17,17 +14,12 @@ func (a author) keepers() []layout.Block {
 	if !a.aboard() {
 		return append(out, layout.Para{Text: "There are no nights aboard, so there is no locker temperature to go by."})
 	}
-	hottest := a.r.Months[0]
-	for _, m := range a.r.Months {
-		if m.CabinC > hottest.CabinC {
-			hottest = m
-		}
-	}
+	hottest := a.warmestCabin()
 	gap := a.r.Boat.Cruising.ShopEveryDays
 	out = append(out, layout.Para{Keep: true, Text: fmt.Sprintf("In a locker at %s, as the cabin is in %s, with %s between shops. The bands speak of quality, not of safety: look, smell and discard.",
-		quantity.FormatTemperature(quantity.Celsius(hottest.CabinC), a.r.Boat.Units), words.Month(hottest.Month), words.Plural(gap, "day"))})
+		a.v.Degrees(hottest.CabinC), words.Month(hottest.Month), words.Plural(gap, "day"))})
 	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Food", Share: 0.19}, {Head: "Keeps", Share: 0.14}, {Head: "What to do"}, {Head: "Source", Right: true, Share: 0.07}}}
-	var sources []string
+	var sources origins
 	for _, k := range a.foods.Keeping(hottest.CabinC, gap, a.r.Boat.Safety.Eggs) {
 		band := string(k.Band)
 		if k.Judged {
@@ -39,20 +31,12 @@ func (a author) keepers() []layout.Block {
 				advice += " " + more
 			}
 		}
-		n := slices.Index(sources, k.Source)
-		if n < 0 {
-			n = len(sources)
-			sources = append(sources, k.Source)
-		}
-		t.Rows = append(t.Rows, []string{k.Name, band, advice, fmt.Sprint(n + 1)})
-	}
-	for i := range sources {
-		sources[i] = fmt.Sprintf("(%d) %s", i+1, sources[i])
+		t.Rows = append(t.Rows, []string{k.Name, band, advice, sources.number(k.Source)})
 	}
 	cannot := layout.List{Mark: layout.Dash, Fine: true}
 	for _, c := range a.foods.CannotDo() {
 		cannot.Items = append(cannot.Items, layout.Item{Text: words.Capital(c.Text), Source: c.Source})
 	}
-	out = append(out, t, layout.Para{Style: layout.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + strings.Join(sources, "; ") + "."})
+	out = append(out, t, layout.Para{Style: layout.Small, Text: "Judged: the band at this warmth is judgement, not the source's. Sources: " + sources.String() + "."})
 	return append(out, layout.Heading{Level: 2, Text: "What dry stores cannot do"}, cannot)
 }

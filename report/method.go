@@ -2,7 +2,6 @@ package report
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -37,7 +36,7 @@ func (a author) method() []layout.Block {
 		layout.Para{Style: layout.Small, Text: "From: " + sources + "."},
 		// Kept whole, or the last lines would have a page to themselves.
 		layout.Kept{layout.Heading{Level: 1, Text: "Sources"},
-			fine(list(layout.Dash, a.sources())),
+			fine(layout.Texts(layout.Dash, a.sources()...)),
 			layout.Para{Style: layout.Small, Text: fmt.Sprintf("Program coldreckon %s. Rules and prices %s. %d futures, seed %d. Nobody paid for this report and nothing is sold by it. "+
 				"The same answers, program and date give the same pages.", a.Version, a.Pack.Book.Identity, f.Count, f.Seed)}},
 	}
@@ -47,19 +46,11 @@ func (a author) method() []layout.Block {
 // they are from, in the numbers of the table's last column.
 func granted(b economics.Boat) (t layout.Table, sources string) {
 	t = layout.Table{Fine: true, Columns: []layout.Column{{Head: "Figure", Share: 0.46}, {Head: "Value"}, {Head: "80 of 100 boats"}, {Head: "From", Right: true, Share: 0.07}}}
-	var from []string
+	var from origins
 	for _, g := range economics.Granted(b) {
-		n := slices.Index(from, g.Why)
-		if n < 0 {
-			n = len(from)
-			from = append(from, g.Why)
-		}
-		t.Rows = append(t.Rows, []string{words.Capital(g.Label), g.Figure(), g.Span(), fmt.Sprint(n + 1)})
+		t.Rows = append(t.Rows, []string{words.Capital(g.Label), g.Figure(), g.Span(), from.number(g.Why)})
 	}
-	for i := range from {
-		from[i] = fmt.Sprintf("(%d) %s", i+1, from[i])
-	}
-	return t, strings.Join(from, "; ")
+	return t, from.String()
 }
 
 // again says when to make the report anew.

@@ -3,7 +3,6 @@ package report
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strings"
 
 	"coldreckon/economics/measured"
@@ -37,7 +36,7 @@ func models() ([]layout.Block, error) {
 			units = append(units, p.Unit)
 		}
 	}
-	var sources []string
+	var sources origins
 	for _, unit := range units {
 		out = append(out, against(of[unit], unit, &sources))
 	}
@@ -47,14 +46,11 @@ func models() ([]layout.Block, error) {
 			rest.Rows = append(rest.Rows, pointRow(p, &sources))
 		}
 	}
-	for i := range sources {
-		sources[i] = fmt.Sprintf("(%d) %s", i+1, sources[i])
-	}
-	return append(out, layout.Heading{Level: 2, Text: "The other points"}, rest, layout.Para{Style: layout.Small, Text: "From: " + strings.Join(sources, "; ") + "."}), nil
+	return append(out, layout.Heading{Level: 2, Text: "The other points"}, rest, layout.Para{Style: layout.Small, Text: "From: " + sources.String() + "."}), nil
 }
 
 // against plots the points of a unit over the table of them.
-func against(points []measured.Point, unit string, sources *[]string) layout.Picture {
+func against(points []measured.Point, unit string, sources *origins) layout.Picture {
 	c := chart.Against{Predicted: "predicted, " + unit, Measured: "measured, " + unit}
 	t := pointTable()
 	for _, p := range points {
@@ -72,14 +68,9 @@ func pointTable() layout.Table {
 }
 
 // pointRow tells a point, and where it is from in the number of its source.
-func pointRow(p measured.Point, sources *[]string) []string {
-	n := slices.Index(*sources, p.Source)
-	if n < 0 {
-		n = len(*sources)
-		*sources = append(*sources, p.Source)
-	}
+func pointRow(p measured.Point, sources *origins) []string {
 	return []string{words.Capital(p.Label), figure(p.Measured, 3) + " " + p.Unit,
-		fmt.Sprintf("%s (%s–%s)", figure(p.Predicted.Typical, 2), figure(p.Predicted.Low, 2), figure(p.Predicted.High, 2)), fmt.Sprint(n + 1)}
+		fmt.Sprintf("%s (%s–%s)", figure(p.Predicted.Typical, 2), figure(p.Predicted.Low, 2), figure(p.Predicted.High, 2)), sources.number(p.Source)}
 }
 
 // figure prints a figure above nothing to so many digits.

@@ -282,12 +282,3 @@ func (a author) aboard() bool { return len(a.r.Months) > 0 }
 
 // decided reports whether there is a way to speak of.
 func (a author) decided() bool { return a.aboard() && a.r.Answer.Way() != "" }
-
-// list makes a list of plain texts.
-func list(mark layout.Mark, texts []string) layout.List {
-	l := layout.List{Mark: mark}
-	for _, t := range texts {
-		l.Items = append(l.Items, layout.Item{Text: t})
-	}
-	return l
-}

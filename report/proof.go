@@ -76,20 +76,17 @@ func (a author) measures(s setting) layout.Table {
 				}
 				return quantity.FormatNumber(round1(h))
 			})
-			add(fmt.Sprintf("Hours from %s to %s, box empty", a.degrees(25), a.degrees(float64(a.r.Boat.Food.Target))), hours, "Longer: iced plate, no air, or row 1.")
+			add(fmt.Sprintf("Hours from %s to %s, box empty", a.v.Degrees(25), a.v.Degrees(float64(a.r.Boat.Food.Target))), hours, "Longer: iced plate, no air, or row 1.")
 		}
-		u := a.r.Units[0]
-		if a.o.ID == economics.LargerUnit {
-			u = a.r.Units[1]
-		}
+		u := a.unitFigures()
 		if c := u.Cable; c.Known && c.LeastV > 0 {
 			add("Volts at the unit running, battery low", fmt.Sprintf("%.1f V; over %.1f V", c.LeastV, c.CutOutV), "Less: cable, joints or battery.")
 		} else {
 			add("Volts at the unit while it runs", fmt.Sprintf("over %.1f V", u.Cable.CutOutV), "Less: cable, joints or battery.")
 		}
 		add("Amps while it runs", range80(e.RunningA, func(x float64) string { return quantity.FormatNumber(round1(x)) })+" A", "More: hot air. Less: ask the maker.")
-		add(fmt.Sprintf("Hours it runs of 24, at %s, box empty", a.degrees(25)), range80(e.RunShare, func(x float64) string { return quantity.FormatNumber(round1(24 * x)) }), "More: row 1, then its air.")
-		add("Glass of water amid the food, mornings", fmt.Sprintf("%s; at most %s", a.degrees(float64(a.r.Boat.Food.Target)), a.degrees(a.limitC())), "Warmer: set it colder.")
+		add(fmt.Sprintf("Hours it runs of 24, at %s, box empty", a.v.Degrees(25)), range80(e.RunShare, func(x float64) string { return quantity.FormatNumber(round1(24 * x)) }), "More: row 1, then its air.")
+		add("Glass of water amid the food, mornings", fmt.Sprintf("%s; at most %s", a.v.Degrees(float64(a.r.Boat.Food.Target)), a.v.Degrees(a.limitC())), "Warmer: set it colder.")
 		add(fmt.Sprintf("Ah a day in %s, box in use", month), range80(e.AhPerDay, watts)+" Ah", "More: the rows above.")
 		low, _ := a.o.Fitted.Facts["battery_lowest_share"].(float64)
 		add("Battery at dawn, of its usable charge", fmt.Sprintf("never under %.0f of 100", 100*low), "Less: more charging, fewer loads.")
@@ -102,7 +99,7 @@ func (a author) measures(s setting) layout.Table {
 				add(fmt.Sprintf("Days that a full load of %s lasts in %s", a.v.Mass(hold), month),
 					range80(quantity.Range{Low: hold / per.High, Typical: hold / per.Typical, High: hold / per.Low}, func(x float64) string { return quantity.FormatNumber(round1(x)) }), "Fewer: the rows above.")
 			}
-			add("Glass of water amid the food, at its warmest", "at most "+a.degrees(a.limitC()), "Warmer: more ice, round the food; a cover over it.")
+			add("Glass of water amid the food, at its warmest", "at most "+a.v.Degrees(a.limitC()), "Warmer: more ice, round the food; a cover over it.")
 		}
 	}
 	return t
@@ -133,12 +130,7 @@ func (a author) log(s setting) layout.Block {
 // what dry stores live on, and what is left when ice or unit fails.
 func (a author) foodPlan(s setting) []layout.Block {
 	gap := int(min([...]float64{6, 6, 5, 4}[min(s.tight, 3)], max(1, math.Round(a.r.Boat.Cruising.ShopEveryDays))))
-	hottest := a.r.Months[0]
-	for _, m := range a.r.Months {
-		if m.CabinC > hottest.CabinC {
-			hottest = m
-		}
-	}
+	hottest := a.warmestCabin()
 	keeps := a.foods.Keeping(hottest.CabinC, float64(gap), a.r.Boat.Safety.Eggs)
 	of := func(bands ...rules.Band) []string {
 		var out []string
@@ -153,7 +145,7 @@ func (a author) foodPlan(s setting) []layout.Block {
 		return out
 	}
 	early, later := of(rules.UnderAWeek), of(rules.Weeks, rules.Months)
-	head := fmt.Sprintf("Food without cold in %s, at %s: %s to the next shop", words.Month(hottest.Month), a.degrees(math.Round(hottest.CabinC)), words.Plural(float64(gap), "day"))
+	head := fmt.Sprintf("Food without cold in %s, at %s: %s to the next shop", words.Month(hottest.Month), a.v.Degrees(math.Round(hottest.CabinC)), words.Plural(float64(gap), "day"))
 	if a.taken() != economics.DryStores {
 		head = "If the cold fails: " + strings.ToLower(head[:1]) + head[1:]
 	}
@@ -167,7 +159,7 @@ func (a author) foodPlan(s setting) []layout.Block {
 		case d == 0:
 			text = "Cook and eat what spoils first; nothing is kept for tomorrow."
 			if a.taken() != economics.DryStores {
-				text = "Lid shut. Cook meat and fish now and eat them hot. What was over " + a.degrees(5) + " for two hours is waste."
+				text = "Lid shut. Cook meat and fish now and eat them hot. What was over " + a.v.Degrees(5) + " for two hours is waste."
 			}
 		case d == 1 && len(early) > 0:
 			text = words.Capital(strings.Join(early[:min(4, len(early))], ", ")) + "."

@@ -40,9 +40,7 @@ func Quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
 		best = &r.Quotations[0]
 	}
 	out = append(out, layout.Heading{Level: 2, Text: "Warmer, slower, colder"}, layout.Para{Text: v.WarmerBox(best)})
-	if text := v.StoredCold(best); text != "" {
-		out = append(out, layout.Para{Text: text})
-	}
+	out = append(out, layout.Paras(layout.Body, v.StoredCold(best))...)
 	return append(out, layout.Para{Style: layout.Small, Text: "The figures of a unit hold for the hottest month aboard. First cost and years count the work; " +
 		"a price in a quotation is taken as firm. Charge and noise are for the seller to warrant; wiring and any work on the refrigerant are for a licensed hand."})
 }
@@ -84,8 +82,6 @@ func orderText(best *economics.QuotationFigures) string {
 
 func quotationTable(v words.Voice, r *economics.Reckoning, quotes []economics.QuotationFigures) layout.Table {
 	sys := r.Boat.Units
-	degrees := func(c float64) string { return quantity.FormatTemperature(quantity.Celsius(c), sys) }
-	ah := func(x float64) string { return quantity.FormatCharge(quantity.AmpHour(words.Round(x))) }
 	t := layout.Table{Fine: true, ByColumn: true, Columns: []layout.Column{{Quiet: true, Share: 0.24}}}
 	for i := range quotes {
 		t.Columns = append(t.Columns, layout.Column{Head: quotes[i].Quotation.Name})
@@ -115,17 +111,17 @@ func quotationTable(v words.Voice, r *economics.Reckoning, quotes []economics.Qu
 		cold, _ := q.Figures.Fitted.Shares()
 		return fmt.Sprintf("%.0f", math.Round(100*cold))
 	})
-	row("Temperature it holds", func(q *economics.QuotationFigures) string { return degrees(q.Unit.HeldC) })
+	row("Temperature it holds", func(q *economics.QuotationFigures) string { return v.Degrees(q.Unit.HeldC) })
 	row("Share of the time it runs", func(q *economics.QuotationFigures) string {
 		return quantity.FormatShare(quantity.Fraction(words.Round(q.Unit.RunShare)))
 	})
-	row("Electricity a day, with the work", func(q *economics.QuotationFigures) string { return ah(q.Unit.AhPerDay) })
-	row("The same, box as she is", func(q *economics.QuotationFigures) string { return ah(q.AsShe.AhPerDay) })
+	row("Electricity a day, with the work", func(q *economics.QuotationFigures) string { return words.Charge(q.Unit.AhPerDay) })
+	row("The same, box as she is", func(q *economics.QuotationFigures) string { return words.Charge(q.AsShe.AhPerDay) })
 	row("At its slowest speed", func(q *economics.QuotationFigures) string {
 		if q.SlowAhPerDay <= 0 {
 			return ""
 		}
-		return ah(q.SlowAhPerDay)
+		return words.Charge(q.SlowAhPerDay)
 	})
 	row("Cooling a warm box down", func(q *economics.QuotationFigures) string {
 		if !q.Unit.PullDownReached {

@@ -15,7 +15,7 @@ import (
 
 // season shows what each way keeps cold and cool, month by month.
 func (a author) season(s setting) layout.Picture {
-	c := chart.Season{Nights: "nights aboard", Cold: "cold: " + a.degrees(5) + " or under", Cool: "cool: " + a.degrees(10) + " or under", Warm: "warm", AsSheIs: "thin: as she is"}
+	c := chart.Season{Nights: "nights aboard", Cold: "cold: " + a.v.Degrees(5) + " or under", Cool: "cool: " + a.v.Degrees(10) + " or under", Warm: "warm", AsSheIs: "thin: as she is"}
 	t := layout.Table{Columns: []layout.Column{{Head: "Cold days of 100, with the work"}}}
 	for _, m := range a.r.Months {
 		c.Months = append(c.Months, chart.SeasonMonth{Name: words.Month(m.Month)[:3], Nights: float64(m.Nights)})
@@ -104,9 +104,9 @@ func (a author) upkeep(s setting) []layout.Block {
 		if kg > 0 && hold > 0 {
 			lasts = words.Plural(words.Round(hold/kg), "day")
 		}
-		t.Rows = append(t.Rows, []string{words.Month(m.Month), fmt.Sprint(m.Nights), a.degrees(m.CabinC), quantity.FormatNumber(round1(a.v.InMass(kg))), lasts})
+		t.Rows = append(t.Rows, []string{words.Month(m.Month), fmt.Sprint(m.Nights), a.v.Degrees(m.CabinC), quantity.FormatNumber(round1(a.v.InMass(kg))), lasts})
 	}
-	head := fmt.Sprintf("Ice by month: a full load is %s, in %s of the box", a.v.Mass(hold), a.volume(full))
+	head := fmt.Sprintf("Ice by month: a full load is %s, in %s of the box", a.v.Mass(hold), a.v.Volume(full))
 	return []layout.Block{layout.Kept{layout.Heading{Level: 2, Text: head}, t}}
 }
 

@@ -12,24 +12,22 @@ import (
 // units shows what the two units do in the box as she is, what another
 // temperature would cost, and what their makers' plates mean.
 func (a author) units() []layout.Block {
-	sys := a.r.Boat.Units
-	degrees := func(c float64) string { return quantity.FormatTemperature(quantity.Celsius(c), sys) }
 	rows := []struct {
 		label string
 		cell  func(economics.UnitFigures) string
 	}{
-		{"Box it cools", func(u economics.UnitFigures) string { return quantity.FormatVolume(quantity.Litre(u.VolumeL), sys) }},
+		{"Box it cools", func(u economics.UnitFigures) string { return a.v.Volume(u.VolumeL) }},
 		{"Heat it can take out there", func(u economics.UnitFigures) string {
 			return quantity.FormatPower(quantity.Watt(words.Round(u.CapacityW)))
 		}},
 		{"Share of the time it runs", func(u economics.UnitFigures) string {
 			return quantity.FormatShare(quantity.Fraction(words.Round(u.RunShare)))
 		}},
-		{"Temperature it holds", func(u economics.UnitFigures) string { return degrees(u.HeldC) }},
-		{"Plate, and where its heat goes", func(u economics.UnitFigures) string { return degrees(u.PlateC) + ", " + degrees(u.CondenserC) }},
+		{"Temperature it holds", func(u economics.UnitFigures) string { return a.v.Degrees(u.HeldC) }},
+		{"Plate, and where its heat goes", func(u economics.UnitFigures) string { return a.v.Degrees(u.PlateC) + ", " + a.v.Degrees(u.CondenserC) }},
 		{"Heat moved per electricity used", func(u economics.UnitFigures) string { return fmt.Sprintf("%.1f", u.COP) }},
 		{"Electricity a day", func(u economics.UnitFigures) string {
-			return words.WattHours(u.WhPerDay) + ", " + quantity.FormatCharge(quantity.AmpHour(words.Round(u.AhPerDay)))
+			return words.WattHours(u.WhPerDay) + ", " + words.Charge(u.AhPerDay)
 		}},
 		{"Current while it runs", func(u economics.UnitFigures) string {
 			return quantity.FormatCurrent(quantity.Ampere(words.Round(u.RunningA)))
@@ -65,11 +63,7 @@ func (a author) units() []layout.Block {
 			notes = append(notes, layout.Para{Style: layout.Small, Lead: "What the " + words.Bare(u.ID) + "'s rating plate means.", Text: text})
 		}
 	}
-	for _, text := range []string{a.v.HoldOver(), a.v.CableRule()} {
-		if text != "" {
-			notes = append(notes, layout.Para{Style: layout.Small, Text: text})
-		}
-	}
+	notes = append(notes, layout.Paras(layout.Small, a.v.HoldOver(), a.v.CableRule())...)
 	out := []layout.Block{layout.Kept{
 		layout.Heading{Level: 1, Text: "The units in this box"},
 		layout.Para{Text: "In the hottest month aboard, box as she is. The box decides what a unit uses, far more than its name does."},

@@ -130,10 +130,8 @@ func figure(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // steps sets the doing in the type of tables.
 func steps(texts ...string) layout.Block {
-	list := layout.List{Mark: layout.Number, Steps: true}
-	for _, text := range texts {
-		list.Items = append(list.Items, layout.Item{Text: text})
-	}
+	list := layout.Texts(layout.Number, texts...)
+	list.Steps = true
 	return list
 }
 

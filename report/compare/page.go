@@ -235,14 +235,6 @@ func (r *Row) money(x float64) string { return words.Money(x, r.Currency) }
 // band prints a sum with its range as the boat's report does.
 func (r *Row) band(x quantity.Range) string { return words.Tight(x.Typical, x.Low, x.High, r.Currency) }
 
-// turn prints a figure before and after the work, once when it is the same.
-func turn(told, fitted string) string {
-	if told == fitted {
-		return told
-	}
-	return told + " → " + fitted
-}
-
 // answers are the figures of the board.
 func (t *Table) answers() layout.Table {
 	out := layout.Table{Columns: []layout.Column{{Head: "Boat"}, {Head: "Cold food by"}, {Head: "Works, of 100"}, {Head: "Costs at first, then a year"},
@@ -253,7 +245,7 @@ func (t *Table) answers() layout.Table {
 			continue
 		}
 		o := r.Of(r.Way)
-		works, known := turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), string(r.Grade)+", "+stopCount(len(r.StopsFor(r.Way)))
+		works, known := words.Turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works)), string(r.Grade)+", "+stopCount(len(r.StopsFor(r.Way)))
 		if !t.stands(r) {
 			head := r.standing() + ": "
 			if r.Placed() {
@@ -284,10 +276,7 @@ func bare(amount string) string {
 	if amount == "–" {
 		return "more"
 	}
-	if i := strings.IndexAny(amount, "0123456789"); i > 0 {
-		return amount[i:]
-	}
-	return amount
+	return words.Unsigned(amount)
 }
 
 // coldWays are those that can keep food cold.
@@ -308,7 +297,7 @@ func (t *Table) ways() layout.Table {
 		cells := []string{r.name()}
 		for _, id := range coldWays {
 			o := r.Of(id)
-			parts := []string{turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works))}
+			parts := []string{words.Turn(fmt.Sprint(o.AsTold.Works), fmt.Sprint(o.Fitted.Works))}
 			if !t.foreign(r) {
 				parts = append(parts, r.money(o.Fitted.Yearly.Typical))
 			}

@@ -19,12 +19,8 @@ func Plain(in Input) string {
 	doc.Add(
 		layout.Heading{Level: 0, Text: fmt.Sprintf("%s, %s", r.Boat.Name, r.Ground.Name)},
 	)
-	for _, text := range append([]string{v.Medicine(), v.Answer(), strings.TrimSpace(v.Grade() + " " + v.Counts())}, v.Also()...) {
-		if text != "" {
-			doc.Add(layout.Para{Text: text})
-		}
-	}
-	doc.Add(layout.List{Mark: layout.Number, Items: items(v.Reasons())},
+	doc.Add(layout.Paras(layout.Body, append([]string{v.Medicine(), v.Answer(), strings.TrimSpace(v.Grade() + " " + v.Counts())}, v.Also()...)...)...)
+	doc.Add(layout.Texts(layout.Number, v.Reasons()...),
 		layout.Heading{Level: 1, Text: "Side by side, as told → with the work needed"}, beside(v.ToldAndFitted()))
 	for _, id := range economics.Options {
 		if work := v.Work(id); len(work) > 0 {
@@ -62,9 +58,7 @@ func Plain(in Input) string {
 			doc.Add(layout.List{Items: list})
 		}
 	}
-	if text := v.OtherCurrency(); text != "" {
-		doc.Add(layout.Para{Text: text})
-	}
+	doc.Add(layout.Paras(layout.Body, v.OtherCurrency())...)
 	doc.Add(layout.Para{Text: fmt.Sprintf("%d futures, seed %d; %s over %s at %s a year, prices of today. %d figures assumed; --json lists them.",
 		r.Futures.Count, r.Futures.Seed, r.Boat.Currency, quantity.FormatYears(r.Boat.Money.Years), quantity.FormatShare(r.Boat.Money.Discount), len(r.Boat.Assumptions))})
 	return doc.Text()
@@ -80,14 +74,6 @@ func beside(rows []words.Row) layout.Table {
 		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
 	}
 	return t
-}
-
-func items(texts []string) []layout.Item {
-	var out []layout.Item
-	for _, t := range texts {
-		out = append(out, layout.Item{Text: t})
-	}
-	return out
 }
 
 // months is the table of mean days.

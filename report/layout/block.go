@@ -1,6 +1,10 @@
 package layout
 
-import "coldreckon/report/sheet"
+import (
+	"slices"
+
+	"coldreckon/report/sheet"
+)
 
 // Document is what a printed thing says, from its first page to its last. The
 // zero Document is empty and ready to be added to.
@@ -65,6 +69,17 @@ type Para struct {
 	Keep, Wide bool
 }
 
+// Paras are paragraphs of a style, one for each text that is not empty.
+func Paras(style Style, texts ...string) []Block {
+	var out []Block
+	for _, text := range texts {
+		if text != "" {
+			out = append(out, Para{Text: text, Style: style})
+		}
+	}
+	return out
+}
+
 // Mark is what stands before an item of a list.
 type Mark string
 
@@ -85,6 +100,15 @@ type List struct {
 	Items []Item
 	Fine  bool // set smaller, for what is looked up
 	Steps bool // set like a table's cells, for what is done beside a form
+}
+
+// Texts lists plain texts.
+func Texts(mark Mark, texts ...string) List {
+	l := List{Mark: mark}
+	for _, text := range texts {
+		l.Items = append(l.Items, Item{Text: text})
+	}
+	return l
 }
 
 // Column is a column of a table.
@@ -163,4 +187,21 @@ type OnPaper struct {
 	Height  func(w float64) float64                 // at a width, mm
 	Draw    func(s sheet.Sheet, r sheet.Rect) error // within r, as high as that
 	Instead []Block
+}
+
+// inside gives the blocks of one that only paper sets in a way of its own.
+func inside(b Block) []Block {
+	switch b := b.(type) {
+	case Side:
+		return slices.Concat(b.Columns...)
+	case Kept:
+		return b
+	case Close:
+		return b
+	case Rows:
+		return b
+	case OnPaper:
+		return b.Instead
+	}
+	return nil
 }

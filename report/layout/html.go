@@ -141,12 +141,8 @@ func (w *htmlWriter) block(b Block) {
 		w.put("</div>\n")
 	case Kept:
 		w.wrapped("kept", b)
-	case Close:
-		w.blocks(b)
-	case Rows:
-		w.blocks(b)
-	case OnPaper:
-		w.blocks(b.Instead)
+	default:
+		w.blocks(inside(b))
 	}
 }
 

@@ -60,18 +60,8 @@ func (w *writer) markdown(blocks []Block, quote string) {
 			for _, l := range strings.Split(strings.Trim(inner.String(), "\n"), "\n") {
 				put("> " + l)
 			}
-		case Side:
-			for _, c := range b.Columns {
-				w.markdown(c, quote)
-			}
-		case Kept:
-			w.markdown(b, quote)
-		case Close:
-			w.markdown(b, quote)
-		case Rows:
-			w.markdown(b, quote)
-		case OnPaper:
-			w.markdown(b.Instead, quote)
+		default:
+			w.markdown(inside(b), quote)
 		}
 	}
 }

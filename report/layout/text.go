@@ -87,18 +87,8 @@ func (w *writer) block(b Block, width int, indent string) {
 			mark = "! "
 		}
 		w.blocks(b.Blocks, width, indent+mark)
-	case Side:
-		for _, c := range b.Columns {
-			w.blocks(c, width, indent)
-		}
-	case Kept:
-		w.blocks(b, width, indent)
-	case Close:
-		w.blocks(b, width, indent)
-	case Rows:
-		w.blocks(b, width, indent)
-	case OnPaper:
-		w.blocks(b.Instead, width, indent)
+	default:
+		w.blocks(inside(b), width, indent)
 	}
 }
 

@@ -29,7 +29,7 @@ func (v Voice) Medicine() string {
 		return ""
 	}
 	kept := v.r.Answer.MedicineKept
-	band := v.degrees(2) + " to " + v.degrees(8)
+	band := v.Degrees(2) + " to " + v.Degrees(8)
 	if len(kept) == 0 {
 		return fmt.Sprintf("Medicine aboard: no way found here keeps it at %s in every hour. Ask a pharmacist how to carry it.", band)
 	}
@@ -88,11 +88,11 @@ func (v Voice) leading() string {
 		low, high = min(low, o.PriceOfCold.Typical), max(high, o.PriceOfCold.Typical)
 		apart = append(apart, fmt.Sprintf("%s: %s", In(id), lower(v.living(o))))
 	}
-	price := v.price(low)
-	if v.price(high) != price {
-		price = fmt.Sprintf("%s to %s", price, strings.TrimPrefix(v.price(high), "about "))
+	price := v.Price(low)
+	if v.Price(high) != price {
+		price = fmt.Sprintf("%s to %s", price, strings.TrimPrefix(v.Price(high), "about "))
 	}
-	return fmt.Sprintf("Cost hardly tells them apart. Best is %s; a %s day costs %s. Other things do. %s.", Join(counts), v.cold(), price, Capital(strings.Join(apart, ". ")))
+	return fmt.Sprintf("Cost hardly tells them apart. Best is %s; a %s day costs %s. Other things do. %s.", Join(counts), v.ColdOrCool(), price, Capital(strings.Join(apart, ". ")))
 }
 
 // lower sets the first letter of a cell in lower case.
@@ -112,16 +112,16 @@ func (v Voice) reach() string {
 	case economics.CoolOnly:
 		return fmt.Sprintf("%s does that in %s futures.", The(a.Way()), of100(a.ReachOf100))
 	}
-	text := fmt.Sprintf("%s keeps the food %s as often as you want in %s futures", Capital(v.byName(a.Way())), v.cold(), of100(a.ReachOf100))
+	text := fmt.Sprintf("%s keeps the food %s as often as you want in %s futures", Capital(v.Named(a.Way())), v.ColdOrCool(), of100(a.ReachOf100))
 	if a.ReachOf100 < 87 {
 		return text + ", fewer than the 90 aimed at."
 	}
 	return text + "."
 }
 
-// byName names an option, or the unit aboard where it is that.
-func (v Voice) byName(id economics.OptionID) string {
-	if id == economics.SmallUnit && v.unitAboard() {
+// Named names an option, or the unit aboard where it is that.
+func (v Voice) Named(id economics.OptionID) string {
+	if id == economics.SmallUnit && v.UnitAboard() {
 		return "the unit aboard"
 	}
 	return In(id)
@@ -137,8 +137,8 @@ func (v Voice) otherwise() string {
 	}
 	o := v.r.Of(a.Otherwise)
 	text := fmt.Sprintf("Without moving anything, %s %s the best way", In(o.ID), is(o.ID))
-	if v.priced(o) {
-		text += fmt.Sprintf(", at %s a %s day", v.price(o.PriceOfCold.Typical), v.cold())
+	if v.Priced(o) {
+		text += fmt.Sprintf(", at %s a %s day", v.Price(o.PriceOfCold.Typical), v.ColdOrCool())
 	}
 	return text + "."
 }
@@ -170,12 +170,12 @@ func (v Voice) Limit() string {
 	if a.OverLimit <= 0 {
 		return ""
 	}
-	text := fmt.Sprintf("With its work %s costs %s over your limit of %s at first.", v.byName(a.Way()), v.Money(a.OverLimit), v.Money(float64(v.r.Boat.Money.Budget)))
+	text := fmt.Sprintf("With its work %s costs %s over your limit of %s at first.", v.Named(a.Way()), v.Money(a.OverLimit), v.Money(float64(v.r.Boat.Money.Budget)))
 	if a.Within != "" {
 		o := v.r.Of(a.Within)
 		text += fmt.Sprintf(" Within it %s does as well", In(o.ID))
-		if v.priced(o) {
-			text += fmt.Sprintf(", at %s a %s day", v.price(o.PriceOfCold.Typical), v.cold())
+		if v.Priced(o) {
+			text += fmt.Sprintf(", at %s a %s day", v.Price(o.PriceOfCold.Typical), v.ColdOrCool())
 		}
 		return text + "."
 	}
@@ -191,6 +191,6 @@ func (v Voice) Limit() string {
 		}
 		what = "it with " + Join(pieces)
 	}
-	text += fmt.Sprintf(" The limit does buy %s, for %s: %s on %d days of 100.", what, v.Money(buys.First), v.cold(), share100(buys.KeptShare))
+	text += fmt.Sprintf(" The limit does buy %s, for %s: %s on %d days of 100.", what, v.Money(buys.First), v.ColdOrCool(), share100(buys.KeptShare))
 	return text + " Nothing of that is lost if the rest follows later."
 }

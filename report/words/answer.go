@@ -24,7 +24,7 @@ func (v Voice) Answer() string {
 	case economics.NoRoomAtAll:
 		o := v.r.Of(a.Way())
 		short := number(o.Fitted.Facts, "food_to_keep_l") - number(o.Fitted.Facts, "room_for_food_l")
-		return fmt.Sprintf("No way leaves room enough: beside ice or a plate this box is %s short of what has to go in between two shops.", v.volume(short))
+		return fmt.Sprintf("No way leaves room enough: beside ice or a plate this box is %s short of what has to go in between two shops.", v.Volume(short))
 	case economics.CoolOnly:
 		return fmt.Sprintf("No way keeps food cold as often as you want. %s keeps drinks, butter and the like cool%s.", The(a.Way()), v.coolPrice())
 	case economics.NoneReaches:
@@ -36,24 +36,32 @@ func (v Voice) Answer() string {
 	case economics.PaysForItself:
 		return v.paysForItself()
 	case economics.NextToNothing:
-		return fmt.Sprintf("%s: a %s day costs next to nothing, %s.", Capital(v.do()), v.cold(), v.price(v.leader().PriceOfCold.Typical))
+		return fmt.Sprintf("%s: a %s day costs next to nothing, %s.", Capital(v.do()), v.ColdOrCool(), v.Price(v.leader().PriceOfCold.Typical))
 	case economics.TooDear:
-		if a.NoWorth >= dearest {
-			return fmt.Sprintf("Live on food that keeps: no way gives a %s day for %s or less.", v.cold(), v.say(dearest))
+		if a.NoWorth >= Dearest {
+			return fmt.Sprintf("Live on food that keeps: no way gives a %s day for %s or less.", v.ColdOrCool(), v.Say(Dearest))
 		}
-		return fmt.Sprintf("Live on food that keeps: no way is likely to give a %s day for less than %s.", v.cold(), v.say(a.NoWorth))
+		return fmt.Sprintf("Live on food that keeps: no way is likely to give a %s day for less than %s.", v.ColdOrCool(), v.Say(a.NoWorth))
 	case economics.RatherNot:
-		text := fmt.Sprintf("Live on food that keeps, unless a %s day is worth %s or more to you: then %s.", v.cold(), v.say(a.YesWorth), v.do())
+		text := fmt.Sprintf("Live on food that keeps, unless a %s day is worth %s or more to you: then %s.", v.ColdOrCool(), v.Say(a.YesWorth), v.do())
 		if a.NoWorth < a.YesWorth {
-			text += fmt.Sprintf(" From %s it is close.", v.say(a.NoWorth))
+			text += fmt.Sprintf(" From %s it is close.", v.Say(a.NoWorth))
 		}
 		return text
 	}
 	return v.byWorth()
 }
 
-// dearest is the price of a day above which none is printed.
-const dearest = 50
+// Dearest is the price of a day above which none is printed.
+const Dearest = 50
+
+// Leader is the option that leads the answer; nil where there is nothing to decide.
+func (v Voice) Leader() *economics.OptionFigures {
+	if v.r.Answer.Way() == "" {
+		return nil
+	}
+	return v.leader()
+}
 
 // leader is the option that leads the answer; only for cases with a way.
 func (v Voice) leader() *economics.OptionFigures {
@@ -79,9 +87,9 @@ func (v Voice) do() string {
 		case !slices.Contains(ways, id):
 		case id == economics.IceOnly:
 			out = append(out, "use ice")
-		case units == 2 && id == economics.SmallUnit && !v.unitAboard():
+		case units == 2 && id == economics.SmallUnit && !v.UnitAboard():
 			return strings.Join(append(out, "fit either unit"), " or ")
-		case id == economics.SmallUnit && v.unitAboard():
+		case id == economics.SmallUnit && v.UnitAboard():
 			out = append(out, "keep the unit aboard")
 		case id == economics.SmallUnit && v.r.Boat.Small.Form == economics.FreeStanding:
 			out = append(out, "buy the small unit")
@@ -95,55 +103,55 @@ func (v Voice) do() string {
 	return strings.Join(out, " or ")
 }
 
-// unitAboard tells whether the small unit is the one that already works aboard.
-func (v Voice) unitAboard() bool {
+// UnitAboard tells whether the small unit is the one that already works aboard.
+func (v Voice) UnitAboard() bool {
 	_, offered := v.r.Boat.Offered[economics.SmallUnit]
 	return v.r.Boat.Box.FittedUnit == economics.UnitWorks && v.r.Boat.Small.Form != economics.FreeStanding && !offered
 }
 
-// cold is the word for the days that decide: cold, or cool where that is enough.
-func (v Voice) cold() string {
+// ColdOrCool is the word for the days that decide: cold, or cool where that is enough.
+func (v Voice) ColdOrCool() string {
 	if v.r.Answer.Case == economics.CoolOnly || v.r.Boat.CoolDecides() {
 		return "cool"
 	}
 	return "cold"
 }
 
-// say prints a sum of money that is already one that a person would say.
-func (v Voice) say(x float64) string {
+// Say prints a sum of money that is already one that a person would say.
+func (v Voice) Say(x float64) string {
 	return quantity.FormatMoney(quantity.Money(x), v.r.Boat.Currency)
 }
 
 // leastSaid is the least price of a day that is said.
 const leastSaid = 0.25
 
-// price prints what a day costs, to the nearest step that a person would say:
+// Price prints what a day costs, to the nearest step that a person would say:
 // "about $4.50". What is less than the least step is "under" it.
-func (v Voice) price(x float64) string {
+func (v Voice) Price(x float64) string {
 	switch down, up := economics.SayDown(x), economics.SayUp(x); {
 	case math.IsInf(x, 0):
-		return "more than " + v.say(dearest)
-	case x > dearest:
-		return "over " + v.say(dearest)
+		return "more than " + v.Say(Dearest)
+	case x > Dearest:
+		return "over " + v.Say(Dearest)
 	case down == 0 && x < leastSaid/2:
-		return "under " + v.say(leastSaid)
+		return "under " + v.Say(leastSaid)
 	case x-down < up-x:
-		return "about " + v.say(down)
+		return "about " + v.Say(down)
 	default:
-		return "about " + v.say(up)
+		return "about " + v.Say(up)
 	}
 }
 
 func (v Voice) byWorth() string {
 	a := &v.r.Answer
-	text := fmt.Sprintf("%s if a %s day is worth %s or more to you.", Capital(v.do()), v.cold(), v.say(a.YesWorth))
+	text := fmt.Sprintf("%s if a %s day is worth %s or more to you.", Capital(v.do()), v.ColdOrCool(), v.Say(a.YesWorth))
 	switch {
 	case a.NoWorth == 0:
 		return text + " For less it is close."
 	case a.NoWorth >= a.YesWorth:
 		return text + " Under that, live on food that keeps."
 	}
-	return text + fmt.Sprintf(" Under %s, live on food that keeps. Between, it is close.", v.say(a.NoWorth))
+	return text + fmt.Sprintf(" Under %s, live on food that keeps. Between, it is close.", v.Say(a.NoWorth))
 }
 
 // hedges word the confidence of a yes, with its count behind.
@@ -153,10 +161,10 @@ var hedges = map[economics.Confidence]string{
 
 func (v Voice) worthTold() string {
 	a := &v.r.Answer
-	costs := fmt.Sprintf("A %s day costs %s", v.cold(), v.price(v.leader().PriceOfCold.Typical))
-	said := fmt.Sprintf("%s and you said %s.", costs, v.worth())
+	costs := fmt.Sprintf("A %s day costs %s", v.ColdOrCool(), v.Price(v.leader().PriceOfCold.Typical))
+	said := fmt.Sprintf("%s and you said %s.", costs, v.Worth())
 	if a.Turns() {
-		return fmt.Sprintf("At %s a day live on food that keeps; at %s %s (%d and %d of 100). %s.", v.say(a.Worth.Low), v.say(a.Worth.High), v.do(), a.YesOf100[0], a.YesOf100[1], costs)
+		return fmt.Sprintf("At %s a day live on food that keeps; at %s %s (%d and %d of 100). %s.", v.Say(a.Worth.Low), v.Say(a.Worth.High), v.do(), a.YesOf100[0], a.YesOf100[1], costs)
 	}
 	switch a.Confidence() {
 	case economics.Sure, economics.Likely, economics.Leaning:
@@ -177,19 +185,16 @@ func (v Voice) worthTold() string {
 	return fmt.Sprintf("Live on food that keeps: to %s is worth it in %s%s. %s", v.do(), few, v.yesFutures(), said)
 }
 
-// ColdOrCool is the word for the days that decide.
-func (v Voice) ColdOrCool() string { return v.cold() }
-
 // worthIsTold tells whether the owner told what a day is worth.
 func (v Voice) worthIsTold() bool { return v.r.Boat.Known["money.cold_day_worth"] == quantity.Told }
 
-// worth prints what the owner told a day to be worth.
-func (v Voice) worth() string {
+// Worth prints what the owner told a day to be worth.
+func (v Voice) Worth() string {
 	w := v.r.Answer.Worth
 	if w.High <= w.Low {
-		return v.say(w.Low)
+		return v.Say(w.Low)
 	}
-	return v.say(w.Low) + " to " + v.say(w.High)
+	return v.Say(w.Low) + " to " + v.Say(w.High)
 }
 
 // yesOf100 counts the futures in which the way is worth what was told.
@@ -213,7 +218,7 @@ func (v Voice) yesFutures() string {
 	if a.YesOf100[0] == a.YesOf100[1] {
 		return count(a.YesOf100[0])
 	}
-	return fmt.Sprintf("%s at %s, in %d at %s", count(a.YesOf100[0]), v.say(a.Worth.Low), a.YesOf100[1], v.say(a.Worth.High))
+	return fmt.Sprintf("%s at %s, in %d at %s", count(a.YesOf100[0]), v.Say(a.Worth.Low), a.YesOf100[1], v.Say(a.Worth.High))
 }
 
 func (v Voice) paysForItself() string {
@@ -227,7 +232,7 @@ func (v Voice) paysForItself() string {
 		you = "each of you"
 	}
 	return fmt.Sprintf("%s: it pays for itself if food that keeps costs %s %s a night more than fresh. The usual guess is %s.",
-		Capital(v.do()), you, v.say(economics.SayUp(a.YesWorth/crew)), v.say(economics.UsualPremium))
+		Capital(v.do()), you, v.Say(economics.SayUp(a.YesWorth/crew)), v.Say(economics.UsualPremium))
 }
 
 func (v Voice) forbidden() string {
@@ -239,7 +244,7 @@ func (v Voice) forbidden() string {
 	case told:
 		return text + fmt.Sprintf(" Elsewhere it would be worth it in %s.", v.yesFutures())
 	case !math.IsInf(a.YesWorth, 1):
-		return text + fmt.Sprintf(" Elsewhere it would be worth it if a %s day is worth %s to you.", v.cold(), v.say(a.YesWorth))
+		return text + fmt.Sprintf(" Elsewhere it would be worth it if a %s day is worth %s to you.", v.ColdOrCool(), v.Say(a.YesWorth))
 	}
 	return text
 }
@@ -259,7 +264,7 @@ func (v Voice) whyForbidden() string {
 func (v Voice) nearest() string {
 	a := &v.r.Answer
 	o := v.leader()
-	text := fmt.Sprintf("No way keeps food %s as often as you want. %s comes nearest: ", v.cold(), The(o.ID))
+	text := fmt.Sprintf("No way keeps food %s as often as you want. %s comes nearest: ", v.ColdOrCool(), The(o.ID))
 	if a.ReachOf100 > 0 && o.Fitted.Works() {
 		return text + fmt.Sprintf("it does so in %s futures.", few100(a.ReachOf100))
 	}
@@ -268,22 +273,22 @@ func (v Voice) nearest() string {
 			return text + v.fewWords(c, o.Fitted.Facts) + "."
 		}
 	}
-	return text + fmt.Sprintf("%s on %d days of 100; you want %d.", v.cold(), share100(number(o.Fitted.Facts, "kept_share")), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
+	return text + fmt.Sprintf("%s on %d days of 100; you want %d.", v.ColdOrCool(), share100(number(o.Fitted.Facts, "kept_share")), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
 }
 
 // coolPrice gives the price of a cool day where only that can be had.
 func (v Voice) coolPrice() string {
 	o := v.leader()
-	if !v.priced(o) {
+	if !v.Priced(o) {
 		return ""
 	}
-	return fmt.Sprintf(", for %s a cool day", v.price(o.PriceOfCold.Typical))
+	return fmt.Sprintf(", for %s a cool day", v.Price(o.PriceOfCold.Typical))
 }
 
-// priced tells whether a price of a day is printed for an option: it gives at
+// Priced tells whether a price of a day is printed for an option: it gives at
 // least five days a year that the empty box does not, for at most fifty each.
-func (v Voice) priced(o *economics.OptionFigures) bool {
-	return o.ExtraDays.Typical >= 5 && o.PriceOfCold.Typical <= dearest
+func (v Voice) Priced(o *economics.OptionFigures) bool {
+	return o.ExtraDays.Typical >= 5 && o.PriceOfCold.Typical <= Dearest
 }
 
 func (v Voice) fewDays() string {
@@ -291,7 +296,7 @@ func (v Voice) fewDays() string {
 	days := math.Round(o.ExtraDays.Typical)
 	if bare := o.KeptDays.Typical - o.ExtraDays.Typical; bare > 2*o.ExtraDays.Typical && bare >= 1 {
 		return fmt.Sprintf("The box needs nothing: empty it is %s on %s of the year already, and %s adds %s for about %s a year.",
-			v.cold(), Plural(bare, "day"), In(o.ID), moreDays(days), v.Money(o.Fitted.Yearly))
+			v.ColdOrCool(), Plural(bare, "day"), In(o.ID), moreDays(days), v.Money(o.Fitted.Yearly))
 	}
 	return fmt.Sprintf("There are too few days for a price a day: %s costs about %s a year for %s.", In(o.ID), v.Money(o.Fitted.Yearly), v.days(days))
 }
@@ -299,9 +304,9 @@ func (v Voice) fewDays() string {
 // days counts days of the kind that decides: "3 cold days".
 func (v Voice) days(n float64) string {
 	if n < 1 {
-		return "no " + v.cold() + " day"
+		return "no " + v.ColdOrCool() + " day"
 	}
-	return Plural(n, v.cold()+" day")
+	return Plural(n, v.ColdOrCool()+" day")
 }
 
 func moreDays(n float64) string {
@@ -322,15 +327,15 @@ func (v Voice) Counts() string {
 	}
 	var parts []string
 	for _, c := range a.Counts {
-		if c.Worth > dearest && c.Worth != a.Worth.Low && c.Worth != a.Worth.High {
+		if c.Worth > Dearest && c.Worth != a.Worth.Low && c.Worth != a.Worth.High {
 			continue
 		}
-		sum := v.say(c.Worth) + " or less"
+		sum := v.Say(c.Worth) + " or less"
 		if c.Worth == 0 {
 			sum = "nothing"
 		}
 		if len(parts) == 0 {
-			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s", of100(c.Of100), v.cold(), sum))
+			parts = append(parts, fmt.Sprintf("In %s futures a %s day costs %s", of100(c.Of100), v.ColdOrCool(), sum))
 			continue
 		}
 		parts = append(parts, fmt.Sprintf("in %d, %s", c.Of100, sum))

@@ -22,10 +22,10 @@ func (v Voice) Cooler() []string {
 		place = "on deck or in the cockpit"
 	}
 	out := []string{fmt.Sprintf("Ice in a cooler of %s with walls of %s, %s, instead of in the box: it is bought for %s and needs no fitting. It leaks %s; the box leaks %s.",
-		v.volume(float64(b.Cooler.Volume)), v.length(1000*float64(b.Cooler.Wall)), place, v.Money(float64(b.Cooler.Price)), v.leak(float64(c.LeakW)), v.leak(float64(v.r.Box.Leak)))}
+		v.Volume(float64(b.Cooler.Volume)), v.Length(1000*float64(b.Cooler.Wall)), place, v.Money(float64(b.Cooler.Price)), v.leak(float64(c.LeakW)), v.leak(float64(v.r.Box.Leak)))}
 	out = append(out, fmt.Sprintf("Filled, it holds %s of ice, which lasts %s in the hottest month aboard. The box as she is holds %s, which lasts %s.",
 		v.Mass(c.LoadKg), lasts(c.LastsDays), v.Mass(c.BoxLoadKg), lasts(c.BoxLastsDays)))
-	text := fmt.Sprintf("Ice in the cooler keeps the food %s as often as you want in %s futures", v.cold(), of100(c.Ice.WorksOf100))
+	text := fmt.Sprintf("Ice in the cooler keeps the food %s as often as you want in %s futures", v.ColdOrCool(), of100(c.Ice.WorksOf100))
 	if c.Ice.Fitted.Fails(economics.Room) {
 		text = "All the food does not go into the cooler, so it is a second box for drinks"
 	}
@@ -48,7 +48,7 @@ func (v Voice) Drinks() []string {
 	c := &v.r.Boat.Cooler
 	out := []string{
 		fmt.Sprintf("The drinks are in a cooler of %s beside the box, whichever way you choose: the box holds none, and is opened about %s times a day less.",
-			v.volume(float64(c.Volume)), quantity.FormatNumber(Round(d.OpensFewer))),
+			v.Volume(float64(c.Volume)), quantity.FormatNumber(Round(d.OpensFewer))),
 		fmt.Sprintf("The cooler costs %s, and ice for it, bought where food is, about %s a year (%s): neither is in the figures of the ways. It keeps the drinks cool on %d %% of days.",
 			v.Money(float64(c.Price)), v.Money(d.IceCost), v.Mass(d.IceKg), share100(d.CoolShare)),
 	}

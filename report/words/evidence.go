@@ -20,6 +20,6 @@ func (v Voice) EvidenceText() string {
 // LeakText gives the leak of the box with its range and what it rests on.
 func (v Voice) LeakText() string {
 	b := v.r.Box
-	return fmt.Sprintf("The box holds %s and leaks %s (%s in 80 of 100 cases): so much heat for each degree that the air round it is warmer than the food. %s", v.volume(float64(b.Volume)),
+	return fmt.Sprintf("The box holds %s and leaks %s (%s in 80 of 100 cases): so much heat for each degree that the air round it is warmer than the food. %s", v.Volume(float64(b.Volume)),
 		v.leak(float64(b.Leak)), quantity.Span(v.leak(float64(b.LeakLow)), v.leak(float64(b.LeakHigh))), b.Evidence.Why)
 }

@@ -59,7 +59,7 @@ func (v Voice) Flips() []Flip {
 func (v Voice) movers() []economics.InputFigures {
 	var out []economics.InputFigures
 	for _, in := range v.r.Futures.Inputs {
-		if v.movesPrice(in) && v.price(in.PriceLow) != v.price(in.PriceHigh) {
+		if v.movesPrice(in) && v.Price(in.PriceLow) != v.Price(in.PriceHigh) {
 			out = append(out, in)
 		}
 	}
@@ -73,9 +73,9 @@ func (v Voice) movers() []economics.InputFigures {
 func (v Voice) movesTheDay(in economics.InputFigures) string {
 	low, high := v.Ends(in)
 	if in.Unit == "nights" && in.High > 365 { // no year has so many
-		return fmt.Sprintf("%s: at %s a %s day costs %s.", Capital(in.Short), low, v.cold(), v.price(in.PriceLow))
+		return fmt.Sprintf("%s: at %s a %s day costs %s.", Capital(in.Short), low, v.ColdOrCool(), v.Price(in.PriceLow))
 	}
-	return fmt.Sprintf("%s: at %s a %s day costs %s, at %s %s.", Capital(in.Short), low, v.cold(), v.price(in.PriceLow), high, v.price(in.PriceHigh))
+	return fmt.Sprintf("%s: at %s a %s day costs %s, at %s %s.", Capital(in.Short), low, v.ColdOrCool(), v.Price(in.PriceLow), high, v.Price(in.PriceHigh))
 }
 
 // rival tells whether a unit's break-even with ice can change the answer: one
@@ -151,11 +151,11 @@ func (v Voice) Value(in economics.Input, x float64) string {
 	case "W":
 		return power(x)
 	case "Ah/day":
-		return quantity.FormatCharge(quantity.AmpHour(Round(x))) + " a day"
+		return Charge(x) + " a day"
 	case "cans a person and day":
 		return Plural(math.Round(x), "can") + " a day"
 	case "Ah":
-		return quantity.FormatCharge(quantity.AmpHour(Round(x)))
+		return Charge(x)
 	}
 	typical := in.Typical
 	if typical == 0 {

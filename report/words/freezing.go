@@ -23,7 +23,7 @@ func (v Voice) Freezing() []string {
 		if f.Wish == v.r.Boat.Food.Freeze {
 			wish, takes = wish+", as you want,", "takes"
 		}
-		text := fmt.Sprintf("%s %s %s %s a day in all, %s more than with nothing frozen", wish, takes, In(f.Option), v.charge(f.AhPerDay), v.charge(f.MoreAh))
+		text := fmt.Sprintf("%s %s %s %s a day in all, %s more than with nothing frozen", wish, takes, In(f.Option), Charge(f.AhPerDay), Charge(f.MoreAh))
 		if f.PanelWp > 0 {
 			text += fmt.Sprintf(", or %s of panel", power(f.PanelWp))
 		}
@@ -32,7 +32,7 @@ func (v Voice) Freezing() []string {
 			text += " The unit could not do it in your hottest month, running without a pause."
 		} else {
 			text += fmt.Sprintf(" It runs %d %% of the time, its plate at %s or colder, and %s of the box are its corner.",
-				share100(f.RunShare), v.wholeDegrees(f.PlateC), v.volume(f.CornerL))
+				share100(f.RunShare), v.wholeDegrees(f.PlateC), v.Volume(f.CornerL))
 		}
 		out = append(out, text)
 	}
@@ -46,9 +46,8 @@ func (v Voice) ByDay() string {
 		return ""
 	}
 	return fmt.Sprintf("A small unit that is off from 20 to 8 h keeps the food %s as often as you want in %s futures; with %s of water in bottles that it freezes by day, in %s; running as it likes, in %s.",
-		v.cold(), of100(d.Alone), v.volume(6), of100(d.Bottles), of100(d.Always))
+		v.ColdOrCool(), of100(d.Alone), v.Volume(6), of100(d.Bottles), of100(d.Always))
 }
 
-func (v Voice) charge(ah float64) string {
-	return quantity.FormatCharge(quantity.AmpHour(Round(ah)))
-}
+// Charge prints a charge to two significant digits.
+func Charge(ah float64) string { return quantity.FormatCharge(quantity.AmpHour(Round(ah))) }

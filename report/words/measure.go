@@ -76,7 +76,7 @@ func (v Voice) WorthKnowing(in economics.InputFigures) bool {
 // movesPrice tells whether an input moves the price of a day enough to be
 // worth finding out.
 func (v Voice) movesPrice(in economics.InputFigures) bool {
-	if in.Taste || !v.priced(v.leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
+	if in.Taste || !v.Priced(v.leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
 		return false
 	}
 	return math.Abs(in.PriceHigh-in.PriceLow) > leastMove*v.leader().PriceOfCold.Typical
@@ -89,7 +89,7 @@ func (v Voice) MeasureText(m Measure) string {
 		parts = append(parts, fmt.Sprintf("worth about %s a year to know", v.Small(m.Worth)))
 	}
 	if m.Moves != [2]float64{} {
-		parts = append(parts, fmt.Sprintf("moves a %s day from %s to %s", v.cold(), v.price(m.Moves[0]), strings.TrimPrefix(v.price(m.Moves[1]), "about ")))
+		parts = append(parts, fmt.Sprintf("moves a %s day from %s to %s", v.ColdOrCool(), v.Price(m.Moves[0]), strings.TrimPrefix(v.Price(m.Moves[1]), "about ")))
 	}
 	return strings.Join(parts, "; ") + ". " + m.How
 }

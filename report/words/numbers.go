@@ -151,14 +151,14 @@ func (v Voice) Mass(kg float64) string {
 	return quantity.FormatMass(quantity.Kilogram(kg*Round(own)/own), v.sys)
 }
 
-func (v Voice) volume(l float64) string { return quantity.FormatVolume(quantity.Litre(l), v.sys) }
-func (v Voice) degrees(c float64) string {
+func (v Voice) Volume(l float64) string { return quantity.FormatVolume(quantity.Litre(l), v.sys) }
+func (v Voice) Degrees(c float64) string {
 	return quantity.FormatTemperature(quantity.Celsius(c), v.sys)
 }
 func (v Voice) leak(wPerK float64) string {
 	return quantity.FormatConductance(quantity.WattPerKelvin(wPerK), v.sys)
 }
-func (v Voice) length(mm float64) string {
+func (v Voice) Length(mm float64) string {
 	return quantity.FormatLength(quantity.Metre(mm/1000), v.sys)
 }
 func (v Voice) area(m2 float64) string { return quantity.FormatArea(quantity.SquareMetre(m2), v.sys) }

@@ -25,7 +25,7 @@ func (v Voice) Rows() []Row {
 		{"Works, of 100", v.works},
 		{"Cold days, of 100", v.shares("cold_share", "")},
 		{"Cool days more", v.shares("cool_share", "cold_share")},
-		{"A " + v.cold() + " day costs", v.dayCosts},
+		{"A " + v.ColdOrCool() + " day costs", v.dayCosts},
 		{"First cost", func(o *economics.OptionFigures) string {
 			return v.Tight(o.Fitted.First, o.FittedBands.First.Low, o.FittedBands.First.High)
 		}},
@@ -67,8 +67,15 @@ func (v Voice) shares(name, less string) func(*economics.OptionFigures) string {
 
 // toldToFitted prints a figure as told and fitted, once where they are alike.
 func toldToFitted(o *economics.OptionFigures, of func(*economics.Outcome) string) string {
-	told, fitted := of(&o.AsTold), of(&o.Fitted)
-	if len(o.Fit.Items) == 0 || told == fitted {
+	if len(o.Fit.Items) == 0 {
+		return of(&o.AsTold)
+	}
+	return Turn(of(&o.AsTold), of(&o.Fitted))
+}
+
+// Turn prints a figure as she is and with the work, once where they are alike.
+func Turn(told, fitted string) string {
+	if told == fitted {
 		return told
 	}
 	return told + " → " + fitted
@@ -99,20 +106,20 @@ func (v Voice) dayCosts(o *economics.OptionFigures) string {
 	switch {
 	case v.Nights() == 0, o.ID == economics.DryStores:
 		return "–"
-	case math.IsInf(p.Typical, 0), p.Typical > dearest:
-		return "over " + v.say(dearest)
-	case !v.priced(o):
+	case math.IsInf(p.Typical, 0), p.Typical > Dearest:
+		return "over " + v.Say(Dearest)
+	case !v.Priced(o):
 		return fmt.Sprintf("%s a year for %s", v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
-	low, high := v.say(economics.SayDown(p.Low)), "over "+bare(v.say(dearest))
-	if p.High <= dearest {
-		high = bare(v.say(economics.SayUp(p.High)))
+	low, high := v.Say(economics.SayDown(p.Low)), "over "+Unsigned(v.Say(Dearest))
+	if p.High <= Dearest {
+		high = Unsigned(v.Say(economics.SayUp(p.High)))
 	}
-	return fmt.Sprintf("%s (%s–%s)", strings.TrimPrefix(v.price(p.Typical), "about "), bare(low), high)
+	return fmt.Sprintf("%s (%s–%s)", strings.TrimPrefix(v.Price(p.Typical), "about "), Unsigned(low), high)
 }
 
-// bare is an amount without its currency where that stands before it.
-func bare(amount string) string {
+// Unsigned is an amount without its currency where that stands before it.
+func Unsigned(amount string) string {
 	if i := strings.IndexAny(amount, "0123456789"); i > 0 {
 		return amount[i:]
 	}
@@ -162,9 +169,9 @@ func (v Voice) fewWords(c economics.Criterion, f economics.Facts) string {
 	}
 	switch c.Kind {
 	case economics.Warmth:
-		return fmt.Sprintf("%s %d days of 100", v.cold(), share100(number(f, "kept_share")))
+		return fmt.Sprintf("%s %d days of 100", v.ColdOrCool(), share100(number(f, "kept_share")))
 	case economics.Room:
-		return fmt.Sprintf("%s short of room", v.volume(number(f, "food_to_keep_l")-number(f, "room_for_food_l")))
+		return fmt.Sprintf("%s short of room", v.Volume(number(f, "food_to_keep_l")-number(f, "room_for_food_l")))
 	}
 	return strings.TrimSuffix(v.fill(c.Reason, f), ".")
 }
@@ -176,7 +183,7 @@ func (v Voice) ColdMeans() string {
 	if v.r.Boat.CoolDecides() {
 		limitC, _ = season.Limits(v.r.Boat.Food.Target, true)
 	}
-	return fmt.Sprintf("%s means that the food is no warmer than %s, but for two hours of the day.", Capital(v.cold()), v.degrees(limitC))
+	return fmt.Sprintf("%s means that the food is no warmer than %s, but for two hours of the day.", Capital(v.ColdOrCool()), v.Degrees(limitC))
 }
 
 // warmest gives the warmest food of the season, unless nothing is kept cold.
@@ -184,7 +191,7 @@ func (v Voice) warmest(o *economics.Outcome) string {
 	if o.Facts["option"] == string(economics.DryStores) || number(o.Facts, "nights_per_year") == 0 {
 		return "–"
 	}
-	return v.degrees(number(o.Facts, "warmest_food_c"))
+	return v.Degrees(number(o.Facts, "warmest_food_c"))
 }
 
 // daily says what an option takes on a day of the hottest month.
@@ -197,7 +204,7 @@ func (v Voice) daily(o *economics.Outcome) string {
 	}
 	wh := number(o.Facts, "unit_wh_per_day_hottest")
 	volts := float64(energy.Bank{Volts: v.r.Boat.Power.Volts, Chemistry: v.r.Boat.Power.Chemistry}.MeanVolts())
-	return WattHours(wh) + ", " + quantity.FormatCharge(quantity.AmpHour(Round(wh/volts)))
+	return WattHours(wh) + ", " + Charge(wh/volts)
 }
 
 func (v Voice) room(o *economics.Outcome) string {
@@ -205,7 +212,7 @@ func (v Voice) room(o *economics.Outcome) string {
 		return "All of the box, dry"
 	}
 	bare := func(name string) string {
-		return strings.TrimSuffix(v.volume(number(o.Facts, name)), " "+v.volumeUnit())
+		return strings.TrimSuffix(v.Volume(number(o.Facts, name)), " "+v.volumeUnit())
 	}
 	return fmt.Sprintf("%s; needs %s", bare("room_for_food_l"), bare("food_to_keep_l"))
 }

@@ -42,9 +42,9 @@ func (v Voice) Differ(base, other *economics.QuotationFigures) string {
 		where = "each in its own box"
 	}
 	a, b := base.AsShe, other.AsShe
-	holds, they := fmt.Sprintf("both hold %s and %s", v.degrees(b.HeldC), name), ""
+	holds, they := fmt.Sprintf("both hold %s and %s", v.Degrees(b.HeldC), name), ""
 	if math.Abs(a.HeldC-b.HeldC) > sameHeldK {
-		holds = fmt.Sprintf("%s holds %s, not %s, and", name, v.degrees(b.HeldC), v.degrees(a.HeldC))
+		holds = fmt.Sprintf("%s holds %s, not %s, and", name, v.Degrees(b.HeldC), v.Degrees(a.HeldC))
 		they = "uses as much"
 	}
 	switch {
@@ -53,7 +53,7 @@ func (v Voice) Differ(base, other *economics.QuotationFigures) string {
 	case apart(a.AhPerDay, b.AhPerDay, sameUse):
 		they = fmt.Sprintf("uses %.0f %% less", 100*(1-b.AhPerDay/a.AhPerDay))
 	case they == "":
-		holds, they = fmt.Sprintf("both hold %s", v.degrees(b.HeldC)), "and use the same"
+		holds, they = fmt.Sprintf("both hold %s", v.Degrees(b.HeldC)), "and use the same"
 	}
 	parts = append(parts, fmt.Sprintf("%s %s %s", where, holds, they))
 	works := other.Figures.WorksOf100 - base.Figures.WorksOf100
@@ -161,10 +161,9 @@ func (v Voice) QuotedWork(q *economics.QuotationFigures) string {
 
 // WarmerBox says what running a quotation warmer saves and costs.
 func (v Voice) WarmerBox(q *economics.QuotationFigures) string {
-	ah := func(x float64) string { return quantity.FormatCharge(quantity.AmpHour(Round(x))) }
-	return fmt.Sprintf("%s at %s takes %s a day, at %s %s and at %s %s.", q.Quotation.Name, v.degrees(float64(v.r.Boat.Food.Target)), ah(q.Unit.AhPerDay),
-		v.degrees(65.0/9), ah(q.At45FAhPerDay), v.degrees(10), ah(q.At50FAhPerDay)) +
-		fmt.Sprintf(" Over %s it is a box for drinks, butter and vegetables: no meat, fish, milk or leftovers.", v.degrees(5))
+	return fmt.Sprintf("%s at %s takes %s a day, at %s %s and at %s %s.", q.Quotation.Name, v.Degrees(float64(v.r.Boat.Food.Target)), Charge(q.Unit.AhPerDay),
+		v.Degrees(65.0/9), Charge(q.At45FAhPerDay), v.Degrees(10), Charge(q.At50FAhPerDay)) +
+		fmt.Sprintf(" Over %s it is a box for drinks, butter and vegetables: no meat, fish, milk or leftovers.", v.Degrees(5))
 }
 
 // StoredCold says what running the box cold before leaving buys.
@@ -173,7 +172,7 @@ func (v Voice) StoredCold(q *economics.QuotationFigures) string {
 		return ""
 	}
 	text := fmt.Sprintf("Run down to %s on shore power before you leave, box and food take about %s to reach %s with %s off.",
-		v.degrees(1), Plural(Round(q.ColdStoreHours), "hour"), v.degrees(5), q.Quotation.Name)
+		v.Degrees(1), Plural(Round(q.ColdStoreHours), "hour"), v.Degrees(5), q.Quotation.Name)
 	if q.Unit.HoldOverHours > 0 {
 		text += fmt.Sprintf(" Its plate adds about %s.", Plural(Round(q.Unit.HoldOverHours), "hour"))
 	}

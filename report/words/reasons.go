@@ -66,12 +66,12 @@ func (v Voice) failures() []string {
 // priceReason gives the price of a day, and the dearer food it is set against.
 func (v Voice) priceReason() string {
 	o := v.leader()
-	if !v.priced(o) {
+	if !v.Priced(o) {
 		return fmt.Sprintf("%s costs about %s a year, all in all, and gives %s that the empty box does not.", The(o.ID), v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
-	text := fmt.Sprintf("%s gives a %s day for %s", The(o.ID), v.cold(), v.price(o.PriceOfCold.Typical))
-	if high := o.PriceOfCold.High; high <= dearest {
-		text += fmt.Sprintf(" (%s to %s in 80 of 100 futures)", v.say(economics.SayDown(o.PriceOfCold.Low)), v.say(economics.SayUp(high)))
+	text := fmt.Sprintf("%s gives a %s day for %s", The(o.ID), v.ColdOrCool(), v.Price(o.PriceOfCold.Typical))
+	if high := o.PriceOfCold.High; high <= Dearest {
+		text += fmt.Sprintf(" (%s to %s in 80 of 100 futures)", v.Say(economics.SayDown(o.PriceOfCold.Low)), v.Say(economics.SayUp(high)))
 	}
 	return text + ". " + v.premium()
 }
@@ -112,10 +112,10 @@ func (v Voice) whichReason() string {
 				text += " (" + why + ")"
 			}
 			out = append(out, text)
-		case math.IsInf(o.PriceOfCold.Typical, 0) || o.PriceOfCold.Typical > dearest:
-			out = append(out, fmt.Sprintf("with %s a %s day costs over %s", In(id), v.cold(), v.say(dearest)))
-		case v.priced(o) && o.PriceOfCold.Typical > v.r.Of(way).PriceOfCold.Typical:
-			out = append(out, fmt.Sprintf("with %s a %s day costs %s", In(id), v.cold(), v.price(o.PriceOfCold.Typical)))
+		case math.IsInf(o.PriceOfCold.Typical, 0) || o.PriceOfCold.Typical > Dearest:
+			out = append(out, fmt.Sprintf("with %s a %s day costs over %s", In(id), v.ColdOrCool(), v.Say(Dearest)))
+		case v.Priced(o) && o.PriceOfCold.Typical > v.r.Of(way).PriceOfCold.Typical:
+			out = append(out, fmt.Sprintf("with %s a %s day costs %s", In(id), v.ColdOrCool(), v.Price(o.PriceOfCold.Typical)))
 		}
 	}
 	if len(out) == 0 {
@@ -145,9 +145,9 @@ func (v Voice) coldReason() string {
 	o := v.leader()
 	told, fitted := share100(number(o.AsTold.Facts, "kept_share")), share100(number(o.Fitted.Facts, "kept_share"))
 	if len(o.Fit.Items) > 0 && fitted > told {
-		return fmt.Sprintf("With the work %s keeps the food %s on %s days aboard, up from %d as she is.", In(o.ID), v.cold(), of100(fitted), told)
+		return fmt.Sprintf("With the work %s keeps the food %s on %s days aboard, up from %d as she is.", In(o.ID), v.ColdOrCool(), of100(fitted), told)
 	}
-	return fmt.Sprintf("%s keeps the food %s on %s days aboard; you want %d.", The(o.ID), v.cold(), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
+	return fmt.Sprintf("%s keeps the food %s on %s days aboard; you want %d.", The(o.ID), v.ColdOrCool(), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
 }
 
 // daysReason says how many days the answer adds to those of the empty box.
@@ -172,7 +172,7 @@ func (v Voice) MoreIce() string {
 	if h := number(f, "hours_off_longest"); h >= 1 {
 		text += fmt.Sprintf(" It is gone for up to %s at a stretch.", Plural(h, "hour"))
 	}
-	return text + fmt.Sprintf(" The food needs %s of the %s left. Larger shares of the box, up to two thirds, were tried too.", v.volume(number(f, "food_to_keep_l")), v.volume(number(f, "room_for_food_l")))
+	return text + fmt.Sprintf(" The food needs %s of the %s left. Larger shares of the box, up to two thirds, were tried too.", v.Volume(number(f, "food_to_keep_l")), v.Volume(number(f, "room_for_food_l")))
 }
 
 // iceShare is the part of the box that the fitted case gives to ice.

@@ -48,7 +48,7 @@ func (v Voice) PlateMeans(u economics.UnitFigures) string {
 // there is none.
 func (v Voice) aboard() string {
 	switch {
-	case v.unitAboard():
+	case v.UnitAboard():
 		return "The small unit here is the one aboard, kept as it is, with half its life behind it."
 	case v.r.HasRepair && v.r.RepairWorth < 1:
 		return "The old unit aboard is not worth repairing: a new small unit costs no more."

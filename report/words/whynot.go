@@ -19,11 +19,10 @@ func (v Voice) WhyNot() []Aside {
 	if !ok {
 		return nil
 	}
-	amps := func(ah float64) string { return quantity.FormatCharge(quantity.AmpHour(Round(ah))) }
 	fridge := fmt.Sprintf("%s a day from the battery, %s, of which the inverter takes %s by being on. The small unit takes %s. It does well on a boat that is always plugged in.",
-		WattHours(w.HouseholdWhPerDay), amps(w.HouseholdAhPerDay), WattHours(w.InverterIdleWhPerDay), amps(w.SmallAhPerDay))
+		WattHours(w.HouseholdWhPerDay), Charge(w.HouseholdAhPerDay), WattHours(w.InverterIdleWhPerDay), Charge(w.SmallAhPerDay))
 	peltier := fmt.Sprintf("By common practice %s without a pause, %s a day. At best it gets down to about %s in your hottest month",
-		quantity.FormatCurrent(quantity.Ampere(Round(w.ThermoelectricA))), amps(w.ThermoelectricAhPerDay), v.wholeDegrees(w.ThermoelectricBoxC))
+		quantity.FormatCurrent(quantity.Ampere(Round(w.ThermoelectricA))), Charge(w.ThermoelectricAhPerDay), v.wholeDegrees(w.ThermoelectricBoxC))
 	if w.ThermoelectricHolds {
 		peltier += ", with nothing warm put in. It suits the drive to the boat."
 	} else {
@@ -33,11 +32,11 @@ func (v Voice) WhyNot() []Aside {
 		{"A household fridge through an inverter", fridge},
 		{"A thermoelectric box", peltier},
 		{"An ice maker", fmt.Sprintf("To make the %s of ice that the box melts in a hot day it takes %s, %s. A unit cools the box itself for %s. It pays where shore power is there and ice is not.",
-			v.Mass(w.IceMakerKgPerDay), WattHours(w.IceMakerWhPerDay), amps(w.IceMakerAhPerDay), amps(w.SmallAhPerDay))},
+			v.Mass(w.IceMakerKgPerDay), WattHours(w.IceMakerWhPerDay), Charge(w.IceMakerAhPerDay), Charge(w.SmallAhPerDay))},
 		{"Plates driven by the engine", fmt.Sprintf("About %s of engine a day in your hottest month, %s a year, at anchor too. It costs no battery and no panel, but fuel, noise and a pump in the way.",
 			hours(w.EngineHoursPerDay), hours(w.EngineHoursPerYear))},
 		{"Dry ice", fmt.Sprintf("%s a day would do. It turns into %s of a gas that smothers; %s of it are enough to make the air of a small shut cabin unfit to work in. Carry it only in a box that is not sealed and vents outdoors, never where anyone sleeps, and touch it with gloves.",
-			v.Mass(w.DryIceKgPerDay), v.volume(1000*Round(w.DryIceGasM3PerDay)), v.Mass(w.DryIceLimitKg))},
+			v.Mass(w.DryIceKgPerDay), v.Volume(1000*Round(w.DryIceGasM3PerDay)), v.Mass(w.DryIceLimitKg))},
 	}
 }
 

@@ -253,7 +253,7 @@ func TestPriceOfADay(t *testing.T) {
 	v := Of(made(), economics.Book{})
 	for x, want := range map[float64]string{0: "under $0.25", 0.1: "under $0.25", 0.3: "about $0.25", 1.9: "about $2", 4.4: "about $4.50", 8.6: "about $9", 23: "about $24", 49: "about $50",
 		51: "over $50", math.Inf(1): "more than $50"} {
-		if got := v.price(x); got != want {
+		if got := v.Price(x); got != want {
 			t.Errorf("%v: %q, want %q", x, got, want)
 		}
 	}

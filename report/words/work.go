@@ -106,7 +106,7 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 		}
 		return Capital(Join(parts))
 	case economics.LidPiece:
-		return fmt.Sprintf("%s more foam in the lid, %s", v.length(item.Size), v.area(v.foamArea([]heat.Side{v.lidSide()})))
+		return fmt.Sprintf("%s more foam in the lid, %s", v.Length(item.Size), v.area(v.foamArea([]heat.Side{v.lidSide()})))
 	case economics.OutsidePiece, economics.InsidePiece:
 		from, where := economics.FromInside, "inside"
 		if item.Piece == economics.OutsidePiece {
@@ -117,9 +117,9 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 		for _, side := range sides {
 			names = append(names, string(side))
 		}
-		return fmt.Sprintf("%s more foam, put in %s, on the walls in reach (%s), %s", v.length(item.Size), where, Join(names), v.area(v.foamArea(sides)))
+		return fmt.Sprintf("%s more foam, put in %s, on the walls in reach (%s), %s", v.Length(item.Size), where, Join(names), v.area(v.foamArea(sides)))
 	case economics.PouredPiece:
-		return fmt.Sprintf("Foam poured into the empty space round the box, %s: drill and look first, pour a little at a time", v.volume(float64(b.VoidVolume)))
+		return fmt.Sprintf("Foam poured into the empty space round the box, %s: drill and look first, pour a little at a time", v.Volume(float64(b.VoidVolume)))
 	case economics.SpacerPiece:
 		return fmt.Sprintf("Loose block of foam at the fore end, over %s of the length: cut to slide in, wrapped against wet", quantity.FormatShare(quantity.Fraction(item.Size)))
 	case economics.CoverPiece:
@@ -131,7 +131,7 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	case economics.ByDayPiece:
 		return "Run the unit from 8 to 20 h only, set a little colder for the night"
 	case economics.BottlesPiece:
-		return fmt.Sprintf("Bottles of water against the plate, %s in all, frozen by day: their ice carries the night", v.volume(6))
+		return fmt.Sprintf("Bottles of water against the plate, %s in all, frozen by day: their ice carries the night", v.Volume(6))
 	case economics.VentPiece:
 		return fmt.Sprintf("Duct and fan that bring the unit cool air, and a way out for the warm: %s clear each, or what its maker asks for", v.openArea())
 	case economics.PanelPiece:
@@ -239,7 +239,7 @@ func (v Voice) Litres(id economics.OptionID) string {
 		return ""
 	}
 	told := float64(v.r.Box.Volume)
-	return fmt.Sprintf("The foam takes %s of the box's %s.", v.volume(o.Fit.LostShare*told), v.volume(told))
+	return fmt.Sprintf("The foam takes %s of the box's %s.", v.Volume(o.Fit.LostShare*told), v.Volume(told))
 }
 
 // Tighter says what a fit-out that takes more of the box would save; empty
@@ -256,5 +256,5 @@ func (v Voice) Tighter(id economics.OptionID) string {
 	}
 	told := float64(v.r.Box.Volume)
 	return fmt.Sprintf("Cheaper by about %s over %s, but tighter: %s. It leaves %s of the box, against %s.",
-		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(pieces), v.volume((1-t.LostShare)*told), v.volume((1-o.Fit.LostShare)*told))
+		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(pieces), v.Volume((1-t.LostShare)*told), v.Volume((1-o.Fit.LostShare)*told))
 }
