@@ -26,16 +26,17 @@ func TestHonestReport(t *testing.T) {
 	for _, boat := range []func() economics.Boat{weekender, islander, liveaboard} {
 		in := inputOf(t, boat())
 		in.Full = true
-		file, err := Owner(in)
+		file, err := printedPDF(in)
 		if err != nil {
 			t.Fatal(err)
 		}
 		pages := textOf(t, file)
 		r := reading{in: in, v: words.Of(in.Reckoning, in.Pack.Book), front: pages[0], all: strings.Join(pages, " ")}
-		if r.text, err = OwnerText(in); err != nil {
+		doc, err := Document(in)
+		if err != nil {
 			t.Fatal(err)
 		}
-		r.text = strings.Join(strings.Fields(r.text), " ")
+		r.text = strings.Join(strings.Fields(doc.Text()), " ")
 		for _, c := range checks {
 			t.Run(in.Reckoning.Boat.Name+"/"+c.must, func(t *testing.T) { c.check(t, r) })
 		}
@@ -270,18 +271,15 @@ func TestOneContentThreeWays(t *testing.T) {
 	in.Full = true
 	v := words.Of(in.Reckoning, in.Pack.Book)
 	flat := func(s string) string { return strings.Join(strings.Fields(s), " ") }
-	file, err := Owner(in)
+	file, err := printedPDF(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	text, err := OwnerText(in)
+	doc, err := Document(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	markdown, err := OwnerMarkdown(in)
-	if err != nil {
-		t.Fatal(err)
-	}
+	text, markdown := doc.Text(), doc.Markdown()
 	for _, line := range strings.Split(text, "\n") {
 		if n := utf8.RuneCountInString(line); n > 80 {
 			t.Errorf("%d columns: %q", n, line)

@@ -10,7 +10,7 @@ import (
 
 // An invented boat is reckoned and reported as Markdown; its headings show what
 // stands where.
-func ExampleOwnerMarkdown() {
+func ExampleDocument() {
 	pack, err := rules.Load()
 	if err != nil {
 		fmt.Println(err)
@@ -27,12 +27,12 @@ func ExampleOwnerMarkdown() {
 		fmt.Println(err)
 		return
 	}
-	text, err := OwnerMarkdown(Input{Reckoning: r, Pack: pack, Version: "1.0.0"})
+	doc, err := Document(Input{Reckoning: r, Pack: pack, Version: "1.0.0"})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for line := range strings.Lines(text) {
+	for line := range strings.Lines(doc.Markdown()) {
 		if strings.HasPrefix(line, "# ") || strings.HasPrefix(line, "## ") {
 			fmt.Print(line)
 		}

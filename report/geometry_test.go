@@ -15,7 +15,7 @@ import (
 // draw records a report as it would be printed.
 func draw(t *testing.T, in Input) *sheet.Recording {
 	t.Helper()
-	doc, err := in.printed()
+	doc, err := Printed(in)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -27,6 +27,15 @@ func draw(t *testing.T, in Input) *sheet.Recording {
 		t.Fatal(err)
 	}
 	return s
+}
+
+// printedPDF gives the report as a file.
+func printedPDF(in Input) ([]byte, error) {
+	doc, err := Printed(in)
+	if err != nil {
+		return nil, err
+	}
+	return doc.PDF(sheet.Info{Author: "coldreckon " + in.Version, Lang: in.Reckoning.Boat.Units.Language(), Date: in.Date, Paper: in.Paper})
 }
 
 // checkSet holds a drawn report to the promises of the page.
@@ -158,7 +167,7 @@ func TestCautionsStandSomewhere(t *testing.T) {
 	for _, boat := range []func() economics.Boat{weekender, islander, liveaboard} {
 		in := inputOf(t, boat())
 		a := must(in.author())
-		text := strings.ReplaceAll(must(OwnerMarkdown(in)), "\\", "")
+		text := strings.ReplaceAll(must(Document(in)).Markdown(), "\\", "")
 		for _, f := range a.findings {
 			if f.Grade == rules.Careful && concerns(f, a.o.ID) && !strings.Contains(text, brief(f.Text, 0)) {
 				t.Errorf("%s lacks %q", in.Reckoning.Boat.Name, brief(f.Text, 0))

@@ -35,48 +35,14 @@ type Answer struct {
 	How   quantity.How
 }
 
-// Owner gives the owner's report as a PDF. Errors: a fact that a caution needs
-// is missing, a paper that is not known, no date, or a drawing that fails.
-func Owner(in Input) ([]byte, error) {
-	doc, err := in.printed()
-	if err != nil {
-		return nil, err
-	}
-	return doc.PDF(in.info())
-}
-
-func (in Input) info() sheet.Info {
-	return sheet.Info{Author: "coldreckon " + in.Version, Lang: in.Reckoning.Boat.Units.Language(), Date: in.Date, Paper: in.Paper}
-}
-
-// OwnerHTML gives the owner's report as one HTML file. Errors: a fact that a
-// caution needs is missing, or a drawing that fails.
-func OwnerHTML(in Input) ([]byte, error) {
-	a, err := in.author()
-	if err != nil {
-		return nil, err
-	}
-	return a.document().HTML(in.info())
-}
-
-// OwnerText gives the owner's report as plain text, 80 columns wide. Errors: a
-// fact that a caution needs is missing.
-func OwnerText(in Input) (string, error) {
-	a, err := in.author()
-	if err != nil {
-		return "", err
-	}
-	return a.document().Text(), nil
-}
-
-// OwnerMarkdown gives the owner's report as Markdown. Errors: a fact that a
+// Document is the owner's report for a screen or as text. Errors: a fact that a
 // caution needs is missing.
-func OwnerMarkdown(in Input) (string, error) {
+func Document(in Input) (layout.Document, error) {
 	a, err := in.author()
 	if err != nil {
-		return "", err
+		return layout.Document{}, err
 	}
-	return a.document().Markdown(), nil
+	return a.document(), nil
 }
 
 // Findings gives the cautions that fire for a reckoning's four options as fitted,
@@ -195,9 +161,10 @@ func (a author) blank() layout.Document {
 // margins leave room for the running head and foot, mm.
 var margins = layout.Margins{Side: 17, Top: 16, Bottom: 15}
 
-// printed is the report with each page set just tightly enough for both papers,
+// Printed is the report with each page set just tightly enough for both papers,
 // which so hold the same; what the paper has to spare goes to its pictures.
-func (in Input) printed() (layout.Document, error) {
+// Errors: those of Document, a paper that is not known, a drawing that fails.
+func Printed(in Input) (layout.Document, error) {
 	a, err := in.author()
 	if err != nil {
 		return layout.Document{}, err

@@ -8,6 +8,8 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report"
+	"coldreckon/report/layout"
+	"coldreckon/report/sheet"
 	"coldreckon/wizard/questions"
 )
 
@@ -38,29 +40,18 @@ The date on it is today's, that of SOURCE_DATE_EPOCH, or the one given.`,
 
 // writeReport prints what was found, with what the flags add to it.
 func writeReport(ctx context.Context, out environment, found reckonedBoat, to *printer, in report.Input) error {
-	day, err := to.day(out)
-	if err != nil {
-		return err
-	}
 	boat := found.reckoning.Boat
 	in.Reckoning, in.Pack, in.Answers = found.reckoning, found.pack, asTold(boat)
-	in.Version, in.Date, in.Paper = buildVersion(), day, to.sheet(boat.Units)
-	in.For, in.By = oneLine(in.For), oneLine(in.By)
+	in.Version, in.For, in.By = buildVersion(), oneLine(in.For), oneLine(in.By)
 	if to.large {
 		in.Enlarged = largePrint
 	}
-	return to.write(ctx, out, func() ([]byte, error) {
-		switch to.format {
-		case "text":
-			text, err := report.OwnerText(in)
-			return []byte(text), err
-		case "md":
-			text, err := report.OwnerMarkdown(in)
-			return []byte(text), err
-		case "html":
-			return report.OwnerHTML(in)
+	return to.print(ctx, out, boat.Units, func(info sheet.Info) (layout.Document, error) {
+		in.Date, in.Paper = info.Date, info.Paper
+		if to.format == "pdf" {
+			return report.Printed(in)
 		}
-		return report.Owner(in)
+		return report.Document(in)
 	})
 }
 
