@@ -13,6 +13,14 @@ type Figure struct {
 	Source string
 }
 
+// or gives another label and range where that holds.
+func (f Figure) or(is bool, label string, r quantity.Range) Figure {
+	if is {
+		f.Label, f.Range = label, r
+	}
+	return f
+}
+
 // Where figures without a better source come from.
 const judged = "engineering judgement, from memory"
 
@@ -41,12 +49,9 @@ func Eta() Figure {
 // kelvin between them, of a unit rated at plateRatedW or less. A larger unit
 // brings a plate that is larger in proportion: see Unit.Cycle.
 func PlateConductance(p Plate) Figure {
-	f := Figure{"plate_conductance", "heat into a thin plate per degree", "W/K", quantity.Range{Low: 3.5, Typical: 5, High: 7},
-		judged + "; natural convection 5 to 10 W/m²K on the plate's area"}
-	if p == Eutectic {
-		f.Label, f.Range = "heat into a cold-storing plate per degree", quantity.Range{Low: 5, Typical: 8, High: 11}
-	}
-	return f
+	return Figure{"plate_conductance", "heat into a thin plate per degree", "W/K", quantity.Range{Low: 3.5, Typical: 5, High: 7},
+		judged + "; natural convection 5 to 10 W/m²K on the plate's area"}.
+		or(p == Eutectic, "heat into a cold-storing plate per degree", quantity.Range{Low: 5, Typical: 8, High: 11})
 }
 
 // plateRatedW is the rated cooling up to which PlateConductance holds. Engineering judgement, from memory.
@@ -56,15 +61,9 @@ const plateRatedW = 50.0
 // air or the water that takes its heat. A kind that is not known counts as LockerFan.
 func CondenserRise(c Condenser) Figure {
 	f := Figure{"condenser_rise", "condenser above the cabin, fan in its locker", "K", quantity.Range{Low: 11, Typical: 15, High: 20}, judged}
-	switch c {
-	case Fins:
-		f.Label, f.Range = "condenser above the cabin, no fan, in a shut locker", quantity.Range{Low: 15, Typical: 20, High: 27}
-	case Fan:
-		f.Label, f.Range = "condenser above the air a duct brings", quantity.Range{Low: 8, Typical: 12, High: 15}
-	case Seawater:
-		f.Label, f.Range = "condenser above the sea", quantity.Range{Low: 4, Typical: 6, High: 8}
-	}
-	return f
+	return f.or(c == Fins, "condenser above the cabin, no fan, in a shut locker", quantity.Range{Low: 15, Typical: 20, High: 27}).
+		or(c == Fan, "condenser above the air a duct brings", quantity.Range{Low: 8, Typical: 12, High: 15}).
+		or(c == Seawater, "condenser above the sea", quantity.Range{Low: 4, Typical: 6, High: 8})
 }
 
 // CondenserPower is what moves the coolant while the compressor runs: a fan,
@@ -72,15 +71,9 @@ func CondenserRise(c Condenser) Figure {
 // is not known counts as LockerFan.
 func CondenserPower(c Condenser) Figure {
 	f := Figure{"condenser_power", "fan in its locker while running", "W", quantity.Range{Low: 2, Typical: 3, High: 5}, judged}
-	switch c {
-	case Fan:
-		f.Label = "ducted fan while running"
-	case Fins:
-		f.Label, f.Range = "nothing moves the air", quantity.Exactly(0)
-	case Seawater:
-		f.Label, f.Range = "pump while running", quantity.Range{Low: 0, Typical: 3, High: 12}
-	}
-	return f
+	return f.or(c == Fan, "ducted fan while running", f.Range).
+		or(c == Fins, "nothing moves the air", quantity.Exactly(0)).
+		or(c == Seawater, "pump while running", quantity.Range{Low: 0, Typical: 3, High: 12})
 }
 
 // ChestEta is Eta of a free-standing 12 V chest, whose compressor, condenser
@@ -144,24 +137,16 @@ const (
 // Shade is the share of unshaded sun that reaches a panel under the rig.
 func Shade(m Mounting) Figure {
 	f := Figure{"shade", "sun left on deck under rig and boom", "", quantity.Range{Low: 0.65, Typical: 0.75, High: 0.85}, judged}
-	switch m {
-	case Arch:
-		f.Label, f.Range = "sun left on a stern arch", quantity.Range{Low: 0.90, Typical: 0.92, High: 0.95}
-	case Bimini:
-		f.Label, f.Range = "sun left on a bimini", quantity.Range{Low: 0.80, Typical: 0.85, High: 0.90}
-	}
-	return f
+	return f.or(m == Arch, "sun left on a stern arch", quantity.Range{Low: 0.90, Typical: 0.92, High: 0.95}).
+		or(m == Bimini, "sun left on a bimini", quantity.Range{Low: 0.80, Typical: 0.85, High: 0.90})
 }
 
 // ControllerShare is the share of the panel's power that its controller
 // passes on. A plain controller's marks are battery over panel voltage for 36
 // cells at 25, 45 and 65 °C (13.2 V over 18 V less 0.4 % a kelvin).
 func ControllerShare(c Controller) Figure {
-	f := Figure{"controller", "power passed by a plain controller", "", quantity.Range{Low: 0.73, Typical: 0.80, High: 0.87}, judged}
-	if c == Tracking {
-		f.Label, f.Range = "power passed by a tracking controller", quantity.Range{Low: 0.95, Typical: 0.96, High: 0.98}
-	}
-	return f
+	return Figure{"controller", "power passed by a plain controller", "", quantity.Range{Low: 0.73, Typical: 0.80, High: 0.87}, judged}.
+		or(c == Tracking, "power passed by a tracking controller", quantity.Range{Low: 0.95, Typical: 0.96, High: 0.98})
 }
 
 // SoilAndWire is what salt, birds, mismatch, wire and joints leave.
@@ -196,50 +181,35 @@ const (
 
 // BankVolts is the mean voltage of a 12 V bank while it is drawn down.
 func BankVolts(c Chemistry) Figure {
-	f := Figure{"bank_volts", "mean voltage of a 12 V lead battery", "V", quantity.Range{Low: 12.2, Typical: 12.3, High: 12.4}, "usual discharge curves, from memory"}
-	if c == Lithium {
-		f.Label, f.Range = "mean voltage of a 12 V lithium iron phosphate battery", quantity.Range{Low: 13.0, Typical: 13.1, High: 13.2}
-	}
-	return f
+	return Figure{"bank_volts", "mean voltage of a 12 V lead battery", "V", quantity.Range{Low: 12.2, Typical: 12.3, High: 12.4}, "usual discharge curves, from memory"}.
+		or(c == Lithium, "mean voltage of a 12 V lithium iron phosphate battery", quantity.Range{Low: 13.0, Typical: 13.1, High: 13.2})
 }
 
 // LowVolts is the voltage of a 12 V bank under load at the bottom of its
 // usable share.
 func LowVolts(c Chemistry) Figure {
-	f := Figure{"low_volts", "lead battery at half charge, under load", "V", quantity.Range{Low: 11.5, Typical: 11.8, High: 12.1}, judged}
-	if c == Lithium {
-		f.Label, f.Range = "lithium battery at a fifth of its charge", quantity.Range{Low: 12.4, Typical: 12.8, High: 13.0}
-	}
-	return f
+	return Figure{"low_volts", "lead battery at half charge, under load", "V", quantity.Range{Low: 11.5, Typical: 11.8, High: 12.1}, judged}.
+		or(c == Lithium, "lithium battery at a fifth of its charge", quantity.Range{Low: 12.4, Typical: 12.8, High: 13.0})
 }
 
 // UsableShare is the part of a battery that is planned to be used day by day.
 func UsableShare(c Chemistry) Figure {
-	f := Figure{"usable_share", "usable part of a lead battery", "", quantity.Range{Low: 0.4, Typical: 0.5, High: 0.6},
-		"planning depth, IEEE 1013 and 1361, from memory"}
-	if c == Lithium {
-		f.Label, f.Range = "usable part of a lithium battery", quantity.Range{Low: 0.7, Typical: 0.8, High: 0.9}
-	}
-	return f
+	return Figure{"usable_share", "usable part of a lead battery", "", quantity.Range{Low: 0.4, Typical: 0.5, High: 0.6},
+		"planning depth, IEEE 1013 and 1361, from memory"}.
+		or(c == Lithium, "usable part of a lithium battery", quantity.Range{Low: 0.7, Typical: 0.8, High: 0.9})
 }
 
 // AgeLoss is the share of its first capacity that a battery loses each year.
 func AgeLoss(c Chemistry) Figure {
-	f := Figure{"age_loss", "capacity a lead battery loses each year", "1/year", quantity.Range{Low: 0.02, Typical: 0.04, High: 0.07}, judged}
-	if c == Lithium {
-		f.Label, f.Range = "capacity a lithium battery loses each year", quantity.Range{Low: 0.01, Typical: 0.02, High: 0.04}
-	}
-	return f
+	return Figure{"age_loss", "capacity a lead battery loses each year", "1/year", quantity.Range{Low: 0.02, Typical: 0.04, High: 0.07}, judged}.
+		or(c == Lithium, "capacity a lithium battery loses each year", quantity.Range{Low: 0.01, Typical: 0.02, High: 0.04})
 }
 
 // ChargeEfficiency is the share of energy put into a battery that comes out.
 func ChargeEfficiency(c Chemistry) Figure {
-	f := Figure{"charge_efficiency", "energy a lead battery gives back", "", quantity.Range{Low: 0.80, Typical: 0.85, High: 0.92},
-		"charge returned, IEEE 1013 and 1361, from memory"}
-	if c == Lithium {
-		f.Label, f.Range = "energy a lithium battery gives back", quantity.Range{Low: 0.92, Typical: 0.96, High: 0.98}
-	}
-	return f
+	return Figure{"charge_efficiency", "energy a lead battery gives back", "", quantity.Range{Low: 0.80, Typical: 0.85, High: 0.92},
+		"charge returned, IEEE 1013 and 1361, from memory"}.
+		or(c == Lithium, "energy a lithium battery gives back", quantity.Range{Low: 0.92, Typical: 0.96, High: 0.98})
 }
 
 // EngineCharge is the share of its stated current that an alternator brings

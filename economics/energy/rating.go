@@ -177,12 +177,9 @@ func MakerHot() Figure {
 // UsualCooling is the cooling at -10/45 °C of the compressors that 12 V units
 // are built round. A size that is not known counts as Small.
 func UsualCooling(s Size) Figure {
-	f := Figure{"usual_cooling", "cooling of a small unit at -10/45 °C", "W", quantity.Range{Low: 45, Typical: 60, High: 90},
-		"common practice, no source"}
-	if s == Larger {
-		f.Label, f.Range = "cooling of a larger unit at -10/45 °C", quantity.Range{Low: 75, Typical: 100, High: 150}
-	}
-	return f
+	return Figure{"usual_cooling", "cooling of a small unit at -10/45 °C", "W", quantity.Range{Low: 45, Typical: 60, High: 90},
+		"common practice, no source"}.
+		or(s == Larger, "cooling of a larger unit at -10/45 °C", quantity.Range{Low: 75, Typical: 100, High: 150})
 }
 
 const (

@@ -82,35 +82,32 @@ type Figure struct {
 
 const judgement = "engineering judgement, from memory"
 
+// figureOf finds the figure of a kind, which is to be one of those wanted.
+func figureOf[K ~string](what string, kind K, figures map[K]Figure, want string) (Figure, error) {
+	f, known := figures[kind]
+	if !known {
+		return Figure{}, fmt.Errorf("%s %q is not known; want %s", what, kind, want)
+	}
+	return f, nil
+}
+
 // Conductivity gives the dry conductivity of a filling, W/m·K. An unknown
 // material is an error.
 func Conductivity(m Material) (Figure, error) {
-	f := Figure{Name: "conductivity of " + string(m), Unit: "W/m·K"}
-	switch m {
-	case OldPolyurethane:
-		f.Name = "conductivity of old polyurethane foam, dry"
-		f.Range = quantity.Range{Low: 0.025, Typical: 0.028, High: 0.033}
-		f.Source = judgement + "; CIBSE Guide A has 0.028 for board and 0.030 for older gas-blown foam in use"
-	case Polyurethane:
-		f.Name = "conductivity of new polyurethane foam, dry"
-		f.Range = quantity.Range{Low: 0.022, Typical: 0.024, High: 0.026}
-		f.Source = "cold-store wall table (Dossat) 0.025; two fish-box studies measured 0.023 and 0.026"
-	case XPS:
-		f.Name = "conductivity of extruded polystyrene, dry"
-		f.Range = quantity.Range{Low: 0.029, Typical: 0.033, High: 0.035}
-		f.Source = "cold-store wall table (Dossat) 0.029; EN 13164 data sheets 0.033 to 0.035"
-	case EPS:
-		f.Name = "conductivity of bead board, dry"
-		f.Range = quantity.Range{Low: 0.033, Typical: 0.036, High: 0.040}
-		f.Source = "cold-store wall table (Dossat) 0.036; Çengel, problem 3-162, 0.033; upper end " + judgement
-	case Cork:
-		f.Name = "conductivity of cork board, dry"
-		f.Range = quantity.Range{Low: 0.041, Typical: 0.043, High: 0.050}
-		f.Source = "cold-store wall table (Dossat) and Geankoplis, example 4.3-1, 0.0433; dense cork 0.05"
-	default:
-		return Figure{}, fmt.Errorf("material %q is not known; want old_polyurethane, polyurethane, xps, eps or cork", m)
-	}
-	return f, nil
+	return figureOf("material", m, conductivities, "old_polyurethane, polyurethane, xps, eps or cork")
+}
+
+var conductivities = map[Material]Figure{
+	OldPolyurethane: {"conductivity of old polyurethane foam, dry", "W/m·K", quantity.Range{Low: 0.025, Typical: 0.028, High: 0.033},
+		judgement + "; CIBSE Guide A has 0.028 for board and 0.030 for older gas-blown foam in use"},
+	Polyurethane: {"conductivity of new polyurethane foam, dry", "W/m·K", quantity.Range{Low: 0.022, Typical: 0.024, High: 0.026},
+		"cold-store wall table (Dossat) 0.025; two fish-box studies measured 0.023 and 0.026"},
+	XPS: {"conductivity of extruded polystyrene, dry", "W/m·K", quantity.Range{Low: 0.029, Typical: 0.033, High: 0.035},
+		"cold-store wall table (Dossat) 0.029; EN 13164 data sheets 0.033 to 0.035"},
+	EPS: {"conductivity of bead board, dry", "W/m·K", quantity.Range{Low: 0.033, Typical: 0.036, High: 0.040},
+		"cold-store wall table (Dossat) 0.036; Çengel, problem 3-162, 0.033; upper end " + judgement},
+	Cork: {"conductivity of cork board, dry", "W/m·K", quantity.Range{Low: 0.041, Typical: 0.043, High: 0.050},
+		"cold-store wall table (Dossat) and Geankoplis, example 4.3-1, 0.0433; dense cork 0.05"},
 }
 
 // ChestFoam gives the foam all round a free-standing 12 V chest, m. Nine chests
@@ -157,30 +154,25 @@ func MoistureFactor(m Material) (float64, error) {
 // SealLoss gives the heat that passes a lid's seal, W/K per metre of its
 // length. An unknown seal is an error.
 func SealLoss(s Seal) (Figure, error) {
-	f := Figure{Unit: "W/m·K", Source: judgement}
-	switch s {
-	case GoodSeal:
-		f.Name, f.Range = "heat past a good lid seal", quantity.Range{Low: 0.05, Typical: 0.08, High: 0.15}
-	case PoorSeal:
-		f.Name, f.Range = "heat past a worn lid seal", quantity.Range{Low: 0.10, Typical: 0.20, High: 0.35}
-	case NoSeal:
-		f.Name, f.Range = "heat past a lid that only rests", quantity.Range{Low: 0.20, Typical: 0.35, High: 0.50}
-	default:
-		return Figure{}, fmt.Errorf("lid seal %q is not known; want good, worn or rests", s)
-	}
-	return f, nil
+	return figureOf("lid seal", s, sealLosses, "good, worn or rests")
+}
+
+var sealLosses = map[Seal]Figure{
+	GoodSeal: {"heat past a good lid seal", "W/m·K", quantity.Range{Low: 0.05, Typical: 0.08, High: 0.15}, judgement},
+	PoorSeal: {"heat past a worn lid seal", "W/m·K", quantity.Range{Low: 0.10, Typical: 0.20, High: 0.35}, judgement},
+	NoSeal:   {"heat past a lid that only rests", "W/m·K", quantity.Range{Low: 0.20, Typical: 0.35, High: 0.50}, judgement},
 }
 
 // DrainLoss gives the heat that air carries in through a drain, W/K. An
 // unknown drain is an error.
 func DrainLoss(d Drain) (Figure, error) {
-	switch d {
-	case OpenDrain:
-		return Figure{"heat through an open drain", "W/K", quantity.Range{Low: 0.05, Typical: 0.15, High: 0.40}, judgement}, nil
-	case TrappedDrain, NoDrain:
-		return Figure{"heat through a trapped drain", "W/K", quantity.Exactly(0), judgement}, nil
-	}
-	return Figure{}, fmt.Errorf("drain %q is not known; want open, trapped or none", d)
+	return figureOf("drain", d, drainLosses, "open, trapped or none")
+}
+
+var drainLosses = map[Drain]Figure{
+	OpenDrain:    {"heat through an open drain", "W/K", quantity.Range{Low: 0.05, Typical: 0.15, High: 0.40}, judgement},
+	TrappedDrain: {"heat through a trapped drain", "W/K", quantity.Exactly(0), judgement},
+	NoDrain:      {"heat through a trapped drain", "W/K", quantity.Exactly(0), judgement},
 }
 
 // IceFilm gives what a square metre of ice takes up per kelvin of food over it,
@@ -190,43 +182,39 @@ func IceFilm() Figure {
 	return Figure{"heat that ice takes up through its surface", "W/m²·K", quantity.Range{Low: 6, Typical: 9, High: 14}, judgement}
 }
 
+// iceKinds are those that there are.
+const iceKinds = "block, cubes or crushed"
+
 // LumpDensity gives the density, kg/m³, of the lump as which ice of a kind
 // cools: pieces that touch count as one, with the air between them (for up to
 // eight pieces 0.83 to 1.08 of that). An unknown kind is an error.
-func LumpDensity(k IceKind) (Figure, error) {
-	switch k {
-	case Block:
-		return Figure{"density of block ice", "kg/m³", quantity.Exactly(920), "0.917 kg/L at 0 °C, any handbook; from memory"}, nil
-	case Crushed, Cubes:
-		return Figure{"density of a heap of loose ice", "kg/m³", quantity.Exactly(560), "FAO Fisheries Technical Paper 436 (2003), table 2.1, from memory"}, nil
+func LumpDensity(k IceKind) (Figure, error) { return figureOf("ice kind", k, lumpDensities, iceKinds) }
+
+var (
+	looseIce      = Figure{"density of a heap of loose ice", "kg/m³", quantity.Exactly(560), paper436}
+	lumpDensities = map[IceKind]Figure{
+		Block:   {"density of block ice", "kg/m³", quantity.Exactly(920), "0.917 kg/L at 0 °C, any handbook; from memory"},
+		Crushed: looseIce,
+		Cubes:   looseIce,
 	}
-	return Figure{}, fmt.Errorf("ice kind %q is not known; want block, cubes or crushed", k)
-}
+)
+
+const paper436 = "FAO Fisheries Technical Paper 436 (2003), table 2.1, from memory"
 
 // SwapShare gives the part of the box's free air that one opening exchanges,
 // 0 to 1. Cold air stays in a box opened from above. An unknown lid is an error.
-func SwapShare(l Lid) (Figure, error) {
-	switch l {
-	case TopLid:
-		return Figure{"air lost at one opening, top lid", "share", quantity.Range{Low: 0.2, Typical: 0.3, High: 0.6}, judgement}, nil
-	case FrontDoor:
-		return Figure{"air lost at one opening, front door", "share", quantity.Range{Low: 0.6, Typical: 0.8, High: 1.0}, judgement}, nil
-	}
-	return Figure{}, fmt.Errorf("lid %q is not known; want top or front", l)
+func SwapShare(l Lid) (Figure, error) { return figureOf("lid", l, swapShares, "top or front") }
+
+var swapShares = map[Lid]Figure{
+	TopLid:    {"air lost at one opening, top lid", "share", quantity.Range{Low: 0.2, Typical: 0.3, High: 0.6}, judgement},
+	FrontDoor: {"air lost at one opening, front door", "share", quantity.Range{Low: 0.6, Typical: 0.8, High: 1.0}, judgement},
 }
 
 // BulkDensity gives the ice that stows in a litre, kg/L. An unknown kind is an error.
-func BulkDensity(k IceKind) (Figure, error) {
-	f := Figure{Unit: "kg/L", Source: "FAO Fisheries Technical Paper 436 (2003), table 2.1, from memory"}
-	switch k {
-	case Block:
-		f.Name, f.Range = "ice in a litre, block", quantity.Range{Low: 0.85, Typical: 0.92, High: 0.92}
-	case Crushed:
-		f.Name, f.Range = "ice in a litre, crushed", quantity.Range{Low: 0.66, Typical: 0.68, High: 0.71}
-	case Cubes:
-		f.Name, f.Range = "ice in a litre, cubes", quantity.Range{Low: 0.50, Typical: 0.56, High: 0.62}
-	default:
-		return Figure{}, fmt.Errorf("ice kind %q is not known; want block, cubes or crushed", k)
-	}
-	return f, nil
+func BulkDensity(k IceKind) (Figure, error) { return figureOf("ice kind", k, bulkDensities, iceKinds) }
+
+var bulkDensities = map[IceKind]Figure{
+	Block:   {"ice in a litre, block", "kg/L", quantity.Range{Low: 0.85, Typical: 0.92, High: 0.92}, paper436},
+	Crushed: {"ice in a litre, crushed", "kg/L", quantity.Range{Low: 0.66, Typical: 0.68, High: 0.71}, paper436},
+	Cubes:   {"ice in a litre, cubes", "kg/L", quantity.Range{Low: 0.50, Typical: 0.56, High: 0.62}, paper436},
 }
