@@ -250,6 +250,17 @@ type Unit struct {
 	ChestVolume  quantity.Litre // of a free-standing chest
 }
 
+// unit gives the unit that an option considers, nil for ice and dry stores.
+func (b *Boat) unit(id OptionID) *Unit {
+	switch id {
+	case SmallUnit:
+		return &b.Small
+	case LargerUnit:
+		return &b.Larger
+	}
+	return nil
+}
+
 // Safety holds the questions that are always asked.
 type Safety struct {
 	FuelVapourSpace  quantity.Tri // petrol or gas could reach where the unit would sit

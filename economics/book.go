@@ -103,3 +103,11 @@ func (b Book) Price(id string) (line PriceLine, ok bool) {
 	}
 	return PriceLine{}, false
 }
+
+// typical gives the typical price of a line, with a figure for a book without it.
+func (b *Book) typical(id string, otherwise float64) float64 {
+	if line, ok := b.Price(id); ok {
+		return line.Price.Typical
+	}
+	return otherwise
+}

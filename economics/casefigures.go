@@ -106,14 +106,11 @@ func (r *Reckoning) proposal(o *OptionFigures, fitted bool) (*proposal, error) {
 	if r.Of(o.ID) == nil {
 		return nil, fmt.Errorf("option %q is not known", o.ID)
 	}
-	w, scale, fit := newWorld(&r.Boat, r.Ground), 1.0, FitOut{}
-	if total := r.Box.Drawn.Total(); total > 0 {
-		scale = float64(r.Box.Leak / total)
-	}
+	w, fit := newWorld(&r.Boat, r.Ground), FitOut{}
 	if fitted {
 		fit = o.Fit.Out
 	}
-	return newProposal(&r.Boat, nil, &w, scale, o.ID, fit)
+	return newProposal(&r.Boat, nil, &w, r.Box.leakScale(), o.ID, fit)
 }
 
 // heatSources parts the heat of the hottest month aboard by its ways in. Edges
@@ -131,7 +128,7 @@ func (p *proposal) heatSources(box heat.Spec) ([]HeatSource, float64, error) {
 	for _, f := range box.Faces {
 		beside[f.Side] = f.Neighbour
 	}
-	lid := Box{Lid: box.Lid}.lidSide()
+	lid := Box{Lid: box.Lid}.LidSide()
 	through := func(leak float64, n heat.Neighbour) float64 {
 		ua := quantity.WattPerKelvin(leak)
 		one := map[heat.Neighbour]heat.Conductance{heat.Cabin: {Cabin: ua}, heat.Sea: {Sea: ua}, heat.Engine: {Engine: ua}, heat.Deck: {Deck: ua}}[n]

@@ -61,11 +61,7 @@ func CheckLog(b Boat, ground climate.Ground, id OptionID, log Log) (Check, error
 		return c, err
 	}
 	w := newWorld(&b, ground)
-	scale := 1.0
-	if total := box.Drawn.Total(); total > 0 {
-		scale = float64(box.Leak / total)
-	}
-	p, err := newProposal(&b, nil, &w, scale, id, FitOut{})
+	p, err := newProposal(&b, nil, &w, box.leakScale(), id, FitOut{})
 	if err != nil {
 		return c, err
 	}

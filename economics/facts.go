@@ -126,16 +126,11 @@ func (p *proposal) foamOutsideM2() (m2 float64) {
 		return 0
 	}
 	box := p.boat.Box
-	area := func(sides []heat.Side) {
-		for _, side := range sides {
-			m2 += float64(heat.FaceArea(box.shape(), side))
-		}
-	}
 	if p.fit.OutsideFoam > 0 {
-		area(box.reached(FromOutside))
+		m2 = box.AreaM2(box.Reached(FromOutside))
 	}
-	if lid := box.lidSide(); p.fit.LidFoam > 0 && box.Faces[lid].Reach == FromOutside {
-		area([]heat.Side{lid})
+	if lid := box.LidSide(); p.fit.LidFoam > 0 && box.Faces[lid].Reach == FromOutside {
+		m2 += box.AreaM2([]heat.Side{lid})
 	}
 	return m2
 }

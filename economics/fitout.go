@@ -31,23 +31,31 @@ type FitOut struct {
 	Battery     quantity.AmpHour  // nominal ampere-hours of battery added
 }
 
-// lidSide gives the face that the lid is in.
-func (b Box) lidSide() heat.Side {
+// LidSide gives the face that the lid is in.
+func (b Box) LidSide() heat.Side {
 	if b.Lid == heat.FrontDoor {
 		return heat.Inboard
 	}
 	return heat.Top
 }
 
-// reached lists the faces, the lid's left out, where foam can be added from a side.
-func (b Box) reached(from Reach) []heat.Side {
+// Reached lists the faces, the lid's left out, where foam can be added from a side.
+func (b Box) Reached(from Reach) []heat.Side {
 	var sides []heat.Side
 	for _, side := range heat.Sides {
-		if side != b.lidSide() && b.Faces[side].Reach == from {
+		if side != b.LidSide() && b.Faces[side].Reach == from {
 			sides = append(sides, side)
 		}
 	}
 	return sides
+}
+
+// AreaM2 is the inside area of some faces.
+func (b Box) AreaM2(sides []heat.Side) (m2 float64) {
+	for _, side := range sides {
+		m2 += float64(heat.FaceArea(b.shape(), side))
+	}
+	return m2
 }
 
 // apply gives the walls after the work, and the area of foam added.
@@ -76,14 +84,14 @@ func (f FitOut) apply(b Box) (spec heat.Spec, foamM2 float64, err error) {
 		}
 		return err
 	}
-	lid := []heat.Side{b.lidSide()}
+	lid := []heat.Side{b.LidSide()}
 	if err := add(lid, f.LidFoam, b.Faces[lid[0]].Reach == FromOutside); err != nil {
 		return spec, 0, err
 	}
-	if err := add(b.reached(FromOutside), f.OutsideFoam, true); err != nil {
+	if err := add(b.Reached(FromOutside), f.OutsideFoam, true); err != nil {
 		return spec, 0, err
 	}
-	if err := add(b.reached(FromInside), f.InsideFoam, false); err != nil {
+	if err := add(b.Reached(FromInside), f.InsideFoam, false); err != nil {
 		return spec, 0, err
 	}
 	if f.Poured {
@@ -98,7 +106,7 @@ func (f FitOut) apply(b Box) (spec heat.Spec, foamM2 float64, err error) {
 // poured lists the faces that foam runs behind when it is poured into the void:
 // all but the one that the lid is in.
 func (b Box) poured() []heat.Side {
-	return slices.DeleteFunc(slices.Clone(heat.Sides[:]), func(side heat.Side) bool { return side == b.lidSide() })
+	return slices.DeleteFunc(slices.Clone(heat.Sides[:]), func(side heat.Side) bool { return side == b.LidSide() })
 }
 
 // pouredFills is the part of a void that poured foam fills: it sets round bulges
@@ -107,9 +115,5 @@ const pouredFills = 0.7
 
 // pouredThickness spreads what fills the void evenly behind those faces.
 func (b Box) pouredThickness() quantity.Metre {
-	area := 0.0
-	for _, side := range b.poured() {
-		area += float64(heat.FaceArea(b.shape(), side))
-	}
-	return quantity.Metre(pouredFills * float64(b.VoidVolume) / 1000 / area)
+	return quantity.Metre(pouredFills * float64(b.VoidVolume) / 1000 / b.AreaM2(b.poured()))
 }

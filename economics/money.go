@@ -75,7 +75,7 @@ func (p *proposal) costLines(lines []CostLine, f *Future, y *aYear, facts Facts,
 	b := p.boat
 	seen := 0.0
 	if b.Money.WillSell == quantity.Yes {
-		seen = p.rate("seen_at_sale", 0)
+		seen = p.book.typical("seen_at_sale", 0)
 	}
 	if p.unit != nil {
 		price := float64(p.unit.Price) * f.Unit
@@ -149,7 +149,7 @@ func (p *proposal) quotedPrices(f *Future, usualFitting float64) (price, fitting
 func (p *proposal) bookLine(line *PriceLine, count float64, f *Future, y *aYear) CostLine {
 	factor := f.factor(line.ID)
 	if line.Work && p.boat.Money.FittedBy == Yard {
-		factor *= p.rate("yard_factor", 2)
+		factor *= p.book.typical("yard_factor", 2)
 	}
 	if line.Billing == Yearly {
 		count *= f.Nights
@@ -202,14 +202,6 @@ func cycleLife(c energy.Chemistry) float64 {
 		return 3500
 	}
 	return 600
-}
-
-// rate looks up a rate of the price book, with a figure for a book without it.
-func (p *proposal) rate(id string, otherwise float64) float64 {
-	if line, ok := p.book.Price(id); ok {
-		return line.Price.Typical
-	}
-	return otherwise
 }
 
 // ledger enters cost lines after those there are.

@@ -82,6 +82,14 @@ func SayDown(v float64) float64 {
 	return math.Floor(v/s+1e-9) * s
 }
 
+// Say rounds a sum of 0 or more to the nearer one that a person would say.
+func Say(v float64) float64 {
+	if down, up := SayDown(v), SayUp(v); v-down < up-v {
+		return down
+	}
+	return SayUp(v)
+}
+
 // SayUp rounds a sum of 0 or more up to one that a person would say.
 func SayUp(v float64) float64 {
 	if math.IsInf(v, 1) {

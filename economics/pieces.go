@@ -149,13 +149,13 @@ func boxWorks(b *Boat, unit *Unit) []FitOut {
 				f.Seal, f.Drain = b.Box.LidSeal != heat.GoodSeal, b.Box.Drain == heat.OpenDrain
 			})
 		}
-		if b.Box.Faces[b.Box.lidSide()].Reach != NotReached {
+		if b.Box.Faces[b.Box.LidSide()].Reach != NotReached {
 			fits = vary(fits, lidSizes, func(f *FitOut, n int) { f.LidFoam = foamStep * quantity.Metre(n) })
 		}
-		if len(b.Box.reached(FromOutside)) > 0 {
+		if len(b.Box.Reached(FromOutside)) > 0 {
 			fits = vary(fits, faceSizes, func(f *FitOut, n int) { f.OutsideFoam = foamStep * quantity.Metre(n) })
 		}
-		if len(b.Box.reached(FromInside)) > 0 {
+		if len(b.Box.Reached(FromInside)) > 0 {
 			fits = vary(fits, faceSizes, func(f *FitOut, n int) { f.InsideFoam = foamStep * quantity.Metre(n) })
 		}
 	}

@@ -57,13 +57,7 @@ type proposal struct {
 
 // newProposal prepares an option. It fails when the foam leaves no box.
 func newProposal(b *Boat, book *Book, w *world, leakScale float64, option OptionID, fit FitOut) (*proposal, error) {
-	p := &proposal{boat: b, book: book, world: w, option: option, fit: fit, leakScale: leakScale, use: b.Evidence.Use().Typical}
-	switch option {
-	case SmallUnit:
-		p.unit = &b.Small
-	case LargerUnit:
-		p.unit = &b.Larger
-	}
+	p := &proposal{boat: b, book: book, world: w, option: option, fit: fit, unit: b.unit(option), leakScale: leakScale, use: b.Evidence.Use().Typical}
 	if p.unit != nil {
 		p.rating, p.quoted = p.readRating(), p.offer()
 	}

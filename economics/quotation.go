@@ -89,12 +89,6 @@ func (q *Quotation) unit(b *Boat, book *Book) Unit {
 	if q.Option(b) == LargerUnit {
 		u, class = b.Larger, "larger"
 	}
-	rate := func(id string, otherwise float64) float64 {
-		if line, ok := book.Price(id); ok {
-			return line.Price.Typical
-		}
-		return otherwise
-	}
 	form := q.Form
 	if form == "" {
 		form = BuiltIn
@@ -104,7 +98,7 @@ func (q *Quotation) unit(b *Boat, book *Book) Unit {
 		if form == FreeStanding {
 			life = "chest_life"
 		}
-		u.Life = quantity.Year(rate(life, float64(u.Life)))
+		u.Life = quantity.Year(book.typical(life, float64(u.Life)))
 	}
 	share := 0.0
 	if u.Price > 0 {
@@ -122,7 +116,7 @@ func (q *Quotation) unit(b *Boat, book *Book) Unit {
 	case q.FittingQuoted:
 		u.Fitting = q.Fitting
 	case q.FittedBy != "":
-		u.Fitting = quantity.Money(rate(class+"_fitting_"+string(q.FittedBy), float64(u.Fitting)))
+		u.Fitting = quantity.Money(book.typical(class+"_fitting_"+string(q.FittedBy), float64(u.Fitting)))
 	}
 	if q.CooledBy != "" {
 		u.CooledBy = q.CooledBy

@@ -67,6 +67,15 @@ type BoxFigures struct {
 	IceKg    float64                // most ice it can hold in the share given to ice
 }
 
+// leakScale is what the leak was found to be over what the drawing says, 1 for a
+// drawing without a leak.
+func (b *BoxFigures) leakScale() float64 {
+	if total := b.Drawn.Total(); total > 0 {
+		return float64(b.Leak / total)
+	}
+	return 1
+}
+
 // MonthFigures is a mean day of a month with nights aboard, box at its target.
 type MonthFigures struct {
 	Month                         int     // 1 to 12

@@ -130,22 +130,15 @@ func newSearcher(b *Boat, book *Book, w *world, scale float64, id OptionID, grou
 			s.sample = append(s.sample, k)
 		}
 	}
-	var unit *Unit
-	switch id {
-	case SmallUnit:
-		unit = &b.Small
-	case LargerUnit:
-		unit = &b.Larger
-	}
 	priced := s.pricer()
 	base := priced(FitOut{})
-	s.others = otherWorks(b, id, unit)
+	s.others = otherWorks(b, id, b.unit(id))
 	prices := make([]price, len(s.others))
 	for i, o := range s.others {
 		prices[i] = priced(o).minus(base)
 	}
 	s.more = orderOf(len(s.others), func(a, b int) bool { return s.others[a].helpsAsMuch(&s.others[b]) })
-	s.collectBoxes(boxWorks(b, unit), priced, base)
+	s.collectBoxes(boxWorks(b, b.unit(id)), priced, base)
 	for i := range s.boxes {
 		s.at = append(s.at, make([]int, len(s.others)))
 		for j, o := range s.others {
@@ -224,13 +217,7 @@ func unbeaten(all []boxWork, colder func(a, b *boxWork) bool) (out []boxWork) {
 
 // fits tells whether all that has to go into the cold space goes in.
 func (s *searcher) fits(fit FitOut, litres float64) bool {
-	p := proposal{boat: s.boat, option: s.option, fit: fit, volumeL: litres, toldL: float64(s.boat.Box.shape().Volume())}
-	switch s.option {
-	case SmallUnit:
-		p.unit = &s.boat.Small
-	case LargerUnit:
-		p.unit = &s.boat.Larger
-	}
+	p := proposal{boat: s.boat, option: s.option, fit: fit, unit: s.boat.unit(s.option), volumeL: litres, toldL: float64(s.boat.Box.shape().Volume())}
 	return p.hasRoom()
 }
 

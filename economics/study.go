@@ -21,10 +21,7 @@ type study struct {
 }
 
 func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *study {
-	s := &study{book: book, world: w, scale: 1, seed: set.Seed, inputs: inputs(b, book, w, box)}
-	if total := box.Drawn.Total(); total > 0 {
-		s.scale = float64(box.Leak / total)
-	}
+	s := &study{book: book, world: w, scale: box.leakScale(), seed: set.Seed, inputs: inputs(b, book, w, box)}
 	bare := mayBeBare(b, box)
 	s.search = newTrialGround(b, w, draw(s.inputs, bare, set.searchFutures(), searchSeed), searchSeed)
 	s.futures = draw(s.inputs, bare, set.Futures, set.Seed)
@@ -152,12 +149,8 @@ func (b *Boat) chestOf(book *Book) Unit {
 	if chest.ChestVolume == 0 {
 		chest.ChestVolume = usualChest
 	}
-	if line, ok := book.Price("small_unit_free_standing"); ok {
-		chest.Price = quantity.Money(line.Price.Typical)
-	}
-	if line, ok := book.Price("chest_life"); ok {
-		chest.Life = quantity.Year(line.Price.Typical)
-	}
+	chest.Price = quantity.Money(book.typical("small_unit_free_standing", float64(chest.Price)))
+	chest.Life = quantity.Year(book.typical("chest_life", float64(chest.Life)))
 	return chest
 }
 

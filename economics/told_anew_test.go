@@ -23,7 +23,7 @@ func doWork(b Boat, id OptionID, fit FitOut) Boat {
 	// The inside is measured anew; foam, old and new, is told face by face as so
 	// much of the old kind: an owner adds the two up.
 	b.Box.Inside, b.Box.Volume = spec.Inside, spec.Inside.Volume()
-	lid := b.Box.lidSide()
+	lid := b.Box.LidSide()
 	for side, f := range b.Box.Faces {
 		added := quantity.Metre(0)
 		switch {

@@ -170,10 +170,7 @@ func (a author) sections(s setting) chart.BoxSections {
 		c.Was = "was " + a.v.Volume(a.told.VolumeL)
 	}
 	c.Plate = a.unit() && !a.chest()
-	lid := heat.Top
-	if a.told.Box.Lid == heat.FrontDoor {
-		lid = heat.Inboard
-	}
+	lid := economics.Box{Lid: a.told.Box.Lid}.LidSide()
 	if o := b.LidOpening; lid == heat.Top && !a.chest() && o.Length > 0 {
 		c.Opening = [2]float64{mm(o.Width), mm(o.Length)}
 	}

@@ -71,10 +71,7 @@ func (a author) cuts() cutting {
 func faces(walls heat.Spec, b economics.Box, f economics.FitOut) []piece {
 	in := walls.Inside
 	long, wide, high := 1000*float64(in.Length), 1000*float64(in.Width), 1000*float64(in.Height)
-	lid := heat.Top
-	if b.Lid == heat.FrontDoor {
-		lid = heat.Inboard
-	}
+	lid := b.LidSide()
 	board := map[heat.Side]float64{} // put in from inside
 	behind := map[heat.Side]float64{}
 	for _, side := range heat.Sides {

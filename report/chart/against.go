@@ -56,7 +56,7 @@ func (c Against) Draw(s sheet.Sheet, r sheet.Rect) error {
 	plot, up := upAxis(s, area, low, high, c.Say)
 	across := scale{up.low, up.high, plot.X, plot.W}
 	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1.2 + lead(noteType)}
-	by := step(up.high-up.low, 4)
+	by := Step(up.high-up.low, 4)
 	for _, v := range ticks(up.low, up.high, by) {
 		s.Line(sheet.Point{X: across.of(v), Y: plot.Y}, sheet.Point{X: across.of(v), Y: plot.Bottom()}, gridPen)
 		row.put(s, across.of(v), say(c.Say, v, by))

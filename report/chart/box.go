@@ -118,7 +118,7 @@ func (x section) height(n float64) float64 {
 // bar is the length of the scale bar, mm of the box.
 func (c BoxSections) bar(n float64) float64 {
 	unit := max(1, c.Unit)
-	return step(40*n/unit, 1) / 2 * unit
+	return Step(40*n/unit, 1) / 2 * unit
 }
 
 // Height implements Drawing.

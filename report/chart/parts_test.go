@@ -13,7 +13,7 @@ func TestStepIsRound(t *testing.T) {
 		n    int
 		want float64
 	}{{10, 5, 2}, {10, 4, 5}, {7, 7, 1}, {0.9, 5, 0.2}, {6400, 6, 2000}, {1, 1, 1}, {12_345_678, 5, 5_000_000}, {0, 5, 1}} {
-		if got := step(c.span, c.n); math.Abs(got-c.want) > 1e-9*c.want {
+		if got := Step(c.span, c.n); math.Abs(got-c.want) > 1e-9*c.want {
 			t.Errorf("step(%v, %d) = %v, want %v", c.span, c.n, got, c.want)
 		}
 	}

@@ -96,7 +96,7 @@ func (c Power) Draw(s sheet.Sheet, r sheet.Rect) error {
 		}
 		ends(sheet.Pen{Width: 1.9, Grey: sheet.White}) // a white edge, so that it shows on the bar
 		ends(heavyPen)
-		text := say(c.Say, m.Need, step(up.high-up.low, 50))
+		text := say(c.Say, m.Need, Step(up.high-up.low, 50))
 		foot := plot.Bottom() - 1.2 - white.Ascent()/2
 		if sheet.Width(text, white) <= ws[i]-1 && bar(m.Need).H > pitch(white)+1 && (y > plot.Bottom()-0.5 || y < foot-pitch(white)/2-1.2) {
 			s.Text(xs[i]+ws[i]/2, middle(foot, white), text, white)

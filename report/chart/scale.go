@@ -12,9 +12,9 @@ type scale struct{ low, high, at, span float64 }
 
 func (s scale) of(v float64) float64 { return s.at + s.span*(v-s.low)/(s.high-s.low) }
 
-// step is the round distance between ticks, 1, 2 or 5 times a power of ten,
+// Step is the round distance between ticks, 1, 2 or 5 times a power of ten,
 // that gives at most n of them over a range.
-func step(span float64, n int) float64 {
+func Step(span float64, n int) float64 {
 	if !(span > 0) || n < 1 {
 		return 1
 	}
@@ -45,7 +45,7 @@ func fit(low, high float64, n int) (lo, hi, by float64) {
 		high = low + math.Max(1, math.Abs(low))
 	}
 	for ; ; n++ {
-		by = step(high-low, n)
+		by = Step(high-low, n)
 		if len(ticks(low, high, by)) >= 2 {
 			return low, high, by
 		}

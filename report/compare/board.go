@@ -63,6 +63,9 @@ var (
 
 const linePitch = 4.15
 
+// lineAt is the baseline of a line of a row that begins at y, 0 for its first.
+func lineAt(y float64, n int) float64 { return y + rowAir + 2.2 + linePitch*float64(n) }
+
 // priceScale is the shared scale of what a cold day costs, from 0 to top.
 type priceScale struct {
 	top   float64
@@ -84,23 +87,12 @@ func scaleFor(rows []*Row, worth float64) priceScale {
 		top = 1
 	}
 	out := priceScale{}
-	step := niceStep(top / 4)
+	step := chart.Step(top, 4)
 	out.top = step * math.Ceil(top/step-1e-9)
 	for v := step; v < out.top*(1-1e-9); v += step {
 		out.marks = append(out.marks, v)
 	}
 	return out
-}
-
-// niceStep rounds up to 1, 2 or 5 times a power of ten; x must be above 0.
-func niceStep(x float64) float64 {
-	power := math.Pow(10, math.Floor(math.Log10(x)))
-	for _, f := range []float64{1, 2, 5} {
-		if x <= f*power*(1+1e-9) {
-			return f * power
-		}
-	}
-	return 10 * power
 }
 
 // priced reports whether a price of a cold day is printed: she has a place, her
@@ -123,16 +115,7 @@ func (r *Row) unpriced() string {
 
 // price prints the middle price of a cold day.
 func (r *Row) price() string {
-	return quantity.FormatMoney(quantity.Money(said(r.Of(r.Way).Price.Typical)), r.Currency)
-}
-
-// said rounds to the nearer step that a person would say.
-func said(x float64) float64 {
-	down, up := economics.SayDown(x), economics.SayUp(x)
-	if x-down < up-x {
-		return down
-	}
-	return up
+	return quantity.FormatMoney(quantity.Money(economics.Say(r.Of(r.Way).Price.Typical)), r.Currency)
 }
 
 func (b board) height(float64) float64 { return boardHead + b.tall*float64(len(b.rows)) }
@@ -231,9 +214,8 @@ func (b board) drawScale(s sheet.Sheet, head, top, bottom float64, at func(float
 }
 
 func (b board) drawRow(s sheet.Sheet, row *Row, y float64, at func(float64) float64) {
-	line := func(n int) float64 { return y + rowAir + 2.2 + linePitch*float64(n) }
 	cell := func(from, to float64, n int, text string, t sheet.Type) {
-		s.Text(at(from), line(n), sheet.Shorten(text, t, at(to)-at(from)-1.5), t)
+		s.Text(at(from), lineAt(y, n), sheet.Shorten(text, t, at(to)-at(from)-1.5), t)
 	}
 	cell(0, wayAt, 0, row.name(), boatType)
 	cell(0, wayAt, 1, row.File, quietType)
@@ -247,7 +229,7 @@ func (b board) drawRow(s sheet.Sheet, row *Row, y float64, at func(float64) floa
 	o := row.Of(row.Way)
 	cell(wayAt, worksAt, 0, words.Name(row.Way), boldType)
 	for i, text := range atMost(row.work(), boardType, at(worksAt)-at(wayAt)-2, b.lines()-1) {
-		s.Text(at(wayAt), line(i+1), text, boardType)
+		s.Text(at(wayAt), lineAt(y, i+1), text, boardType)
 	}
 	drawWorks(s, o, y, at)
 	first := row.band(o.Fitted.First)
@@ -310,19 +292,18 @@ func (b board) drawPrice(s sheet.Sheet, row *Row, o *Option, y float64, at func(
 
 // drawWhyNot gives a row under the heavy rule.
 func (b board) drawWhyNot(s sheet.Sheet, row *Row, y float64, at func(float64) float64) {
-	line := func(n int) float64 { return y + rowAir + 2.2 + linePitch*float64(n) }
 	head := row.standing()
 	if row.Placed() {
 		head = words.Name(row.Way)
 	}
-	s.Text(at(wayAt), line(0), sheet.Shorten(head, boldType, at(worksAt)-at(wayAt)-2), boldType)
+	s.Text(at(wayAt), lineAt(y, 0), sheet.Shorten(head, boldType, at(worksAt)-at(wayAt)-2), boldType)
 	from := worksAt
 	if row.Error == "" && !row.NotTold {
 		drawWorks(s, row.Of(row.Way), y, at)
 		from = firstAt
 	}
 	for i, text := range atMost(b.t.whyNot(row), boardType, at(evidenceAt)-at(from)-3, b.lines()) {
-		s.Text(at(from), line(i), text, boardType)
+		s.Text(at(from), lineAt(y, i), text, boardType)
 	}
 	if row.Error == "" {
 		b.drawEvidence(s, row, y, at)
@@ -341,17 +322,16 @@ func (b board) drawEvidence(s sheet.Sheet, row *Row, y float64, at func(float64)
 		}
 		s.Rect(sheet.Rect{X: at(evidenceAt) + (side+gap)*float64(i), Y: y + rowAir - 0.6, W: side, H: side}, fill, edge)
 	}
-	line := func(n int) float64 { return y + rowAir + 2.2 + linePitch*float64(n) }
-	s.Text(at(evidenceAt), line(1), string(row.Grade), boardType)
+	s.Text(at(evidenceAt), lineAt(y, 1), string(row.Grade), boardType)
 	n := len(row.StopsFor(row.Way))
 	text, t := "none", boardType
 	if n > 0 {
 		text, t = strconv.Itoa(n), boldType
 	}
-	s.Text(at(stopsAt), line(0), text, t)
+	s.Text(at(stopsAt), lineAt(y, 0), text, t)
 	if len(row.Unasked) > 0 {
-		s.Text(at(stopsAt), line(1), "not all", boardType)
-		s.Text(at(stopsAt), line(2), "told", boardType)
+		s.Text(at(stopsAt), lineAt(y, 1), "not all", boardType)
+		s.Text(at(stopsAt), lineAt(y, 2), "told", boardType)
 	}
 }
 

@@ -128,18 +128,15 @@ const leastSaid = 0.25
 // Price prints what a day costs, to the nearest step that a person would say:
 // "about $4.50". What is less than the least step is "under" it.
 func (v Voice) Price(x float64) string {
-	switch down, up := economics.SayDown(x), economics.SayUp(x); {
+	switch {
 	case math.IsInf(x, 0):
 		return "more than " + v.Say(Dearest)
 	case x > Dearest:
 		return "over " + v.Say(Dearest)
-	case down == 0 && x < leastSaid/2:
+	case economics.SayDown(x) == 0 && x < leastSaid/2:
 		return "under " + v.Say(leastSaid)
-	case x-down < up-x:
-		return "about " + v.Say(down)
-	default:
-		return "about " + v.Say(up)
 	}
+	return "about " + v.Say(economics.Say(x))
 }
 
 func (v Voice) byWorth() string {

@@ -106,18 +106,18 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 		}
 		return Capital(Join(parts))
 	case economics.LidPiece:
-		return fmt.Sprintf("%s more foam in the lid, %s", v.Length(item.Size), v.area(v.foamArea([]heat.Side{v.lidSide()})))
+		return fmt.Sprintf("%s more foam in the lid, %s", v.Length(item.Size), v.area(b.AreaM2([]heat.Side{b.LidSide()})))
 	case economics.OutsidePiece, economics.InsidePiece:
 		from, where := economics.FromInside, "inside"
 		if item.Piece == economics.OutsidePiece {
 			from, where = economics.FromOutside, "from outside"
 		}
-		sides := v.reachable(from)
+		sides := b.Reached(from)
 		var names []string
 		for _, side := range sides {
 			names = append(names, string(side))
 		}
-		return fmt.Sprintf("%s more foam, put in %s, on the walls in reach (%s), %s", v.Length(item.Size), where, Join(names), v.area(v.foamArea(sides)))
+		return fmt.Sprintf("%s more foam, put in %s, on the walls in reach (%s), %s", v.Length(item.Size), where, Join(names), v.area(b.AreaM2(sides)))
 	case economics.PouredPiece:
 		return fmt.Sprintf("Foam poured into the empty space round the box, %s: drill and look first, pour a little at a time", v.Volume(float64(b.VoidVolume)))
 	case economics.SpacerPiece:
@@ -174,38 +174,6 @@ func (v Voice) buys(o *economics.OptionFigures, item economics.FitItem) string {
 		text += fmt.Sprintf(" It adds %s over %s on average.", v.Money(-extra), v.years())
 	}
 	return text
-}
-
-// lidSide is the face that the lid is in.
-func (v Voice) lidSide() heat.Side {
-	if v.r.Boat.Box.Lid == heat.FrontDoor {
-		return heat.Inboard
-	}
-	return heat.Top
-}
-
-// reachable lists the faces, the lid's left out, where foam can be added from a side.
-func (v Voice) reachable(from economics.Reach) []heat.Side {
-	var out []heat.Side
-	for _, side := range heat.Sides {
-		if side != v.lidSide() && v.r.Boat.Box.Faces[side].Reach == from {
-			out = append(out, side)
-		}
-	}
-	return out
-}
-
-// foamArea is the inside area of faces, m².
-func (v Voice) foamArea(sides []heat.Side) float64 {
-	inside := v.r.Boat.Box.Inside
-	if inside.Zero() {
-		inside = heat.CubeLike(v.r.Box.Volume)
-	}
-	var sum float64
-	for _, side := range sides {
-		sum += float64(heat.FaceArea(inside, side))
-	}
-	return sum
 }
 
 // pieceCost prints what a piece costs at first, with the price book's range.
