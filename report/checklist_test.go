@@ -246,7 +246,7 @@ var checks = []struct {
 				case layout.Close:
 					walk(b)
 				case layout.Note:
-					walk(b.Blocks)
+					walk(b)
 				}
 			}
 		}

@@ -245,7 +245,7 @@ func (a author) stopped(s setting) []layout.Block {
 		guidance = brief(guidance, 130)
 	}
 	in = append(in, layout.Para{Style: layout.Small, Text: guidance, Wide: true})
-	return []layout.Block{layout.Note{Heavy: true, Blocks: in}}
+	return []layout.Block{layout.Note(in)}
 }
 
 // limit says what the owner's limit does buy where it is not enough.

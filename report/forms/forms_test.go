@@ -45,12 +45,11 @@ func TestFormGrowsWithItsText(t *testing.T) {
 	form := Form{BoxWidth: 30, ExampleWidth: 12, ExampleHead: "example", Lines: []Line{
 		{Mark: "1", Text: "Volume of the box", Unit: "cu ft", Example: "3.5"},
 		{Mark: "2", Text: long, Unit: "Btu/h·°F", Example: "2.76", Heavy: true},
-		{Text: "The choice", Head: true},
 		{Mark: "20", Text: "Cost a year", Unit: "$"},
 	}}
 	r := drawn(t, form.Block(), layout.Para{Text: "After the form."})
 	if boxes := count(r, sheet.AreaOp); boxes != 3 {
-		t.Errorf("%d boxes, want one for each line but the head", boxes)
+		t.Errorf("%d boxes, want one for each line", boxes)
 	}
 	last := r.Ops[0]
 	for _, o := range r.Ops {
@@ -93,40 +92,6 @@ func TestListingKeepsItsIndent(t *testing.T) {
 	}
 	if len(at) != 3 || !(at[0] < at[1] && at[1] < at[2]) {
 		t.Errorf("lines start at %v, want each further in", at)
-	}
-}
-
-// Worked figures stand behind their line where they fit, else below it, and
-// never in its box.
-func TestWorkedFiguresFollowTheirLine(t *testing.T) {
-	long := strings.Repeat("12 × 30 + ", 14)
-	r := drawn(t, Form{BoxWidth: 30, Lines: []Line{
-		{Text: "A head", Head: true},
-		{Mark: "1", Text: "Ice to buy", Working: "Say 10 × 30 = 300."},
-		{Mark: "2", Text: strings.TrimSpace(strings.Repeat("the ice of the year ", 3)), Working: "Say 10 × 30 + 8 × 30 = 540, as is told."},
-		{Mark: "3", Text: "Cost a year", Working: long},
-	}}.Block(), layout.Para{Text: "After the form."})
-	at := func(start string) sheet.Op {
-		for _, o := range r.Ops {
-			if o.Kind == sheet.TextOp && strings.HasPrefix(o.Text, start) {
-				return o
-			}
-		}
-		t.Fatalf("%q is not drawn", start)
-		return sheet.Op{}
-	}
-	if text, say := at("Ice to buy"), at("Say 10 × 30 = 300"); say.Box.X < text.Box.Right() || say.Box.Y > text.Box.Bottom() {
-		t.Errorf("%v does not stand behind %v", say, text)
-	}
-	if text, say := at("the ice"), at("Say 10 × 30 + 8"); say.Box.X != text.Box.X || say.Box.Y < text.Box.Y+2 {
-		t.Errorf("%v does not stand below %v", say, text)
-	}
-	for _, box := range r.Ops {
-		for _, o := range r.Ops {
-			if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Box.Overlaps(box.Box) {
-				t.Errorf("%v stands in the box %v", o, box.Box)
-			}
-		}
 	}
 }
 

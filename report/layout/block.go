@@ -147,19 +147,14 @@ type Picture struct {
 	Least  func(w float64) float64
 	// Draw draws within r.
 	Draw func(s sheet.Sheet, r sheet.Rect) error
-	// Headed says that Draw sets finding and caption itself.
-	Headed bool
 	// Table holds the drawn figures. Shown sets it under the drawing too, from
 	// where it may go on over the page; the other writings always have it.
 	Table Table
 	Shown bool
 }
 
-// Note is text set apart by a rule at its left; Heavy for weightier notes.
-type Note struct {
-	Heavy  bool
-	Blocks []Block
-}
+// Note is weighty text, set apart by a rule at its left.
+type Note []Block
 
 // Side sets columns of blocks side by side, each as wide as its share, in any
 // measure; nil Shares are equal parts. In text, and on a narrow screen, the

@@ -85,12 +85,12 @@ func invented(rng *rand.Rand) *Document {
 			return tab
 		case k == 2:
 			return Picture{Finding: lorem(rng, rng.IntN(20)), Caption: lorem(rng, rng.IntN(20)), Height: 20 + 60*rng.Float64(), Draw: func(s sheet.Sheet, r sheet.Rect) error {
-				s.Rect(r, sheet.Fill{}, sheet.Hairline)
+				s.Rect(r, sheet.Fill{}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
 				s.Text(r.X+2, r.Y+6, "in the picture", smallType)
 				return nil
 			}}
 		case k == 3 && depth < 2:
-			return Note{rng.IntN(2) == 0, []Block{block(depth + 1), block(depth + 1)}}
+			return Note{block(depth + 1), block(depth + 1)}
 		case k == 4 && depth < 2:
 			return Side{nil, [][]Block{{block(depth + 1), say(20)}, {block(depth + 1)}}}
 		case k == 5:

@@ -136,22 +136,15 @@ func (d drawing) draw(s sheet.Sheet, x, y, w float64) error {
 func (d drawing) space() (above, below float64)           { return d.air, d.air }
 func (d drawing) split(_, _, _ float64) (head, rest flow) { return nil, d }
 
-// aside is text set apart by a rule at its left, heavier for weightier notes.
-type aside struct {
-	weight  float64 // width of the rule, mm; 0 draws a hairline
-	content stack
-}
+// aside is text set apart by a rule at its left.
+type aside struct{ content stack }
 
-const noteInset = 4.0
+const noteInset, noteRule = 4.0, 0.8 // mm
 
 func (n aside) height(w float64) float64 { return n.content.height(w - noteInset) }
 func (n aside) draw(s sheet.Sheet, x, y, w float64) error {
-	pen := sheet.Hairline
-	if n.weight > 0 {
-		pen = sheet.Pen{Width: n.weight, Grey: sheet.Black}
-	}
-	mid := x + pen.Width/2
-	s.Line(sheet.Point{X: mid, Y: y}, sheet.Point{X: mid, Y: y + n.height(w)}, pen)
+	mid := x + noteRule/2
+	s.Line(sheet.Point{X: mid, Y: y}, sheet.Point{X: mid, Y: y + n.height(w)}, sheet.Pen{Width: noteRule, Grey: sheet.Black})
 	return n.content.draw(s, x+noteInset, y, w-noteInset)
 }
 func (n aside) space() (above, below float64) { return 3.5, 3.5 }
@@ -160,7 +153,7 @@ func (n aside) split(w, room, page float64) (head, rest flow) {
 	if a == nil {
 		return nil, n
 	}
-	return aside{n.weight, stack{a}}, aside{n.weight, stack{z}}
+	return aside{stack{a}}, aside{stack{z}}
 }
 
 // beside sets blocks side by side, 8 mm apart, each as wide as its share; below

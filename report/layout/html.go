@@ -120,11 +120,7 @@ func (w *htmlWriter) block(b Block) {
 	case Picture:
 		w.picture(b)
 	case Note:
-		class := "note"
-		if b.Heavy {
-			class = "note heavy"
-		}
-		w.wrapped(class, b.Blocks)
+		w.wrapped("note heavy", b)
 	case Side:
 		var shares []string
 		for i := range b.Columns {
@@ -190,7 +186,7 @@ func (w *htmlWriter) picture(p Picture) {
 		return
 	}
 	w.put("<figure>\n")
-	if !p.Headed && p.Finding+p.Caption != "" {
+	if p.Finding+p.Caption != "" {
 		w.put("<figcaption>%s", ledInline(p.Finding, ""))
 		if p.Caption != "" {
 			w.put(" <span class=\"small\">%s</span>", inline(p.Caption))

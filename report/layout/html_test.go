@@ -74,7 +74,7 @@ func pictured(finding, alt string) Picture {
 	return Picture{Finding: finding, Caption: "in W", Alt: alt, Height: 20,
 		Table: Table{Columns: []Column{{Head: "Year"}, {Head: "W", Right: true}}, Rows: [][]string{{"1", "2"}}},
 		Draw: func(s sheet.Sheet, r sheet.Rect) error {
-			s.Rect(r, sheet.Fill{Texture: sheet.Rising}, sheet.Hairline)
+			s.Rect(r, sheet.Fill{Texture: sheet.Rising}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
 			s.Rect(r.Inset(3, 3, 3, 3), sheet.Shade(sheet.White), sheet.Pen{})
 			s.Text(r.X+4, r.Y+10, finding, smallType)
 			return s.Err()

@@ -55,7 +55,7 @@ func (w *writer) markdown(blocks []Block, quote string) {
 			}
 		case Note:
 			var inner writer
-			inner.markdown(b.Blocks, "")
+			inner.markdown(b, "")
 			put("")
 			for _, l := range strings.Split(strings.Trim(inner.String(), "\n"), "\n") {
 				put("> " + l)

@@ -12,7 +12,7 @@ func TestRowsGoOnOverThePage(t *testing.T) {
 	var rows Rows
 	for range many {
 		rows = append(rows, OnPaper{Name: "row", Height: high(height), Draw: func(s sheet.Sheet, r sheet.Rect) error {
-			s.Rect(r, sheet.Fill{}, sheet.Hairline)
+			s.Rect(r, sheet.Fill{}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
 			return s.Err()
 		}})
 	}

@@ -71,10 +71,10 @@ func (p Picture) tall(w float64) float64 {
 
 func (p Picture) set() flow {
 	var out stack
-	if !p.Headed && p.Finding != "" {
+	if p.Finding != "" {
 		out = append(out, paragraph{words: strong(bound(p.Finding)), typ: findingType, full: true, keep: true})
 	}
-	if !p.Headed && p.Caption != "" {
+	if p.Caption != "" {
 		out = append(out, paragraph{words: plain(bound(p.Caption)), typ: smallType, full: true, keep: true, tight: true})
 	}
 	air := pictureAir
@@ -91,13 +91,7 @@ func (p Picture) set() flow {
 	return out
 }
 
-func (n Note) set() flow {
-	weight := 0.0
-	if n.Heavy {
-		weight = 0.8
-	}
-	return aside{weight, setAll(n.Blocks)}
-}
+func (n Note) set() flow { return aside{setAll(n)} }
 
 func (s Side) set() flow {
 	out := beside{shares: s.Shares}

@@ -82,11 +82,7 @@ func (w *writer) block(b Block, width int, indent string) {
 			w.table(b.Table, width-len(indent), indent)
 		}
 	case Note:
-		mark := "| "
-		if b.Heavy {
-			mark = "! "
-		}
-		w.blocks(b.Blocks, width, indent+mark)
+		w.blocks(b, width, indent+"! ")
 	default:
 		w.blocks(inside(b), width, indent)
 	}

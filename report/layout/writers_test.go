@@ -15,7 +15,7 @@ func sample() Document {
 		Table{Columns: []Column{{Head: "What"}, {Head: "Much", Right: true}}, Rows: [][]string{{"a | b", "1"}, {"sum", "12"}}, Sum: true},
 		Picture{Finding: "It rises.", Caption: "in W", Height: 20, Draw: func(sheet.Sheet, sheet.Rect) error { return nil },
 			Table: Table{Columns: []Column{{Head: "Year"}}, Rows: [][]string{{"1"}}}},
-		Note{Heavy: true, Blocks: []Block{Para{Text: "mind this"}}},
+		Note{Para{Text: "mind this"}},
 		Side{Columns: [][]Block{{Para{Text: "left"}}, {Para{Text: "right"}}}},
 		Kept{List{Mark: Tick, Items: []Item{{Text: "tick me"}}}})
 	return d
@@ -66,7 +66,10 @@ func TestMarkdown(t *testing.T) {
 // A chart's table may go on over the page; Kept holds it with its chart.
 func TestChartsTableGoesOn(t *testing.T) {
 	chart := Picture{Finding: "It rises.", Height: 150, Shown: true, Table: Table{Columns: []Column{{}}},
-		Draw: func(s sheet.Sheet, r sheet.Rect) error { s.Rect(r, sheet.Fill{}, sheet.Hairline); return s.Err() }}
+		Draw: func(s sheet.Sheet, r sheet.Rect) error {
+			s.Rect(r, sheet.Fill{}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
+			return s.Err()
+		}}
 	for range 14 {
 		chart.Table.Rows = append(chart.Table.Rows, []string{"row"})
 	}
@@ -123,7 +126,7 @@ func FuzzTextWidth(f *testing.F) {
 		}
 		var d Document
 		d.Add(Heading{1, a}, Para{Lead: b, Text: c}, List{Mark: Dash, Items: []Item{{a, b, c}}},
-			Table{Columns: []Column{{Head: a}, {Head: b, Right: true}, {}, {}, {}}, Rows: [][]string{{c, a, b, c, a}, {b}}}, Note{Blocks: []Block{Para{Text: b}}})
+			Table{Columns: []Column{{Head: a}, {Head: b, Right: true}, {}, {}, {}}, Rows: [][]string{{c, a, b, c, a}, {b}}}, Note{Para{Text: b}})
 		for _, line := range strings.Split(d.Text(), "\n") {
 			if utf8.RuneCountInString(line) > textWidth {
 				t.Fatalf("%d columns: %q", utf8.RuneCountInString(line), line)

@@ -16,8 +16,8 @@ func Example() {
 	}
 	s.AddPage()
 	s.Text(22, 30, "Ice a day, kg", sheet.Type{Size: 10})
-	s.Rect(sheet.Rect{X: 22, Y: 35, W: 60, H: 6}, sheet.Shade(sheet.Light), sheet.Hairline)
-	s.Line(sheet.Point{X: 22, Y: 45}, sheet.Point{X: 100, Y: 45}, sheet.Hairline)
+	s.Rect(sheet.Rect{X: 22, Y: 35, W: 60, H: 6}, sheet.Shade(sheet.Light), sheet.Pen{Width: 0.15, Grey: sheet.Mid})
+	s.Line(sheet.Point{X: 22, Y: 45}, sheet.Point{X: 100, Y: 45}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
 	if err := s.Err(); err != nil {
 		fmt.Println(err)
 		return

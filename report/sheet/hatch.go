@@ -16,12 +16,6 @@ func hatchLines(pts []Point, t Texture) [][2]Point {
 	switch t {
 	case Rising:
 		return scan(pts, math.Pi/4)
-	case Falling:
-		return scan(pts, -math.Pi/4)
-	case Crossed:
-		return append(scan(pts, math.Pi/4), scan(pts, -math.Pi/4)...)
-	case Level:
-		return scan(pts, 0)
 	case Dots:
 		return dots(pts)
 	}

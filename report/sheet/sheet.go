@@ -86,21 +86,15 @@ type Pen struct {
 	Dash  []float64 // mm on, mm off, ...; nil is solid
 }
 
-// Hairline is the finest pen, for rules and axes.
-var Hairline = Pen{Width: 0.15, Grey: Mid}
-
 // Texture is how an area is filled.
 type Texture string
 
 // The textures. Hatches are drawn as lines of the fill's shade on white.
 const (
-	None    Texture = ""        // not filled
-	Solid   Texture = "solid"   // even shade
-	Rising  Texture = "rising"  // lines from lower left to upper right
-	Falling Texture = "falling" // lines from upper left to lower right
-	Crossed Texture = "crossed" // both
-	Level   Texture = "level"   // horizontal lines
-	Dots    Texture = "dots"    // dots
+	None   Texture = ""       // not filled
+	Solid  Texture = "solid"  // even shade
+	Rising Texture = "rising" // lines from lower left to upper right
+	Dots   Texture = "dots"   // dots
 )
 
 // Fill is how an area is filled. The zero Fill leaves it open.

@@ -18,6 +18,9 @@ import (
 	"github.com/pdfcpu/pdfcpu/pkg/pdfcpu/model"
 )
 
+// hairline is a fine pen.
+var hairline = Pen{Width: 0.15, Grey: Mid}
+
 func testInfo(paper Paper) Info {
 	return Info{
 		Title: "Säntis – cold food", Author: "The owner", Subject: "Refrigeration or ice",
@@ -44,10 +47,10 @@ func scene(s Sheet) {
 	s.Text(20, 30, "Cold to 4 °C, well-kept, 12–15 kg of ice, €1,250 ≈ ½ of it ≤ 3", ten)
 	s.Text(190, 40, "right", ten.In(Bold).To(Right))
 	s.Text(105, 40, "middle", ten.In(Italic).To(Centre))
-	s.Line(Point{20, 50}, Point{190, 50}, Hairline)
+	s.Line(Point{20, 50}, Point{190, 50}, hairline)
 	s.Polyline([]Point{{20, 60}, {60, 55}, {100, 65}}, Pen{Width: 0.4, Dash: []float64{2, 1}})
-	for i, x := range []Texture{None, Solid, Rising, Falling, Crossed, Level} {
-		s.Rect(Rect{20 + 20*float64(i), 80, 15, 10}, Fill{x, Mid}, Hairline)
+	for i, x := range []Texture{None, Solid, Rising, Dots} {
+		s.Rect(Rect{20 + 20*float64(i), 80, 15, 10}, Fill{x, Mid}, hairline)
 	}
 	s.Polygon([]Point{{20, 120}, {40, 100}, {60, 120}}, Fill{Rising, Dark}, Pen{})
 	s.AddPage()
@@ -261,15 +264,15 @@ func TestFaultsAreRefusedAlike(t *testing.T) {
 		want string
 	}{
 		{"text at NaN", func(s Sheet) { s.Text(nan, 1, "x", ten) }, "coordinate"},
-		{"line to infinity", func(s Sheet) { s.Line(Point{}, Point{inf, 1}, Hairline) }, "coordinate"},
-		{"rect of NaN", func(s Sheet) { s.Rect(Rect{1, 1, nan, 1}, Fill{}, Hairline) }, "coordinate"},
+		{"line to infinity", func(s Sheet) { s.Line(Point{}, Point{inf, 1}, hairline) }, "coordinate"},
+		{"rect of NaN", func(s Sheet) { s.Rect(Rect{1, 1, nan, 1}, Fill{}, hairline) }, "coordinate"},
 		{"polygon of NaN", func(s Sheet) { s.Polygon([]Point{{1, 1}, {2, 2}, {nan, 1}}, Shade(Mid), Pen{}) }, "coordinate"},
 		{"pen of NaN", func(s Sheet) { s.Line(Point{}, Point{1, 1}, Pen{Width: nan}) }, "coordinate"},
 		{"pen below zero", func(s Sheet) { s.Line(Point{}, Point{1, 1}, Pen{Width: -1}) }, "pen"},
 		{"dash of nothing", func(s Sheet) { s.Line(Point{}, Point{1, 1}, Pen{Width: 1, Dash: []float64{0}}) }, "dash"},
 		{"type of no size", func(s Sheet) { s.Text(1, 1, "x", Type{}) }, "type"},
-		{"line of one point", func(s Sheet) { s.Polyline([]Point{{1, 1}}, Hairline) }, "points"},
-		{"area of two points", func(s Sheet) { s.Polygon([]Point{{1, 1}, {2, 2}}, Fill{}, Hairline) }, "points"},
+		{"line of one point", func(s Sheet) { s.Polyline([]Point{{1, 1}}, hairline) }, "points"},
+		{"area of two points", func(s Sheet) { s.Polygon([]Point{{1, 1}, {2, 2}}, Fill{}, hairline) }, "points"},
 		{"skipped bookmark", func(s Sheet) { s.Bookmark("a", 0, 1); s.Bookmark("b", 2, 1) }, "bookmark"},
 		{"first bookmark deep", func(s Sheet) { s.Bookmark("b", 1, 1) }, "bookmark"},
 		{"bookmark at NaN", func(s Sheet) { s.Bookmark("b", 0, nan) }, "coordinate"},
@@ -348,7 +351,7 @@ func TestLibraryPanicBecomesAnError(t *testing.T) {
 func TestHatchStaysInside(t *testing.T) {
 	shape := []Point{{10, 10}, {40, 12}, {30, 40}, {22, 20}, {12, 38}}
 	box := around(shape)
-	for _, x := range []Texture{Rising, Falling, Crossed, Level} {
+	for _, x := range []Texture{Rising, Dots} {
 		lines := hatchLines(shape, x)
 		if len(lines) < 10 {
 			t.Errorf("%s: only %d lines", x, len(lines))
