@@ -170,26 +170,6 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 	return best
 }
 
-// betterNear goes from a cell on ice that meets a goal to cheaper ones beside
-// it that do, in the sample, until there is none.
-func (s *searcher) betterNear(c int, allowed func(*cell) bool, g goal) int {
-	for moved := true; moved && s.failed == nil; {
-		moved = false
-		for i := range s.cells {
-			o := &s.cells[i]
-			if !allowed(o) || !s.oneStep(&s.cells[c], o) || s.leastCost(i) >= (1-trifle)*s.priced(c).cost || !s.mayBeat(i, c) || !s.hopeful(i, g) {
-				continue
-			}
-			l := s.priced(i)
-			if fails := len(s.sample) - l.sampleWorks(s.sample); fails*len(s.hard) <= g.fails*len(s.sample) && l.cold >= g.cold && l.cost < s.priced(c).cost {
-				c, moved = i, true
-				break
-			}
-		}
-	}
-	return c
-}
-
 // hopeful glances at a cell in the sample, part by part, and tells whether it
 // may reach the goal: fails at most three standard errors beyond the share
 // allowed. What fails by a tenth of the futures more rules out all below it.

@@ -98,9 +98,6 @@ func (s *searcher) nearest(allowed func(*cell) bool) (int, goal) {
 		return -1, goal{}
 	}
 	g := goal{fails: n - most + int(nearShare*float64(n)), cold: cold - nearCold}
-	if s.option == IceOnly {
-		return s.betterNear(top, allowed, g), g
-	}
 	if c := s.cheapest(allowed, g, math.Inf(1)); c >= 0 {
 		return c, g
 	}
