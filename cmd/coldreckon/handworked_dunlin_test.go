@@ -71,11 +71,11 @@ import "testing"
 //	          3170 + 121.8 × 8.5302 = 4209; /8.5302 = 493.4 a year
 //
 //	With the work found, as the run bills it (first, a year):
-//	  ice     119.8 + 1225 × 8.5302 = 1.057e+04; /8.5302 = 1239 a year
+//	  ice     seal 25, trap 20, lid 40, foam 1.1761 m² × 150: 261.4 + 728.8 × 8.5302 = 6478; /8.5302 = 759.4 a year
 //	  small   1557 + 35.91 × 8.5302 = 1863; /8.5302 = 218.4 a year
 //	  larger  3491 + 80.81 × 8.5302 = 4180; /8.5302 = 490.1 a year
-//	Even     small: whatever the nights 218.4 - 35.91 + 20 = 202.5, ice 14; a night 0.2652, ice 20.42: 9.35 nights
-//	Even     larger: whatever the nights 490.1 - 80.81 + 65 = 474.3, ice 14; a night 0.2635, ice 20.42: 22.8 nights
+//	Even     small: whatever the nights 218.4 - 35.91 + 20 = 202.5, ice 30.65; a night 0.2652, ice 12.15: 14.5 nights
+//	Even     larger: whatever the nights 490.1 - 80.81 + 65 = 474.3, ice 30.65; a night 0.2635, ice 12.15: 37.3 nights
 func TestDunlinByHand(t *testing.T) {
 	sheet := fewFutures(t, "dunlin")
 	holdToPage(t, sheet, []handRow{
@@ -132,13 +132,13 @@ func TestDunlinByHand(t *testing.T) {
 		{"options/larger/as_told/per_year", 121.8},
 		{"options/larger/as_told/present_cost", 4209},
 		{"options/larger/as_told/yearly_equivalent", 493.4},
-		{"options/ice/fitted/present_cost", 10570},
-		{"options/ice/fitted/yearly_equivalent", 1239},
+		{"options/ice/fitted/present_cost", 6478},
+		{"options/ice/fitted/yearly_equivalent", 759.4},
 		{"options/small/fitted/present_cost", 1863},
 		{"options/small/fitted/yearly_equivalent", 218.4},
 		{"options/larger/fitted/present_cost", 4180},
 		{"options/larger/fitted/yearly_equivalent", 490.1},
-		{"break_even/small/nights_per_year", 9.353},
-		{"break_even/larger/nights_per_year", 22.84},
+		{"break_even/small/nights_per_year", 14.46},
+		{"break_even/larger/nights_per_year", 37.33},
 	})
 }
