@@ -19,7 +19,9 @@ func (a author) answer(s setting) []layout.Block {
 		layout.Para{Style: layout.Small, Text: a.scene()},
 		layout.Heading{Level: 0, Text: a.v.Answer()},
 	}
-	out = append(out, layout.Paras(layout.Body, a.v.Medicine())...)
+	if text := a.v.Medicine(); text != "" {
+		out = append(out, layout.Para{Text: text, Wide: s.tight > 0})
+	}
 	if text := a.evidence(); text != "" {
 		out = append(out, layout.Para{Lead: dots[a.r.Answer.Grade], Text: text, Wide: true})
 	}
@@ -161,7 +163,11 @@ func (a author) pictured(s setting) []layout.Block {
 	}
 	squares := chart.Picture(field, finding, "", finding+".", 0)
 	squares.Table = t
-	return []layout.Block{layout.Side{Shares: []float64{38, 128}, Columns: [][]layout.Block{{squares}, {price}}}}
+	shares := []float64{38, 128}
+	if s.tight > 3 {
+		shares = []float64{29, 137}
+	}
+	return []layout.Block{layout.Side{Shares: shares, Columns: [][]layout.Block{{squares}, {price}}}}
 }
 
 // prices shows what a day costs by each cold way, the cheapest first.
@@ -264,6 +270,9 @@ func (a author) texts(s setting, mark layout.Mark, texts []string) layout.List {
 	return l
 }
 
+// coolRow is the row of the days that are cool, not cold.
+const coolRow = 2
+
 // ways sets the four side by side, the one to take in a frame.
 func (a author) ways(s setting) layout.Table {
 	t := layout.Table{ByColumn: true, Close: s.tight > 0, Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
@@ -273,7 +282,10 @@ func (a author) ways(s setting) layout.Table {
 			t.Framed = i + 1
 		}
 	}
-	for _, r := range a.v.Rows() {
+	for i, r := range a.v.Rows() {
+		if i == coolRow && s.tight == tightest { // the calendar of page two shows it
+			continue
+		}
 		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
 	}
 	return t

@@ -85,6 +85,9 @@ func (a author) box(s setting) layout.Picture {
 		if strings.Contains(works, " and ") {
 			verb = "take"
 		}
+		if s.tight > 3 { // page three names them
+			works, verb = "the work", "takes"
+		}
 		finding = fmt.Sprintf("%s %s the heat in %s from %s W to %s W", words.Capital(works), verb, month, heatW(a.told.HeatW), heatW(a.fitted.HeatW))
 	}
 	drawn := "Your box to scale"
@@ -156,7 +159,7 @@ func (a author) sections(s setting) chart.BoxSections {
 	in, b := a.told.Box.Inside, a.r.Boat.Box
 	mm := func(l quantity.Metre) float64 { return 1000 * float64(l) }
 	c := chart.BoxSections{
-		Across: mm(in.Width), Deep: mm(in.Length), High: mm(in.Height), Highest: [...]float64{70, 60, 50, 42}[min(s.tight, 3)] + s.spare/3,
+		Across: mm(in.Width), Deep: mm(in.Length), High: mm(in.Height), Highest: [...]float64{70, 60, 50, 42, 36, 30}[s.tight] + s.spare/3,
 		Volume: a.v.Volume(a.fitted.VolumeL), Sections: [2]string{"Cut across, looking aft", "From above, lid off"},
 		Foam: "foam there", Board: "board to add inside", PlateName: "plate",
 		SayHeat: heatW, SayLength: a.v.Length,

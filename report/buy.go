@@ -37,7 +37,7 @@ func (a author) buy(s setting) []layout.Block {
 		}
 		return []layout.Block{layout.Heading{Level: 1, Text: "Buy nothing"}, layout.Para{Text: text}}
 	}
-	if enough != "" {
+	if enough != "" && s.tight < tightest {
 		t.Rows = append(t.Rows, []string{"Nothing", enough, "", "0", "0", "0"})
 	}
 	first := a.o.FittedBands.First

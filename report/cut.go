@@ -260,7 +260,7 @@ func (a author) cutList(s setting) []layout.Block {
 		for _, row := range t.Rows {
 			sizes = append(sizes, row[0]+", "+row[1])
 		}
-		return []layout.Block{layout.Heading{Level: 1, Text: finding}, layout.Para{Text: strings.Join(sizes, "; ") + " " + unit + ", " + a.boards() + ". " + note, Wide: true}}
+		return []layout.Block{layout.Heading{Level: 1, Text: finding}, layout.Para{Style: layout.Fine, Text: strings.Join(sizes, "; ") + " " + unit + ", " + a.boards() + ". " + note, Wide: true}}
 	}
 	const wide = 114 // mm that the drawing has beside its words, on the narrower paper
 	small := layout.Para{Style: layout.Small, Text: note}

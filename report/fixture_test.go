@@ -69,6 +69,29 @@ func liveaboard() economics.Boat {
 	return b
 }
 
+// wanderer has much told: a void to pour foam into, walls in reach from both
+// sides, two grounds, an old unit, and answers that raise stops.
+func wanderer() economics.Boat {
+	b := weekender()
+	b.Name = "Whimbrel"
+	b.Cruising.Ground, b.Cruising.Elsewhere, b.Cruising.TripNights, b.Cruising.Crew = "chesapeake-bay", "windward-islands", 14, 4
+	b.Cruising.Nights = [12]float64{31, 28, 20, 0, 0, 20, 24, 20, 10, 0, 0, 20}
+	b.Cruising.NightsElsewhere = [12]float64{31, 28, 20, 0, 0, 0, 0, 0, 0, 0, 0, 20}
+	b.Box.Inside, b.Box.LidOpening, b.Box.OpensPerDay = quantity.Dimensions{Length: 0.66, Width: 0.51, Height: 0.56}, quantity.Dimensions{Length: 0.3, Width: 0.36}, 16
+	b.Box.LidSeal, b.Box.VoidVolume, b.Box.FittedUnit = heat.NoSeal, 60, economics.UnitDead
+	for side, f := range b.Box.Faces {
+		f.Reach = economics.FromInside
+		if side == heat.Outboard {
+			f.Reach = economics.FromOutside
+		}
+		b.Box.Faces[side] = f
+	}
+	b.Power.Battery, b.Power.SolarWp, b.Power.MaxPanelWp = 100, 50, 300
+	b.Safety.COAlarm, b.Safety.Children, b.Safety.LatchOpensInside, b.Safety.DrainTo = quantity.No, quantity.Yes, quantity.No, economics.ToBilge
+	b.Safety.WiringKnown, b.Safety.LeftUnattended = quantity.No, quantity.Yes
+	return b
+}
+
 // hard are changes that make any page difficult to set.
 var hard = map[string]func(*economics.Boat){
 	"long name": func(b *economics.Boat) {

@@ -75,7 +75,7 @@ func answered(b economics.Boat) economics.Boat {
 
 // Four pages, and both papers hold the same sections on the same pages.
 func TestEveryPageIsWellSet(t *testing.T) {
-	for _, boat := range []economics.Boat{weekender(), answered(islander()), liveaboard()} {
+	for _, boat := range []economics.Boat{weekender(), answered(islander()), liveaboard(), wanderer()} {
 		in := inputOf(t, boat)
 		for _, units := range []quantity.System{quantity.US, quantity.Metric} {
 			t.Run(fmt.Sprintf("%s %s", in.Reckoning.Boat.Name, units), func(t *testing.T) {

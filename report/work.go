@@ -66,7 +66,8 @@ func (a author) steps() []step {
 		hold("A strip of paper shut in the lid holds all round.")
 	}
 	if f.Poured {
-		hold("Holes drilled round the void show it dry, empty and open to air.", "foam-damp")
+		do("Drill round the void and look in.", "foam-damp")
+		hold("It is dry and empty, and open to air.")
 		do("Brace the lining, pour a little at a time, let it rise and cool between.", "foam-heat", "foam-fumes")
 		hold("No bulge, and a knuckle on the lining sounds dull all round.")
 	}
@@ -173,12 +174,20 @@ type stepRow struct {
 
 // inOrder lists the steps, the cautions beside them.
 func (a author) inOrder(s setting) []layout.Block {
-	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.025}, {Share: [...]float64{0.42, 0.45, 0.48, 0.48}[min(s.tight, 3)]}, {}}}
+	head := layout.Heading{Level: 1, Text: "Do it in this order, and take care (■ hold point: what follows hides it)"}
 	rows, _ := a.rows()
+	if s.tight == tightest { // one below the other takes less room than side by side
+		l := layout.List{Mark: layout.Number, Fine: true}
+		for _, r := range rows {
+			l.Items = append(l.Items, layout.Item{Text: strings.TrimSpace(strings.ReplaceAll(r.text, "\n", " ") + " " + brief(r.care, 60))})
+		}
+		return []layout.Block{head, l}
+	}
+	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{Share: 0.025}, {Share: [...]float64{0.42, 0.45, 0.48, 0.48}[min(s.tight, 3)]}, {}}}
 	for i, r := range rows {
 		t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), r.text, brief(r.care, [...]int{170, 120, 80, 60}[min(s.tight, 3)])})
 	}
-	return []layout.Block{layout.Heading{Level: 1, Text: "Do it in this order, and take care (■ hold point: what follows hides it)"}, t}
+	return []layout.Block{head, t}
 }
 
 // besides gives the cautions of the way shown that no step stands beside.
@@ -204,6 +213,9 @@ func brief(text string, most int) string {
 	return strings.TrimSpace(out)
 }
 
+// manyStops is how many stand in full whatever else is on the page.
+const manyStops = 6
+
 // stopped lists every stop once, with the ways it concerns, and what was not
 // told; and says that nothing here approves anything.
 func (a author) stopped(s setting) []layout.Block {
@@ -226,11 +238,14 @@ func (a author) stopped(s setting) []layout.Block {
 		head = fmt.Sprintf("Stops: clear these %s first", counted(len(stops)))
 	}
 	in := []layout.Block{layout.Heading{Level: 2, Text: head}}
-	l := layout.List{Steps: true}
+	l := layout.List{Steps: s.tight < tightest, Fine: s.tight == tightest}
 	for _, f := range stops {
 		text := f.Text
-		if !concerns(f, a.o.ID) && s.tight > 0 { // in full with --full
+		switch concerned := concerns(f, a.o.ID); { // in full with --full
+		case !concerned && s.tight > 0:
 			text = brief(text, 60)
+		case len(stops) > manyStops && s.tight == tightest:
+			text = brief(text, 100)
 		}
 		l.Items = append(l.Items, layout.Item{Lead: words.Capital(forWhom(f)) + ":", Text: text})
 	}
