@@ -84,8 +84,8 @@ func (t *conversation) line(row questions.Row, why string) (string, error) {
 		}
 		return t.refuse(row.Key, text)
 	})
-	if err != nil || text == "" {
-		return "", err
+	if err != nil || text == "" || questions.Unsure(text) {
+		return text, err
 	}
 	if sign := t.otherCurrency(row, text); sign != "" {
 		if err := t.keep("currency", sign); err != nil {
@@ -112,7 +112,7 @@ func (t *conversation) typed(row questions.Row, q Question, accept func(text str
 		return (q.Why != "" || row.Key == worthKey) && strings.EqualFold(text, enoughWord)
 	}
 	q.Check = func(text string) error {
-		if hadEnough(text) || unknown(text) {
+		if hadEnough(text) || questions.Unsure(text) {
 			return nil
 		}
 		return accept(text)

@@ -28,30 +28,39 @@ const (
 	aboardStep  = "aboard"
 )
 
-// firstRound are the questions before the first answer, in the order of asking.
-var firstRound = []step{
+// bagKey is asked for where ice is priced by the bag.
+const bagKey = "ice.unit_size"
+
+// opening are the questions that come first of all, in the order of asking.
+var opening = []step{
 	{key: "units"},
 	{key: "cruising.ground"},
 	{key: patternStep, fills: []string{questions.NightsKey, questions.TripKey, questions.ShopKey, questions.ShoreKey}},
-	{key: questions.ShopKey},
 	{key: "cruising.crew"},
-	{key: coldStep, fills: []string{"food.cool_is_enough", "food.must_be_cold_share", "food.medicine"}},
+	{key: coldStep, fills: []string{"food.cool_is_enough", "food.must_be_cold_share", "food.medicine", "food.freeze"}},
 	{key: "food.dry_premium"},
-	{key: "box.volume"},
-	{key: "box.foam"},
-	{key: historyKey},
-	{key: "ice.price"},
-	{key: "power.battery"},
-	{key: "power.solar"},
-	{key: "money.budget"},
 }
+
+// firstRound are the questions before the first answer, in the order of asking:
+// the opening, then the other essential ones of the table, in its order.
+var firstRound = func() []step {
+	steps := slices.Clone(opening)
+	for _, row := range questions.All() {
+		if row.Essential && !slices.ContainsFunc(opening, func(s step) bool { return s.key == row.Key || slices.Contains(s.fills, row.Key) }) {
+			steps = append(steps, step{key: row.Key})
+		}
+	}
+	return steps
+}()
 
 // lastRound is asked before the answers are confirmed.
 var lastRound = []step{{key: aboardStep, fills: []string{"safety.lithium", "safety.fuel_vapour_space", "safety.children", "safety.fish",
 	"safety.dry_ice", "safety.co_alarm", "safety.left_unattended", "food.vulnerable"}}}
 
+// inFirstRound reports whether a question, or one that follows up on its
+// answer, comes before the first look.
 func inFirstRound(key string) bool {
-	return slices.ContainsFunc(firstRound, func(s step) bool { return s.key == key })
+	return key == questions.ShopKey || key == bagKey || slices.ContainsFunc(firstRound, func(s step) bool { return s.key == key })
 }
 
 // open reports whether a step has sense and no answer.
@@ -76,7 +85,7 @@ func (t *conversation) place(key string) string {
 func (t *conversation) pattern() error {
 	row, _ := questions.Find(questions.NightsKey)
 	q := Question{
-		Text:  t.place(patternStep) + "When do you sleep aboard, and how often do you shop? Such as: weekends in summer and all of August; we shop every third day.",
+		Text:  t.place(patternStep) + "When do you sleep aboard, and how often do you shop? Such as: weekends in summer, all of August; we shop every third day.",
 		Enter: "if unsure: weekends in summer",
 		Help:  "Typical: weekends in summer and two weeks in July; we shop every 3 days. You may add the length of a trip (trips of 7 nights) and shore power (half the nights plugged in). Or give each month: june 6, july 14. The log book knows.",
 	}
@@ -140,23 +149,18 @@ func (t *conversation) tick(q Question, items []Choice) (ticked []int, known boo
 		return found, nil
 	}
 	q.Check = func(text string) error {
-		if unknown(text) {
+		if questions.Unsure(text) {
 			return nil
 		}
 		_, err := read(text)
 		return err
 	}
 	text, err := t.Prompter.Line(t.ctx, q)
-	if err != nil || text == "" || unknown(text) {
+	if err != nil || text == "" || questions.Unsure(text) {
 		return nil, false, err
 	}
 	ticked, err = read(text)
 	return ticked, true, err
-}
-
-// unknown reports whether a text says that its writer does not know.
-func unknown(text string) bool {
-	return slices.Contains([]string{dontKnow, "dont know", "unknown", "not sure", "dk", "no idea"}, strings.ToLower(text))
 }
 
 // mustBeCold asks what has to be cold, as a list to tick.
@@ -167,15 +171,16 @@ func (t *conversation) mustBeCold() error {
 		cool = "10 °C"
 	}
 	items := []Choice{
-		{Label: "meat or fish", Also: []string{"meat", "fish"}}, {Label: "milk, soft cheese or eggs", Also: []string{"milk", "cheese", "eggs", "milk and cheese"}},
+		{Label: "meat or fish", Also: []string{"meat", "fish"}}, {Label: "milk, soft cheese, eggs", Also: []string{"milk", "cheese", "eggs", "milk and cheese"}},
 		{Label: "leftovers or salads", Also: []string{"leftovers", "salad"}},
 		{Label: "drinks, butter, fruit: " + cool + " is enough", Also: []string{"drinks", "butter", "fruit", "drinks and butter"}},
 		{Label: "medicine", Also: []string{"insulin"}},
+		{Label: "ice cubes", Also: []string{"cubes"}}, {Label: "frozen meals", Also: []string{"frozen", "freezer"}},
 	}
 	standing := answered(&boat, "food.cool_is_enough")
 	q := Question{
 		Text:  t.place(coldStep) + "What must be cold aboard? Numbers, such as 1, 4.",
-		Enter: "if unsure: all but medicine",
+		Enter: "if unsure: 1 to 4",
 		Help:  "Typical: 1, 2, 4. Meat, fish, milk, eggs, cut fruit, cooked rice and leftovers need 40 °F (4 °C). If only 4 is ticked, cool days count, which ice gives far more easily.",
 	}
 	if standing {
@@ -191,7 +196,6 @@ func (t *conversation) mustBeCold() error {
 		return t.keep("food.cool_is_enough", dontKnow)
 	}
 	has := func(place int) bool { return slices.Contains(ticked, place) }
-	yesNo := func(is bool) string { return map[bool]string{true: "yes", false: "no"}[is] }
 	onlyCool := !has(0) && !has(1) && !has(2)
 	answers := []questions.Telling{{Key: "food.cool_is_enough", Text: yesNo(onlyCool)}, {Key: "food.medicine", Text: yesNo(has(4))}}
 	switch {
@@ -199,6 +203,14 @@ func (t *conversation) mustBeCold() error {
 		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "10 %"})
 	case !has(0):
 		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "20 %"})
+	}
+	switch {
+	case has(6):
+		answers = append(answers, questions.Telling{Key: "food.freeze", Text: "meals"})
+	case has(5):
+		answers = append(answers, questions.Telling{Key: "food.freeze", Text: "cubes"})
+	default:
+		answers = append(answers, questions.Telling{Key: "food.freeze", Text: "nothing"})
 	}
 	if !has(3) && !onlyCool {
 		answers = append(answers, questions.Telling{Key: "food.drinks_a_day", Text: "none"})
@@ -209,6 +221,13 @@ func (t *conversation) mustBeCold() error {
 		}
 	}
 	return nil
+}
+
+func yesNo(is bool) string {
+	if is {
+		return "yes"
+	}
+	return "no"
 }
 
 // aboard asks for what can hurt, as one list to tick. What is not ticked is not
@@ -263,12 +282,11 @@ func (t *conversation) aboard() error {
 	}
 	for i, item := range slices.Backward(items) { // the battery, which tells that the list was answered, last
 		is := slices.Contains(ticked, i)
-		text := map[bool]string{true: "yes", false: "no"}[is]
 		switch key := item.key; {
 		case !told && key != "":
 			err = t.keep(key, "unknown")
 		case told && key != "":
-			err = t.keep(key, text)
+			err = t.keep(key, yesNo(is))
 		case told && item.on == "safety.fuel_vapour_space" && !is:
 			err = t.keep(item.on, "no")
 		}

@@ -126,12 +126,7 @@ func (t *conversation) greet() {
 // complete reports whether the file needs no more questions.
 func (t *conversation) complete() bool {
 	boat := t.File.Told()
-	for _, s := range slices.Concat(firstRound, lastRound) {
-		if s.open(&boat) {
-			return false
-		}
-	}
-	return true
+	return t.followUp() == "" && !slices.ContainsFunc(slices.Concat(firstRound, lastRound), func(s step) bool { return s.open(&boat) })
 }
 
 // mayChange asks before a file that needs no more questions is touched.
@@ -229,8 +224,8 @@ func (t *conversation) choose() (visit, error) {
 	if v := first(func(r questions.Row) bool { return r.When != nil && !r.Detail }); v.key != "" {
 		return v, nil
 	}
-	if _, bag := quantity.PricePerBag(t.File.Text("ice.price"), t.filled().Currency); bag && !answered(&boat, "ice.unit_size") {
-		return visit{key: "ice.unit_size"}, nil
+	if key := t.followUp(); key != "" {
+		return visit{key: key}, nil
 	}
 	for _, s := range firstRound {
 		if s.open(&boat) {
@@ -246,6 +241,19 @@ func (t *conversation) choose() (visit, error) {
 		}
 	}
 	return visit{}, nil
+}
+
+// followUp gives the question that a step of the first round leaves open: how
+// often they shop, where the sentence did not tell, and what a bag of ice weighs.
+func (t *conversation) followUp() string {
+	boat := t.File.Told()
+	if answered(&boat, questions.NightsKey) && !answered(&boat, questions.ShopKey) {
+		return questions.ShopKey
+	}
+	if _, byBag := quantity.PricePerBag(t.File.Text("ice.price"), t.filled().Currency); byBag && !answered(&boat, bagKey) {
+		return bagKey
+	}
+	return ""
 }
 
 // askFaces asks whether the box is to be gone through side by side.

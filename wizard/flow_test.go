@@ -15,19 +15,19 @@ import (
 
 // essentials is a script of the questions before the first look.
 var essentials = []line{
-	{"1/14: Which units", "us"},
+	{"1/13: Which units", "us"},
 	{"Where do you cruise", "chesapeake"},
 	{"When do you sleep aboard", "weekends in summer; trips of 2; we shop every 2 days"},
-	{"That is 32 nights (Jun 8, Jul 8, Aug 8, Sep 8), in trips of 2 nights, shopping every 2 days. 5/14: How many of you", "2"},
+	{"That is 32 nights (Jun 8, Jul 8, Aug 8, Sep 8), in trips of 2 nights, shopping every 2 days. 4/13: How many of you", "2"},
 	{"What must be cold", "1 2 4"},
 	{"How would you eat without cold", "usual tins"},
 	{"How much does the ice box hold", "3.2 cu ft"},
-	{"How thick is the foam", "1 1/2 in"},
 	{"How long does ice last", "20 lb, a day and a half in July"},
 	{"What do you pay for ice", "$0.50/lb"},
 	{"battery for lights", "100"},
 	{"How many watts of solar", "50"},
 	{"About what would you spend", "$2,000"},
+	{"Over how many years", "10"},
 }
 
 const (
@@ -64,54 +64,54 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name: "nobody knows anything",
-			script: lines([]line{{"Which units", ""}, {"Where do you cruise", ""}, {"When do you sleep", "don't know"}, {"4/14: When away, how many days", ""},
-				{"How many of you", "no idea"}, {"What must be cold", "don't know"}, {"How would you eat", ""}, {"ice box hold", "not sure"}, {"How thick", "I don't know"},
-				{"How long does ice last", "don't know"}, {"pay for ice", ""}, {"battery for lights", ""}, {"watts of solar", ""}, {"would you spend", ""}, {firstSay, ""}}, ending[1:]),
+			script: lines([]line{{"Which units", ""}, {"Where do you cruise", ""}, {"When do you sleep", "don't know"}, {"When away, how many days", ""},
+				{"How many of you", "no idea"}, {"What must be cold", "don't know"}, {"How would you eat", ""}, {"ice box hold", "not sure"},
+				{"How long does ice last", "don't know"}, {"pay for ice", ""}, {"battery for lights", ""}, {"watts of solar", ""}, {"would you spend", ""}, {"how many years", ""}, {firstSay, ""}}, ending[1:]),
 			told: map[string]string{"units": "us", "cruising.ground": "unknown", "cruising.nights": "don't know", "box.volume": "not sure"},
 		},
 		{
 			name: "help at a line, at a choice and at a list to tick",
 			script: lines([]line{{"Which units", "?"}, {"us in North America", "metric"}}, essentials[1:4],
-				[]line{{"What must be cold", "?"}, {"leftovers need 4 °C (40 °F)", "6"}, {`"6" is none of these.`, "drinks"}, {"usual tins", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
-					{"How thick", "40"}, {"10 kg, a day and a half", "10 kg lasts 36 hours in june"}, {"pay for ice", "1.20/kg"}},
-				essentials[10:], []line{{firstSay, "?"}, {"Count guests", "none"}, {goingBy, "?"}, {"change what you know better", ""}}),
-			told: map[string]string{"units": "metric", "box.volume": "90 L", "box.foam": "40 mm", "food.cool_is_enough": "yes", "food.must_be_cold_share": "10 %",
+				[]line{{"What must be cold", "?"}, {"leftovers need 4 °C (40 °F)", "8"}, {`"8" is none of these.`, "drinks"}, {"usual tins", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
+					{"10 kg, two days", "10 kg lasts 36 hours in june"}, {"pay for ice", "1.20/kg"}},
+				essentials[9:], []line{{firstSay, "?"}, {"Count guests", "none"}, {goingBy, "?"}, {"change what you know better", ""}}),
+			told: map[string]string{"units": "metric", "box.volume": "90 L", "food.cool_is_enough": "yes", "food.must_be_cold_share": "10 %",
 				"food.dry_premium": "staples", "safety.lithium": "no", "safety.fuel_vapour_space": "no", "safety.co_alarm": "no"},
 		},
 		{
 			name: "back to change, and forward again by Enter",
-			script: lines([]line{{"Which units", "<"}, {"no question before", "us"}}, essentials[1:8],
-				[]line{{"How long does ice last", "<"}, {"How thick", "back"}, {"ice box hold? Enter keeps 3.2 cu ft", "4 cu ft"}, {"How thick is the foam round it? Enter keeps 1 1/2 in", ""}},
-				essentials[8:], []line{{aboardAsked, "<"}, {"About what would you spend, all in? Enter keeps $2,000", "900"}, {"First look", ""}, {goingBy, "<"}, {aboardAsked, ""}, {goingBy, ""}}),
-			told: map[string]string{"box.volume": "4 cu ft", "box.foam": "1 1/2 in", "money.budget": "900"},
+			script: lines([]line{{"Which units", "<"}, {"no question before", "us"}}, essentials[1:7],
+				[]line{{"How long does ice last", "<"}, {"ice box hold", "back"}, {"How would you eat without cold: staples, usual cans, or pouch meals? Enter keeps $1.60", ""}, {"ice box hold? Enter keeps 3.2 cu ft", "4 cu ft"}},
+				essentials[7:], []line{{aboardAsked, "<"}, {"Over how many years", "<"}, {"About what would you spend, all in? Enter keeps $2,000", "900"}, {"Over how many years shall we reckon? Enter keeps 10 years", ""}, {"First look", ""}, {goingBy, "<"}, {aboardAsked, ""}, {goingBy, ""}}),
+			told: map[string]string{"box.volume": "4 cu ft", "money.years": "10", "money.budget": "900"},
 		},
 		{
 			name: "slips are refused and asked again",
 			script: lines(essentials[:2], []line{{"When do you sleep", "often"}, {"nights by month", "we shop daily"}, {"in which months", "two weeks' holiday, trips of 30 nights; shop daily"},
 				{"That is 14 nights (Jul 14), in trips of 30 nights, shopping every 1 days. That was a trip of 30 nights, but 14 nights aboard in the year", "7"}},
 				essentials[3:3], []line{{"How many of you", "2"}}, essentials[4:6],
-				[]line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22 in"}, {"volume", "2*1.6"}, {"How thick", "1 1/2 in"},
+				[]line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22 in"}, {"volume", "2*1.6"},
 					{"How long does ice last", "a while"}, {"how much ice it was", "20 lb"}, {"how long it lasted", "two bags last two days"}},
-				essentials[9:], ending),
+				essentials[8:], ending),
 			told: map[string]string{"cruising.trip_nights": "7", "box.volume": "3.2 cu ft"},
 		},
 		{
 			name: "a price by the bag asks for its weight, a bare one far off asks what it is",
-			script: lines(essentials[:9], []line{{"pay for ice", "5 kg"}, {`That was "5 kg", which is a mass; it should be a price`, "lots"}, {`"lots", which is no amount`, "$4"}, {"Did you mean $4 a bag?", "$4 a bag"}, {"How heavy is one bag or block?", "8 lb"}},
-				essentials[10:], ending),
+			script: lines(essentials[:8], []line{{"pay for ice", "5 kg"}, {`That was "5 kg", which is a mass; it should be a price`, "lots"}, {`"lots", which is no amount`, "$4"}, {"Did you mean $4 a bag?", "$4 a bag"}, {"How heavy is one bag or block?", "8 lb"}},
+				essentials[9:], ending),
 			told: map[string]string{"currency": "", "ice.price": "$4 a bag", "ice.unit_size": "8 lb"},
 		},
 		{
 			name: "measures answer for the volume, in a unit of their own too",
 			script: lines(essentials[:6], []line{{"How much does the ice box hold", "18 x 22 in"}, {"volume", "450 x 550 x 400"}, {"That is 17 3/4 x 21 5/8 x 15 3/4 in, or 3.5 cu ft. Taken as", "<"},
-				{"ice box hold", "46 x 56 x 40 cm"}, {"That is 46 x 56 x 40 cm, or 3.6 cu ft.", "1 1/2 in"}},
+				{"ice box hold", "46 x 56 x 40 cm"}, {"That is 46 x 56 x 40 cm, or 3.6 cu ft.", "20 lb, 1.5 days"}},
 				essentials[8:], ending),
 			told: map[string]string{"box.inside": "46 x 56 x 40 cm", "box.volume": ""},
 		},
 		{
 			name:   "what had to be guessed is said",
-			script: lines(essentials[:6], []line{{"ice box hold", "80 to 100 L"}, {"Taken as 3.1 cu ft.", "25"}, {"Taken as 1 in.", "20 lb, 1.5 days"}}, essentials[9:], ending),
-			told:   map[string]string{"box.volume": "80 to 100 L", "box.foam": "1 in"},
+			script: lines(essentials[:6], []line{{"ice box hold", "80 to 100 L"}, {"Taken as 3.1 cu ft.", "20 lb, 1.5 days"}}, essentials[8:], ending),
+			told:   map[string]string{"box.volume": "80 to 100 L"},
 		},
 		{
 			name: "a ground of one's own brings its questions",
@@ -175,7 +175,7 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name: "something changed from the list",
-			script: lines(essentials, []line{{aboardAsked, ""}, {goingBy, "foam in the walls"}, {"How thick is the foam round it? Enter keeps 1 1/2 in", "2 in"},
+			script: lines(essentials, []line{{aboardAsked, ""}, {goingBy, "foam in the walls"}, {"How thick is the foam round it? Enter if unsure: 1 1/2 in", "25"}, {"Taken as 1 in.", "foam in the walls"}, {"How thick is the foam round it? Enter keeps 1 in", "2 in"},
 				{goingBy, "where"}, {"2. Where meltwater goes", "2"}, {"meltwater go", "<"}, {goingBy, "box.drain"}, {"let air through", "trapped"}, {goingBy, "ok"}}),
 			told: map[string]string{"box.foam": "2 in", "box.drain": "trapped"},
 		},
@@ -375,7 +375,7 @@ func TestSaveFails(t *testing.T) {
 
 func TestReckonFails(t *testing.T) {
 	broken := errors.New("no sun")
-	_, p := newScript(t, essentials[:9]...)
+	_, p := newScript(t, essentials[:8]...)
 	opts := options(t, p, fresh(t), new(string))
 	opts.Reckon = func(economics.Boat, int) (*economics.Reckoning, error) { return nil, broken }
 	if err := run(opts); !errors.Is(err, broken) {

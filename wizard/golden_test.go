@@ -23,7 +23,6 @@ var firstTimer = []line{
 	{"How many of you", "2"},
 	{"What must be cold", "1, 2, 4"},
 	{"How much does the ice box hold", "3.2 cu ft"},
-	{"How thick is the foam", "1 1/2 in"},
 	{"What do you pay for ice", "$5 a bag"},
 	{"How heavy is one bag", "10 lb"},
 	{"battery for lights", "105"},

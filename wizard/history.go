@@ -17,9 +17,9 @@ const historyKey = "evidence.ice_history"
 // text of the record.
 func (t *conversation) history(row questions.Row, why string) (string, error) {
 	boat := t.File.Told()
-	example := "20 lb, a day and a half in July"
+	example := "20 lb, two days in July"
 	if boat.Units == quantity.Metric {
-		example = "10 kg, a day and a half in July"
+		example = "10 kg, two days in July"
 	}
 	q := Question{Why: why, Text: t.place(row.Key) + row.Ask + " Such as: " + example + ".", Help: row.Help, Enter: "if you don't remember"}
 	text, err := t.typed(row, q, func(text string) error {
@@ -29,7 +29,7 @@ func (t *conversation) history(row questions.Row, why string) (string, error) {
 		}
 		return t.refuse(row.Key, record)
 	})
-	if err != nil || text == "" || unknown(text) {
+	if err != nil || text == "" || questions.Unsure(text) {
 		return text, err
 	}
 	record, _ := remembered(text, &boat)

@@ -118,7 +118,7 @@ func (t *conversation) offerPart(boat *economics.Boat, q *economics.Quotation, p
 		ask.Enter = ""
 	}
 	ask.Check = func(text string) error {
-		if !needed && (unknown(text) || strings.EqualFold(text, enoughWord)) {
+		if !needed && (questions.Unsure(text) || strings.EqualFold(text, enoughWord)) {
 			return nil
 		}
 		trial := *q
@@ -141,7 +141,7 @@ func (t *conversation) offerPart(boat *economics.Boat, q *economics.Quotation, p
 			text = otherwise
 		}
 		switch {
-		case text == "", !needed && unknown(text):
+		case text == "", !needed && questions.Unsure(text):
 			return nil
 		case !needed && strings.EqualFold(text, enoughWord):
 			return errEnough

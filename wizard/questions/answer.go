@@ -45,7 +45,7 @@ func Understand(b *economics.Boat, key string, in Input) (Answer, []Fault) {
 	}
 	o := ownerOf(b)
 	a := Answer{Key: key, In: in, how: quantity.Told, by: row.matters(o)}
-	if in.Shape == Scalar && unsure(in.Text) && (row.Kind != Text || strings.TrimSpace(in.Text) == "?") {
+	if in.Shape == Scalar && Unsure(in.Text) && (row.Kind != Text || strings.TrimSpace(in.Text) == "?") {
 		a.how = quantity.Unsure
 		return a, nil
 	}

@@ -323,8 +323,8 @@ func formatNumber(r Row, v any, _ owner) string {
 	return s
 }
 
-// unsure reports whether a text says that the answer is not known.
-func unsure(text string) bool {
+// Unsure reports whether a text says that the answer is not known.
+func Unsure(text string) bool {
 	switch loose(text) {
 	case "?", "dont know", "do not know", "i dont know", "i do not know", "dk", "unknown", "not known", "not sure", "unsure", "no idea":
 		return true

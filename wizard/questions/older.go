@@ -17,7 +17,7 @@ func Older(key string) bool { return older[key] != "" }
 // fault is of an answer that cannot be read.
 func Translate(b *economics.Boat, key string, in Input) (now string, text Input, note string, faults []Fault) {
 	now = older[key]
-	if in.Shape == Scalar && unsure(in.Text) {
+	if in.Shape == Scalar && Unsure(in.Text) {
 		return now, in, key + " is called " + now + " now.", nil
 	}
 	row, _ := Find(now)

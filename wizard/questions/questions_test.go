@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"reflect"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -219,4 +220,34 @@ func structured(k Kind) bool {
 		return true
 	}
 	return false
+}
+
+// The first round covers the answers that move most, down to the last one that
+// it asks for by the ranking; what it leaves out has a reason, and no answer has
+// one that needs none.
+func TestFirstRoundAsksWhatMovesMost(t *testing.T) {
+	with := []string{TripKey, "food.freeze"} // told in the sentence on nights, and in the list of what must be cold
+	ranking, last := Ranking(), 0
+	for place, key := range ranking {
+		row, ok := Find(key)
+		if !ok {
+			t.Errorf("%s is ranked, and no key of the table", key)
+		}
+		if row.Essential && !slices.Contains(foremost, key) {
+			last = place
+		}
+	}
+	if len(ranking) < 40 || last < 5 {
+		t.Fatalf("%d answers are ranked, the last asked for in place %d", len(ranking), last)
+	}
+	for place, key := range ranking {
+		row, _ := Find(key)
+		covered := row.Essential || slices.Contains(with, key)
+		if covered == (later[key] != "") && place <= last || place > last && later[key] != "" {
+			t.Errorf("%s in place %d: asked for %v, left out because %q", key, place, covered, later[key])
+		}
+		if later[key] != "" {
+			t.Logf("%s, in place %d, is left out: %s", key, place, later[key])
+		}
+	}
 }

@@ -205,7 +205,7 @@ func (r Row) pairsOf(b *economics.Boat) [][]Pair {
 // read, is given back as it is.
 func Expand(key string, in Input) Input {
 	row, ok := Find(key)
-	if !ok || row.Kind != Records || in.Shape != Scalar || unsure(in.Text) {
+	if !ok || row.Kind != Records || in.Shape != Scalar || Unsure(in.Text) {
 		return in
 	}
 	if list, f := recordsOf(in, ""); f == nil {

@@ -2,6 +2,7 @@ package questions
 
 import (
 	"reflect"
+	"slices"
 	"strings"
 	"sync"
 
@@ -33,7 +34,7 @@ type Row struct {
 	// When tells whether the question matters for a boat so far; nil is always.
 	When func(economics.Boat) bool
 
-	Essential bool // among the first questions, which lead to a first answer
+	Essential bool // among the first questions, which lead to a first answer: the table itself sees to it
 	Safety    bool // always asked before a verdict
 	Detail    bool // asked only when everything is asked
 }
@@ -123,6 +124,10 @@ var table = sync.OnceValue(func() []Row {
 	for _, part := range [][]Row{generalRows(), cruisingRows(), boxRows(), faceRows(), evidenceRows(), foodRows(), iceRows(), coolerRows(),
 		powerRows(), moneyRows(), unitRows("small"), unitRows("larger"), quotationRows(), safetyRows()} {
 		rows = append(rows, part...)
+	}
+	first := essentials()
+	for i := range rows {
+		rows[i].Essential = slices.Contains(first, rows[i].Key)
 	}
 	return rows
 })

@@ -21,7 +21,7 @@ const judgement = "engineering judgement, from memory"
 func generalRows() []Row {
 	return []Row{
 		{
-			Key: "units", Group: OfBoat, Label: "Units", Kind: Choice, Essential: true,
+			Key: "units", Group: OfBoat, Label: "Units", Kind: Choice,
 			Ask:     "Which units do you use?",
 			Help:    "Typical: us in North America, metric elsewhere. Any answer may still name its own unit, such as 90 L or 3.2 cu ft.",
 			Options: []Option{{"us", "US: cu ft, lb, in, °F", "imperial|american"}, {"metric", "Metric: L, kg, mm, °C", "si"}},
@@ -53,7 +53,7 @@ func generalRows() []Row {
 func cruisingRows() []Row {
 	return []Row{
 		{
-			Key: "cruising.ground", Group: OfCruising, Label: "Cruising ground", Kind: Choice, Essential: true,
+			Key: "cruising.ground", Group: OfCruising, Label: "Cruising ground", Kind: Choice,
 			Ask:     "Where do you cruise most?",
 			Help:    "Typical: a name such as chesapeake-bay or ionian-islands. Pick the nearest in climate; choose own to describe it by latitude and temperatures.",
 			Options: grounds(),
@@ -96,7 +96,7 @@ func cruisingRows() []Row {
 			Default: always(map[int]quantity.Celsius(nil), ""),
 		},
 		{
-			Key: "cruising.nights", Group: OfCruising, Label: "Nights aboard", Kind: Months, Essential: true,
+			Key: "cruising.nights", Group: OfCruising, Label: "Nights aboard", Kind: Months,
 			Ask:    "How many nights a year do you sleep aboard, and when?",
 			Help:   "Typical: june 6, july 14, august 10. Also: weekends in summer, two weeks' holiday, live aboard, winter in the sun, or several joined by and. The log book knows.",
 			Limits: Limits{0, 0, 31, 31},
@@ -144,7 +144,7 @@ func cruisingRows() []Row {
 			},
 		},
 		{
-			Key: "cruising.shop_every_days", Group: OfCruising, Label: "Days between food shops", Kind: Number, Words: []string{"days", "day"}, Essential: true,
+			Key: "cruising.shop_every_days", Group: OfCruising, Label: "Days between food shops", Kind: Number, Words: []string{"days", "day"},
 			Ask:    "When away, how many days between food shops?",
 			Help:   "Typical: 3 along a settled coast, 7 to 14 among islands.",
 			Limits: Limits{1, 1, 21, 90},
@@ -171,7 +171,7 @@ func cruisingRows() []Row {
 			Default: always(economics.Warm, "most boats are shut down between trips"),
 		},
 		{
-			Key: "cruising.crew", Data: "cruising.crew_people", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"}, Essential: true,
+			Key: "cruising.crew", Data: "cruising.crew_people", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"},
 			Ask:     "How many of you?",
 			Help:    "Typical: 2. Count a child as half; take the usual crew, not the fullest weekend.",
 			Limits:  Limits{0.5, 1, 6, 16},

@@ -19,7 +19,7 @@ func boxRows() []Row {
 			Default: always(quantity.Dimensions{}, ""),
 		},
 		{
-			Key: "box.volume", Group: OfBox, Label: "Ice box, inside volume", Kind: Volume, Essential: true,
+			Key: "box.volume", Group: OfBox, Label: "Ice box, inside volume", Kind: Volume,
 			Ask:    "How much does the ice box hold?",
 			Help:   "Typical: 60 to 140 L (2 to 5 cu ft). Measures do too: 18 x 22 x 16 in. Or count buckets of water.",
 			Limits: Limits{10, 25, 350, 1200},
@@ -83,7 +83,7 @@ func boxRows() []Row {
 			Default: always(heat.OpenDrain, "usual on older boats; an open drain is the worse case"),
 		},
 		{
-			Key: "box.foam", Group: OfBox, Label: "Foam in the walls", Kind: Length, Essential: true, None: "none",
+			Key: "box.foam", Group: OfBox, Label: "Foam in the walls", Kind: Length, None: "none",
 			Ask:     "How thick is the foam round it?",
 			Help:    "Typical: 1 to 2 in (25 to 50 mm) on older boats, 4 in (100 mm) on good ones. Measure at the lid, or drill a 3 mm hole from a locker; outside less inside, halved.",
 			Limits:  Limits{0.005, 0.01, 0.15, 0.3},
@@ -100,7 +100,7 @@ func boxRows() []Row {
 		},
 		{
 			Key: "box.state", Group: OfBox, Label: "State of the insulation", Kind: Choice,
-			Ask:     "Is the insulation dry?",
+			Ask:     "Is the foam round the box dry?",
 			Help:    "Typical: damp after twenty years. Drill a small hole from a locker and feel the dust; water that runs out, or frost-cold lockers round the box, mean wet or soaked.",
 			Options: states,
 			Field:   spread(func(f *economics.Face) Slot { return at(&f.State) }, "state"),

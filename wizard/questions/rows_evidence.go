@@ -22,7 +22,7 @@ func evidenceRows() []Row {
 			Default: always([]heat.JugTest(nil), ""),
 		},
 		{
-			Key: "evidence.ice_history", Group: OfEvidence, Label: "How long ice has lasted", Kind: Records, Essential: true,
+			Key: "evidence.ice_history", Group: OfEvidence, Label: "How long ice has lasted", Kind: Records,
 			Ask:     "How long does ice last in it now?",
 			Help:    "Typical: 10 kg (22 lb) for a day and a half in July, in use. Write it as ice: 10 kg; hours: 36; month: july; in_use: yes.",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Evidence.IceHistory) },

@@ -44,7 +44,7 @@ func foodRows() []Row {
 			Default: always(3.0, "1 to 8 cans of 0.35 L; "+judgement),
 		},
 		{
-			Key: "food.cool_is_enough", Group: OfFood, Label: "Cool is enough", Kind: YesNoUnknown, Essential: true,
+			Key: "food.cool_is_enough", Group: OfFood, Label: "Cool is enough", Kind: YesNoUnknown,
 			Ask:     "Is 50 °F (10 °C) enough: only drinks, butter, hard cheese, whole fruit and vegetables?",
 			Help:    "Typical: no. Meat, fish, milk, eggs, cut fruit, cooked rice and leftovers need 40 °F (4 °C).",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.CoolIsEnough) },
@@ -81,7 +81,7 @@ func foodRows() []Row {
 			Default: always(economics.FreezesNothing, ""),
 		},
 		{
-			Key: "food.dry_premium", Data: "food.dry_premium_per_person_night", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money, Essential: true,
+			Key: "food.dry_premium", Data: "food.dry_premium_per_person_night", Group: OfFood, Label: "Extra cost of food that keeps", Kind: Money,
 			Ask:  "How would you eat without cold: staples, usual tins, or pouch meals?",
 			Help: "Typical: usual tins, $1.60 a person and night more than fresh food; staples $0.30, pouch meals $6. A sum of your own does, too.",
 			Options: []Option{{"0.3", "staples", "plain staples|rice and beans|beans"}, {"1.6", "usual tins", "usual cans|tins|cans|the usual tins|canned food|tinned food"},
@@ -118,7 +118,7 @@ func iceRows() []Row {
 			},
 		},
 		{
-			Key: "ice.price", Group: OfIce, Label: "Price of ice", Kind: PricePerMass, Essential: true,
+			Key: "ice.price", Group: OfIce, Label: "Price of ice", Kind: PricePerMass,
 			Ask:    "What do you pay for ice?",
 			Help:   "Typical: $0.50/lb ($1.10/kg) at a marina, half of that in a shop ashore. A bag's price also does: $5 a bag.",
 			Limits: Limits{0.01, 0.05, 6, 50},

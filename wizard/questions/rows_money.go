@@ -9,7 +9,7 @@ import (
 func moneyRows() []Row {
 	return []Row{
 		{
-			Key: "money.budget", Group: OfMoney, Label: "Most to spend at first", Kind: Money, None: "no limit", Essential: true,
+			Key: "money.budget", Group: OfMoney, Label: "Most to spend at first", Kind: Money, None: "no limit",
 			Ask:     "About what would you spend, all in?",
 			Help:    "Typical: $500 to $3,000, for unit, work and what belongs to it. Answer no limit to see what it takes. The limit hides nothing: the report says what lies over it.",
 			Limits:  Limits{1, 50, 20000, 1e6},
@@ -18,7 +18,7 @@ func moneyRows() []Row {
 		},
 		{
 			Key: "money.years", Group: OfMoney, Label: "Years to reckon over", Kind: Whole, Words: []string{"years", "year", "y"},
-			Ask:     "Over how many years shall the costs be reckoned?",
+			Ask:     "Over how many years shall we reckon?",
 			Help:    "Typical: 10, or as long as you mean to keep the boat.",
 			Limits:  Limits{1, 2, 25, 40},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Money.Years) },

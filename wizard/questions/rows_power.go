@@ -17,7 +17,7 @@ func powerRows() []Row {
 			Default: always(quantity.Volt(12), "usual on small boats"),
 		},
 		{
-			Key: "power.battery", Group: OfPower, Label: "House battery", Kind: Charge, Essential: true, None: "none",
+			Key: "power.battery", Group: OfPower, Label: "House battery", Kind: Charge, None: "none",
 			Ask:    "How large is the battery for lights and pumps, or the only one?",
 			Help:   "Typical: 100 Ah; the figure is on its label. Add up those wired side by side.",
 			Limits: Limits{5, 30, 900, 3000},
@@ -43,7 +43,7 @@ func powerRows() []Row {
 			Default: always(energy.Lead, "usual on older boats"),
 		},
 		{
-			Key: "power.solar", Data: "power.solar_wp", Group: OfPower, Label: "Solar panel", Kind: Power, Essential: true, None: "none",
+			Key: "power.solar", Data: "power.solar_wp", Group: OfPower, Label: "Solar panel", Kind: Power, None: "none",
 			Ask:     "How many watts of solar panel?",
 			Help:    "Typical: none, 50 W or 100 W; the figure is on the panel's back. Add them up.",
 			Limits:  Limits{1, 5, 1200, 5000},
