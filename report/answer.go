@@ -130,8 +130,7 @@ func (a author) pictured(s setting) []layout.Block {
 		if s.tight > 0 {
 			caption = "Of 100 futures, those in which it costs no more than that"
 		}
-		squares := chart.Picture(field, finding, caption, finding+".", 0)
-		squares.Table = t
+		squares := chart.Picture(field, finding, caption, finding+".", t)
 		if s.tight > 0 {
 			return []layout.Block{layout.Side{Shares: []float64{70, 106}, Columns: [][]layout.Block{{squares}, {price}}}}
 		}
@@ -161,8 +160,7 @@ func (a author) pictured(s setting) []layout.Block {
 		t.Columns[1].Head, t.Columns[2].Head = "It does", "It does not"
 		add("", "", words.Capital(way), n)
 	}
-	squares := chart.Picture(field, finding, "", finding+".", 0)
-	squares.Table = t
+	squares := chart.Picture(field, finding, "", finding+".", t)
 	shares := []float64{38, 128}
 	if s.tight > 3 {
 		shares = []float64{29, 137}
@@ -226,11 +224,10 @@ func (a author) prices(s setting) layout.Picture {
 	if len(findings) > 0 {
 		finding = fmt.Sprintf("A %s day costs %s", a.v.ColdOrCool(), words.Join(findings))
 	}
-	p := chart.Picture(c, finding, caption, finding+".", 0)
-	p.Table = t
+	p := chart.Picture(c, finding, caption, finding+".", t)
 	if s.spare > 0 {
-		least := p.Least
-		p.Least = func(w float64) float64 { return least(w) + s.spare/2 }
+		height := p.Height
+		p.Height = func(w float64) float64 { return height(w) + s.spare/2 }
 	}
 	return p
 }

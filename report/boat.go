@@ -112,8 +112,7 @@ func (a author) box(s setting) layout.Picture {
 		t.Rows = append(t.Rows, []string{words.Capital(s.Name()), heatW(now), heatW(with)})
 	}
 	t.Rows = append(t.Rows, []string{"All", heatW(a.told.HeatW), heatW(a.fitted.HeatW)})
-	p := chart.Picture(a.sections(s), finding, caption, finding+". "+a.layers(), 0)
-	p.Table = t
+	p := chart.Picture(a.sections(s), finding, caption, finding+". "+a.layers(), t)
 	return p
 }
 
@@ -336,7 +335,6 @@ func (a author) room() layout.Picture {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	p := chart.Picture(c, finding, "", finding+".", 0)
-	p.Table = t
+	p := chart.Picture(c, finding, "", finding+".", t)
 	return p
 }

@@ -254,7 +254,7 @@ func (a author) cutList(s setting) []layout.Block {
 		note += "The lid's opening was not told: see that each piece passes it, else cut it."
 	}
 	drawing := chart.CutList{Highest: [...]float64{52, 40, 26, 26, 18}[min(s.tight, 4)], Sheets: c.sheets, LeftOver: "left over", Say: bare}
-	p := chart.Picture(drawing, finding, note, finding+". "+note, 0)
+	p := chart.Picture(drawing, finding, note, finding+". "+note, t)
 	if s.tight == tightest { // no room for the drawing: the sizes say it too
 		var sizes []string
 		for _, row := range t.Rows {
@@ -264,11 +264,11 @@ func (a author) cutList(s setting) []layout.Block {
 	}
 	const wide = 114 // mm that the drawing has beside its words, on the narrower paper
 	small := layout.Para{Style: layout.Small, Text: note}
-	if picture := (layout.Picture{Alt: p.Alt, Least: p.Least, Draw: p.Draw, Table: t}); drawing.Tells(wide) && len(c.byThickness()) == 1 {
+	if picture := (layout.Picture{Alt: p.Alt, Height: p.Height, Draw: p.Draw, Table: t}); drawing.Tells(wide) && len(c.byThickness()) == 1 {
 		small.Text = "Sizes in " + map[string]string{"mm": "millimetres", "in": "inches"}[unit] + ". " + note
 		return []layout.Block{layout.Heading{Level: 1, Text: finding}, layout.Side{Shares: []float64{116, 56}, Columns: [][]layout.Block{{picture}, {small}}}}
 	}
 	return []layout.Block{layout.Heading{Level: 1, Text: finding},
-		layout.Side{Shares: []float64{116, 60}, Columns: [][]layout.Block{{layout.Picture{Alt: p.Alt, Least: p.Least, Draw: p.Draw}}, {t}}},
+		layout.Side{Shares: []float64{116, 60}, Columns: [][]layout.Block{{layout.Picture{Alt: p.Alt, Height: p.Height, Draw: p.Draw}}, {t}}},
 		small}
 }

@@ -58,8 +58,8 @@ func against(points []measured.Point, unit string, sources *origins) layout.Pict
 		t.Rows = append(t.Rows, pointRow(p, sources))
 	}
 	finding := fmt.Sprintf("%d points in %s", len(points), unit)
-	p := chart.Picture(c, finding, "A bar holds 80 of 100 predictions, a square is the middle one. On the dashed line predicted is measured", finding+", measured against predicted.", 0)
-	p.Table, p.Shown = t, true
+	p := chart.Picture(c, finding, "A bar holds 80 of 100 predictions, a square is the middle one. On the dashed line predicted is measured", finding+", measured against predicted.", t)
+	p.Shown = true
 	return p
 }
 

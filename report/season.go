@@ -64,8 +64,7 @@ func (a author) season(s setting) layout.Picture {
 			finding = "With the work ice and both units keep the food cold on every day"
 		}
 	}
-	p := chart.Picture(c, finding, "", finding+".", 0)
-	p.Table = t
+	p := chart.Picture(c, finding, "", finding+".", t)
 	return p
 }
 
@@ -150,10 +149,9 @@ func (a author) power(s setting) layout.Picture {
 		finding = fmt.Sprintf("The sun carries %s but for %s, when up to %s Wh a day are short", name, words.Join(short), watts(most))
 	}
 	caption := "Wh a day; a month as wide as its nights. " + a.makesUp(len(short) > 0)
-	p := chart.Picture(c, finding, strings.TrimSpace(caption), finding+".", 0)
-	least := p.Least
-	p.Least = func(w float64) float64 { return least(w) + s.spare/2 }
-	p.Table = t
+	p := chart.Picture(c, finding, strings.TrimSpace(caption), finding+".", t)
+	height := p.Height
+	p.Height = func(w float64) float64 { return height(w) + s.spare/2 }
 	return p
 }
 

@@ -11,8 +11,6 @@ import (
 type Against struct {
 	Predicted, Measured string // names of the axes, with the unit
 	Points              []AgainstPoint
-	// Say prints a value of the axes; nil prints a Number.
-	Say func(float64) string
 }
 
 // AgainstPoint is one case: a prediction with its range, and the measurement.
@@ -53,13 +51,13 @@ func (c Against) Draw(s sheet.Sheet, r sheet.Rect) error {
 	y := lines(s, r.X, r.Y, []string{c.Measured}, softType)
 	foot := 2*pitch(noteType) + 2
 	area := sheet.Rect{X: r.X, Y: y, W: min(r.W, r.H-pitch(noteType)-foot+18), H: r.H - pitch(noteType) - foot}
-	plot, up := upAxis(s, area, low, high, c.Say)
+	plot, up := upAxis(s, area, low, high)
 	across := scale{up.low, up.high, plot.X, plot.W}
 	row := tickRow{from: r.X, to: r.Right(), baseline: plot.Bottom() + 1.2 + lead(noteType)}
 	by := Step(up.high-up.low, 4)
 	for _, v := range ticks(up.low, up.high, by) {
 		s.Line(sheet.Point{X: across.of(v), Y: plot.Y}, sheet.Point{X: across.of(v), Y: plot.Bottom()}, gridPen)
-		row.put(s, across.of(v), say(c.Say, v, by))
+		row.put(s, across.of(v), Number(v, by))
 	}
 	s.Text(plot.X, row.baseline+pitch(noteType), sheet.Shorten(c.Predicted, softType, r.Right()-plot.X), softType)
 	s.Line(sheet.Point{X: across.of(up.low), Y: up.of(up.low)}, sheet.Point{X: across.of(up.high), Y: up.of(up.high)}, dashPen)

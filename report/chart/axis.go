@@ -9,7 +9,7 @@ import (
 // upAxis draws the grid of an upright axis over a range, with its values in
 // a gutter at the left that it takes from the rectangle. It gives the plot
 // and the scale. Where values would touch, it sets every second, third, ... only.
-func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) string) (sheet.Rect, scale) {
+func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64) (sheet.Rect, scale) {
 	lo, hi, by := fit(low, high+(high-low)*0.03, max(2, int(r.H/9)))
 	marks := ticks(lo, hi, by)
 	if top := marks[len(marks)-1]; hi-top > by/3 { // so that the upper end has a value too
@@ -18,7 +18,7 @@ func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) stri
 	}
 	gutter := 0.0
 	for _, v := range marks {
-		gutter = max(gutter, sheet.Width(say(f, v, by), noteType))
+		gutter = max(gutter, sheet.Width(Number(v, by), noteType))
 	}
 	plot := r.Inset(gutter+2, noteType.Ascent()/2, 0, 0)
 	sc := scale{lo, hi, plot.Bottom(), -plot.H}
@@ -34,7 +34,7 @@ func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64, f func(float64) stri
 		}
 		s.Line(sheet.Point{X: plot.X, Y: y}, sheet.Point{X: plot.Right(), Y: y}, pen)
 		if i%every == 0 {
-			s.Text(plot.X-2, middle(y, noteType), say(f, v, by), noteType.To(sheet.Right))
+			s.Text(plot.X-2, middle(y, noteType), Number(v, by), noteType.To(sheet.Right))
 		}
 	}
 	return plot, sc

@@ -28,10 +28,10 @@ var (
 	_ Drawing = Against{}
 )
 
-// Picture sets a drawing under its finding and caption, at least height mm high,
-// 0 for no more than it needs. alt says in words what it shows.
-func Picture(d Drawing, finding, caption, alt string, height float64) layout.Picture {
-	return layout.Picture{Finding: finding, Caption: caption, Alt: alt, Height: height, Least: d.Height, Draw: d.Draw}
+// Picture sets a drawing under its finding and caption. alt says in words what it
+// shows; figures are those that are drawn.
+func Picture(d Drawing, finding, caption, alt string, figures layout.Table) layout.Picture {
+	return layout.Picture{Finding: finding, Caption: caption, Alt: alt, Height: d.Height, Draw: d.Draw, Table: figures}
 }
 
 // The type of drawings: nothing is smaller than 9 points.

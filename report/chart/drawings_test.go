@@ -95,7 +95,7 @@ func TestDrawingsTellWhatTheyNeed(t *testing.T) {
 			t.Errorf("%s: error %v in too little room", name, err)
 		}
 		var doc layout.Document
-		doc.Add(Picture(d, "It is so.", "in W", "It is so and so.", 0))
+		doc.Add(Picture(d, "It is so.", "in W", "It is so and so.", layout.Table{}))
 		b, err := doc.HTML(sheet.Info{Lang: "en", Author: "test"})
 		if err != nil || !strings.Contains(string(b), `viewBox="0 0 82 `) {
 			t.Errorf("%s: not drawn for a telephone: %v", name, err)

@@ -13,8 +13,6 @@ type Power struct {
 	// With, AsSheIs and Sun are the words of the key; an empty AsSheIs says that
 	// Now is Need and is not drawn.
 	With, AsSheIs, Sun string
-	// Say prints a value of the axis; nil prints a Number.
-	Say func(float64) string
 	// Plot is the least height of the plot, mm; 0 is the usual.
 	Plot float64
 }
@@ -73,7 +71,7 @@ func (c Power) Draw(s sheet.Sheet, r sheet.Rect) error {
 			s.Line(sheet.Point{X: at.X, Y: at.Y + at.H/2}, sheet.Point{X: at.Right(), Y: at.Y + at.H/2}, heavyPen)
 		}}})
 	low, high := outer(all...)
-	plot, up := upAxis(s, rest.Inset(0, 0, 0, 1+pitch(nameType)), low, high, c.Say)
+	plot, up := upAxis(s, rest.Inset(0, 0, 0, 1+pitch(nameType)), low, high)
 	xs, ws := monthly(months, plot.X, plot.W)
 	nameMonths(s, months, xs, ws, plot.Bottom()+1+lead(nameType), nameType)
 	white := nameType.To(sheet.Centre)
@@ -96,7 +94,7 @@ func (c Power) Draw(s sheet.Sheet, r sheet.Rect) error {
 		}
 		ends(sheet.Pen{Width: 1.9, Grey: sheet.White}) // a white edge, so that it shows on the bar
 		ends(heavyPen)
-		text := say(c.Say, m.Need, Step(up.high-up.low, 50))
+		text := Number(m.Need, Step(up.high-up.low, 50))
 		foot := plot.Bottom() - 1.2 - white.Ascent()/2
 		if sheet.Width(text, white) <= ws[i]-1 && bar(m.Need).H > pitch(white)+1 && (y > plot.Bottom()-0.5 || y < foot-pitch(white)/2-1.2) {
 			s.Text(xs[i]+ws[i]/2, middle(foot, white), text, white)

@@ -401,7 +401,7 @@ func (t *Table) instead() []layout.Block {
 		prices.Flag = "worth " + quantity.FormatMoney(quantity.Money(t.Terms.Worth), t.common())
 	}
 	picture := chart.Picture(prices, "What a cold day costs on each boat", "The middle future, and the range of 80 of 100.",
-		"A bar for each boat with a place, cheapest first; the table below has the figures.", 0)
-	picture.Table, picture.Shown = all, true
+		"A bar for each boat with a place, cheapest first; the table below has the figures.", all)
+	picture.Shown = true
 	return []layout.Block{picture}
 }

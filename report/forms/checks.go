@@ -11,7 +11,7 @@ type Check struct{ Topic, Text string }
 
 // Checks is a close-set list of checks, each with a square to tick.
 type Checks struct {
-	Title string // may be empty
+	Title string
 	Items []Check
 }
 
@@ -31,12 +31,7 @@ func (c Checks) lines(i Check, w float64) []string {
 }
 
 // head is the height of the title.
-func (c Checks) head() float64 {
-	if c.Title == "" {
-		return 0
-	}
-	return pitch(titles) + headPad/2
-}
+func (c Checks) head() float64 { return pitch(titles) + headPad/2 }
 
 // Block gives the list as a block of a document.
 func (c Checks) Block() layout.Block {
@@ -48,10 +43,7 @@ func (c Checks) Block() layout.Block {
 		}
 		instead.Items = append(instead.Items, layout.Item{Lead: lead, Text: i.Text})
 	}
-	words := []layout.Block{instead}
-	if c.Title != "" {
-		words = []layout.Block{layout.Heading{Level: 2, Text: c.Title}, instead}
-	}
+	words := []layout.Block{layout.Heading{Level: 2, Text: c.Title}, instead}
 	return layout.OnPaper{Name: "checks", Height: c.height, Draw: c.draw, Instead: words}
 }
 
@@ -65,9 +57,7 @@ func (c Checks) height(w float64) float64 {
 
 func (c Checks) draw(s sheet.Sheet, r sheet.Rect) error {
 	t, y := checkType, r.Y+c.head()
-	if c.Title != "" {
-		s.Text(r.X, r.Y+drop(titles), c.Title, titles)
-	}
+	s.Text(r.X, r.Y+drop(titles), c.Title, titles)
 	for _, i := range c.Items {
 		y += checkPad
 		square(s, r.X+0.1, y+drop(t), t, boxPen)

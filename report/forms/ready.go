@@ -17,8 +17,7 @@ type Ready struct {
 	Note  string
 	Heads []string // one for each column
 	Rows  [][]string
-	// First is the width of the first column, mm; 0 makes all alike.
-	First float64
+	First float64 // width of the first column, mm; the others are alike
 }
 
 var (
@@ -45,22 +44,10 @@ func (t Ready) Block() layout.Block {
 
 // columns gives each column's left edge and width.
 func (t Ready) columns(room float64) (xs, ws []float64) {
-	n := len(t.Heads)
-	w := room / float64(n)
-	first := t.First
-	if first > 0 && n > 1 {
-		w = (room - first) / float64(n-1)
-	} else {
-		first = w
-	}
-	x := 0.0
-	for i := range n {
-		width := w
-		if i == 0 {
-			width = first
-		}
+	x, width := 0.0, t.First
+	for range t.Heads {
 		xs, ws = append(xs, x), append(ws, width-readyGap)
-		x += width
+		x, width = x+width, (room-t.First)/float64(len(t.Heads)-1)
 	}
 	return xs, ws
 }

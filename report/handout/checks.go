@@ -35,10 +35,6 @@ var checks = []check{
 	{"medicine-ask", "", 0, 1},
 }
 
-// leftOut are the stops that only the figures of one boat can call for, or
-// that say more sharply what a check above says for any boat.
-var leftOut = []string{"food-over-8c", "food-over-10c", "cold-gap-ice", "cold-gap-unit", "vulnerable-warm", "medicine-warm", "medicine-frozen"}
-
 // checklist gives the checks from a pack, the unit system's degrees first. It fails where the pack lacks a
 // caution or a sentence of it.
 func checklist(pack rules.Pack, sys quantity.System) ([]forms.Check, error) {

@@ -140,11 +140,8 @@ type Picture struct {
 	Caption string // what is drawn, with its unit; may be empty
 	// Alt says the same to somebody who cannot see it, in a sentence or two;
 	// empty takes finding and caption.
-	Alt string
-	// Height of the drawing, mm; Least, if any, gives the least that it needs
-	// at a width, and the larger of both is taken. One of them must be given.
-	Height float64
-	Least  func(w float64) float64
+	Alt    string
+	Height func(w float64) float64 // of the drawing at a width, mm
 	// Draw draws within r.
 	Draw func(s sheet.Sheet, r sheet.Rect) error
 	// Table holds the drawn figures. Shown sets it under the drawing too, from

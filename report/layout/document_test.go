@@ -84,7 +84,7 @@ func invented(rng *rand.Rand) *Document {
 			}
 			return tab
 		case k == 2:
-			return Picture{Finding: lorem(rng, rng.IntN(20)), Caption: lorem(rng, rng.IntN(20)), Height: 20 + 60*rng.Float64(), Draw: func(s sheet.Sheet, r sheet.Rect) error {
+			return Picture{Finding: lorem(rng, rng.IntN(20)), Caption: lorem(rng, rng.IntN(20)), Height: high(20 + 60*rng.Float64()), Draw: func(s sheet.Sheet, r sheet.Rect) error {
 				s.Rect(r, sheet.Fill{}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
 				s.Text(r.X+2, r.Y+6, "in the picture", smallType)
 				return nil

@@ -214,7 +214,7 @@ const remPerMM = 0.32
 func (p Picture) svg(id string) (markup string, width float64, err error) {
 	for _, width = range []float64{narrowest, 110, 140, 166} {
 		for grown := 1.0; grown < 2.2; grown += 0.2 {
-			h := p.tall(width) * grown
+			h := p.Height(width) * grown
 			var s *sheet.SVG
 			if s, err = sheet.NewSVG(width, h); err != nil {
 				return "", 0, err

@@ -71,7 +71,7 @@ func elements(t *testing.T, page string) []*element {
 
 // drawn is a picture with a hatch, a white area and a text.
 func pictured(finding, alt string) Picture {
-	return Picture{Finding: finding, Caption: "in W", Alt: alt, Height: 20,
+	return Picture{Finding: finding, Caption: "in W", Alt: alt, Height: high(20),
 		Table: Table{Columns: []Column{{Head: "Year"}, {Head: "W", Right: true}}, Rows: [][]string{{"1", "2"}}},
 		Draw: func(s sheet.Sheet, r sheet.Rect) error {
 			s.Rect(r, sheet.Fill{Texture: sheet.Rising}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
@@ -223,7 +223,7 @@ func TestHTMLWideTablesBecomePairs(t *testing.T) {
 
 func TestHTMLTellsWhatCannotBeDrawn(t *testing.T) {
 	var d Document
-	d.Add(Picture{Finding: "It rises.", Height: 20, Draw: func(sheet.Sheet, sheet.Rect) error { return errors.New("no data") }})
+	d.Add(Picture{Finding: "It rises.", Height: high(20), Draw: func(sheet.Sheet, sheet.Rect) error { return errors.New("no data") }})
 	if _, err := d.HTML(htmlInfo); err == nil || !strings.Contains(err.Error(), "It rises.") || !strings.Contains(err.Error(), "no data") {
 		t.Errorf("error %v", err)
 	}

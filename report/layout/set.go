@@ -61,14 +61,6 @@ func (t Table) set() flow {
 	return out
 }
 
-// tall is the height of the drawing at a width.
-func (p Picture) tall(w float64) float64 {
-	if p.Least == nil {
-		return p.Height
-	}
-	return max(p.Height, p.Least(w))
-}
-
 func (p Picture) set() flow {
 	var out stack
 	if p.Finding != "" {
@@ -81,7 +73,7 @@ func (p Picture) set() flow {
 	if len(out) > 0 {
 		air = paraSpace
 	}
-	out = append(out, drawing{tall: p.tall, ink: p.Draw, air: air})
+	out = append(out, drawing{tall: p.Height, ink: p.Draw, air: air})
 	if p.Shown {
 		out = append(out, p.Table.set())
 	}

@@ -13,7 +13,7 @@ func sample() Document {
 	d.Part(Heading{0, "Title"}, Para{Lead: "Bold.", Text: "Plain text with 4 °C in it."},
 		List{Mark: Number, Items: []Item{{Text: "first"}, {Lead: "Lead.", Text: "second", Source: "a book"}}},
 		Table{Columns: []Column{{Head: "What"}, {Head: "Much", Right: true}}, Rows: [][]string{{"a | b", "1"}, {"sum", "12"}}, Sum: true},
-		Picture{Finding: "It rises.", Caption: "in W", Height: 20, Draw: func(sheet.Sheet, sheet.Rect) error { return nil },
+		Picture{Finding: "It rises.", Caption: "in W", Height: high(20), Draw: func(sheet.Sheet, sheet.Rect) error { return nil },
 			Table: Table{Columns: []Column{{Head: "Year"}}, Rows: [][]string{{"1"}}}},
 		Note{Para{Text: "mind this"}},
 		Side{Columns: [][]Block{{Para{Text: "left"}}, {Para{Text: "right"}}}},
@@ -65,7 +65,7 @@ func TestMarkdown(t *testing.T) {
 
 // A chart's table may go on over the page; Kept holds it with its chart.
 func TestChartsTableGoesOn(t *testing.T) {
-	chart := Picture{Finding: "It rises.", Height: 150, Shown: true, Table: Table{Columns: []Column{{}}},
+	chart := Picture{Finding: "It rises.", Height: high(150), Shown: true, Table: Table{Columns: []Column{{}}},
 		Draw: func(s sheet.Sheet, r sheet.Rect) error {
 			s.Rect(r, sheet.Fill{}, sheet.Pen{Width: 0.15, Grey: sheet.Mid})
 			return s.Err()
