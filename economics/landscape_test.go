@@ -99,12 +99,16 @@ type view struct {
 	warmestC     float64
 	answers      []Answer // by landWorths
 	work         [3]FitOut
+	byDay        *ByDayFigures // where the owner would
 }
 
 // look reckons a place: the search once, the answer at every worth.
-func (p place) look(t testing.TB) view {
+func (p place) look(t testing.TB) view { return p.lookAt(t, p.boat()) }
+
+// lookAt is the same for a boat that differs from the place's.
+func (p place) lookAt(t testing.TB, b Boat) view {
 	t.Helper()
-	b, book := p.boat(), testBook()
+	book := testBook()
 	ground, err := b.Ground()
 	if err != nil {
 		t.Fatal(err)
@@ -141,6 +145,12 @@ func (p place) look(t testing.TB) view {
 	for i, id := range cold {
 		at := slices.Index(Options[:], id)
 		v.told[i], v.fitted[i], v.work[i] = worksOf100(asTold[at]), r.Options[at].WorksOf100, r.Options[at].Fit.Out
+	}
+	if b.mayRunByDay(&b.Small) {
+		if err := r.weighByDay(st); err != nil {
+			t.Fatal(err)
+		}
+		v.byDay = r.ByDay
 	}
 	for _, worth := range landWorths {
 		r.Boat.Money.ColdDayWorth = worth
