@@ -247,11 +247,17 @@ func (t *conversation) pick(row questions.Row, why string, replies []reply) (str
 	if why != "" {
 		replies = append(replies, reply{Choice{Label: enoughWord}, enoughWord})
 	}
+	q := Question{Why: why, Text: t.place(row.Key) + t.wording(row), Help: row.Help, Search: len(replies) > mostMatches}
+	return t.oneOf(q, replies, enter)
+}
+
+// oneOf puts a question to be answered with one of some replies, and gives its
+// text.
+func (t *conversation) oneOf(q Question, replies []reply, enter int) (string, error) {
 	choices := make([]Choice, len(replies))
 	for i, r := range replies {
 		choices[i] = r.Choice
 	}
-	q := Question{Why: why, Text: t.place(row.Key) + t.wording(row), Help: row.Help, Search: len(replies) > mostMatches}
 	i, err := t.Prompter.Choose(t.ctx, q, choices, enter)
 	switch {
 	case err != nil:

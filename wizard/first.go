@@ -296,14 +296,3 @@ func (t *conversation) aboard() error {
 	}
 	return nil
 }
-
-// withUnit gives a bare mass the unit of the owner's system.
-func withUnit(text string, system quantity.System) string {
-	if _, err := quantity.ParseNumber(text); err != nil {
-		return text
-	}
-	if system == quantity.US {
-		return text + " lb"
-	}
-	return text + " kg"
-}

@@ -47,25 +47,26 @@ var (
 // a half in July") into the text of a record, or says what is missing. A month
 // that is not said is the warmest of the sailing season.
 func remembered(text string, boat *economics.Boat) (record, missing string) {
-	mass := ""
+	mass, unit, bag := "", "lb", 10*quantity.Pound
+	if boat.Units == quantity.Metric {
+		unit, bag = "kg", 2
+	}
+	if boat.Ice.UnitSize > 0 {
+		bag = boat.Ice.UnitSize
+	}
+	first, _, _ := strings.Cut(text, " ")
+	first = strings.TrimRight(first, ",")
+	_, err := quantity.ParseNumber(first)
 	if m := aMass.FindStringSubmatch(text); m != nil {
 		mass = strings.TrimSpace(m[1]) + " " + m[2]
 	} else if m := bags.FindStringSubmatch(text); m != nil {
-		bag := boat.Ice.UnitSize
-		if bag <= 0 {
-			if bag = 10 * quantity.Pound; boat.Units == quantity.Metric {
-				bag = 2
-			}
-		}
 		count, ok := questions.Count(m[1])
 		if !ok { // "bags last a day"
 			count = 1
 		}
 		mass = quantity.FormatMass(bag*quantity.Kilogram(count), boat.Units)
-	} else if first, _, ok := strings.Cut(text, " "); ok {
-		if _, err := quantity.ParseNumber(strings.TrimRight(first, ",")); err == nil && !aTime.MatchString(strings.Join(strings.Fields(text)[:2], " ")) {
-			mass = withUnit(strings.TrimRight(first, ","), boat.Units)
-		}
+	} else if words := strings.Fields(text); err == nil && len(words) > 1 && !aTime.MatchString(strings.Join(words[:2], " ")) {
+		mass = first + " " + unit
 	}
 	if mass == "" {
 		return "", "how much ice it was"

@@ -93,19 +93,13 @@ func (t *conversation) offerPart(boat *economics.Boat, q *economics.Quotation, p
 		Help: `As printed on the offer or its data sheet. What it does not say is taken as usual for a unit of its class. "` + enoughWord + `" leaves out the rest.`}
 	needed := part.Key == "name" || part.Key == "price"
 	if replies := choicesOf(part); replies != nil {
-		var choices []Choice
-		for _, r := range replies {
-			choices = append(choices, r.Choice)
-		}
-		choices = append(choices, Choice{Label: dontKnow, Also: []string{"unknown", "not sure", "dk"}}, Choice{Label: enoughWord})
-		i, err := t.Prompter.Choose(t.ctx, ask, choices, len(replies))
-		switch {
-		case err != nil || i == len(replies):
+		enter := len(replies)
+		replies = append(replies, reply{Choice: Choice{Label: dontKnow, Also: []string{"unknown", "not sure", "dk"}}}, reply{Choice{Label: enoughWord}, enoughWord})
+		text, err := t.oneOf(ask, replies, enter)
+		if err != nil || text == "" {
 			return err
-		case i > len(replies):
-			return errEnough
 		}
-		return questions.PutOffer(boat, q, part.Key, replies[i].text)
+		return questions.PutOffer(boat, q, part.Key, text)
 	}
 	otherwise := ""
 	switch part.Key {

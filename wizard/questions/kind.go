@@ -71,11 +71,11 @@ func sized[T ~float64](parse func(string, quantity.System) (T, error), format fu
 }
 
 // fixed makes the way of a kind with one unit for everybody.
-func fixed[T ~float64](parse func(string) (T, error), format func(T) string) way {
+func fixed[T ~float64](parse func(string) (T, error), format func(T) string, units ...string) way {
 	return way{
 		func(_ Row, text string, _ owner) (any, error) { return parse(text) },
 		func(_ Row, v any, _ owner) string { return format(v.(T)) },
-		nil,
+		units,
 	}
 }
 
@@ -91,9 +91,9 @@ var ways = map[Kind]way{
 	Temperature:           sized(quantity.ParseTemperature, quantity.FormatTemperature, "°C", "°F"),
 	TemperatureDifference: sized(quantity.ParseTemperatureDifference, quantity.FormatTemperatureDifference, "K", "°F"),
 	Charge:                fixed(quantity.ParseCharge, quantity.FormatCharge),
-	Current:               {fixed(quantity.ParseCurrent, quantity.FormatCurrent).parse, fixed(quantity.ParseCurrent, quantity.FormatCurrent).format, []string{"A", "mA"}},
+	Current:               fixed(quantity.ParseCurrent, quantity.FormatCurrent, "A", "mA"),
 	Voltage:               fixed(quantity.ParseVoltage, quantity.FormatVoltage),
-	Power:                 {fixed(quantity.ParsePower, quantity.FormatPower).parse, fixed(quantity.ParsePower, quantity.FormatPower).format, []string{"W", "Btu/h"}},
+	Power:                 fixed(quantity.ParsePower, quantity.FormatPower, "W", "Btu/h"),
 	Leak:                  sized(quantity.ParseConductance, quantity.FormatConductance, "W/K", "Btu/h·°F"),
 	Heat:                  fixed(quantity.ParseHeat, quantity.FormatHeat),
 	WireSize:              sized(quantity.ParseWireSize, quantity.FormatWireSize, "mm²", "AWG"),
@@ -119,9 +119,7 @@ var ways = map[Kind]way{
 		},
 	},
 	PricePerMass: {
-		parse: func(r Row, text string, o owner) (any, error) {
-			return pricePerMass(r, text, o)
-		},
+		parse: pricePerMass,
 		format: func(_ Row, v any, o owner) string {
 			return quantity.FormatPricePerMass(v.(quantity.MoneyPerKg), o.currency, o.sys)
 		},
@@ -261,31 +259,24 @@ func formatChoice(r Row, v any, _ owner) string {
 	return value
 }
 
+// yesNo are the two answers of a question that has no others.
+var yesNo = []Option{{string(quantity.Yes), "yes", "y|true|yep|yeah"}, {string(quantity.No), "no", "n|false|nope"}}
+
 func parseTri(_ Row, text string, _ owner) (any, error) {
-	if yes, ok := yesNo(text); ok {
-		if yes {
-			return string(quantity.Yes), nil
+	for _, o := range yesNo {
+		if o.is(text) {
+			return o.Value, nil
 		}
-		return string(quantity.No), nil
 	}
 	return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes, no or unknown"}
 }
 
-func parseYesNo(_ Row, text string, _ owner) (any, error) {
-	if yes, ok := yesNo(text); ok {
-		return yes, nil
+func parseYesNo(r Row, text string, o owner) (any, error) {
+	answer, err := parseTri(r, text, o)
+	if err != nil {
+		return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes or no"}
 	}
-	return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes or no"}
-}
-
-func yesNo(text string) (yes, ok bool) {
-	switch loose(text) {
-	case "yes", "y", "true", "yep", "yeah":
-		return true, true
-	case "no", "n", "false", "nope":
-		return false, true
-	}
-	return false, false
+	return answer == string(quantity.Yes), nil
 }
 
 func formatTri(_ Row, v any, _ owner) string {
