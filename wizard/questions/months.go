@@ -1,9 +1,11 @@
 package questions
 
 import (
+	"cmp"
+	"maps"
 	"math"
 	"regexp"
-	"sort"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -214,8 +216,8 @@ func poured(n float64, months []int) (nights [12]float64, fits bool) {
 // shared puts n nights into months as evenly as whole nights allow. It fails
 // when they cannot hold n.
 func shared(n float64, months []int) (nights [12]float64, fits bool) {
-	room := append([]int(nil), months...)
-	sort.Slice(room, func(i, j int) bool { return DaysIn[room[i]-1] < DaysIn[room[j]-1] })
+	room := slices.Clone(months)
+	slices.SortFunc(room, func(a, b int) int { return cmp.Compare(DaysIn[a-1], DaysIn[b-1]) })
 	for i, m := range room { // shortest months first, so that what they cannot hold goes on
 		share := math.Ceil(n / float64(len(room)-i))
 		nights[m-1] = math.Min(share, DaysIn[m-1])
@@ -325,11 +327,7 @@ func formatNights(nights [12]float64) string {
 // eased fills the months between those given along half a cosine, so that two
 // months given, the coldest and the warmest, make a smooth year.
 func eased(given map[int]float64) (year [12]float64) {
-	var months []int
-	for m := range given {
-		months = append(months, m)
-	}
-	sort.Ints(months)
+	months := slices.Sorted(maps.Keys(given))
 	for i, a := range months {
 		b := months[(i+1)%len(months)]
 		gap := (b - a + 12) % 12

@@ -69,17 +69,11 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 	seen := map[string]bool{}
 	for _, p := range pairs {
 		name := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(p.Name.Text)), "-", "_")
-		field, found := Row{}, false
-		var known []string
-		for _, f := range fields {
-			if f.Key == name {
-				field, found = f, true
-			}
-			known = append(known, f.Key)
-		}
+		at := slices.IndexFunc(fields, func(f Row) bool { return f.Key == name })
 		switch {
-		case !found:
-			f := p.Name.fault("the unknown part "+quantity.Quoted(p.Name.Text), parts(fields))
+		case at < 0:
+			known := keysOf(fields)
+			f := p.Name.fault("the unknown part "+quantity.Quoted(p.Name.Text), "one of: "+strings.Join(known, ", "))
 			if best := quantity.Nearest(name, known); best != "" {
 				f.Hint = "did you mean " + best + "?"
 			}
@@ -89,18 +83,18 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 			faults = append(faults, p.Name.fault(name+" a second time", "each part once"))
 			continue
 		case p.Value.Shape != Scalar:
-			faults = append(faults, p.Value.not("one "+string(field.Kind)))
+			faults = append(faults, p.Value.not("one "+string(fields[at].Kind)))
 			continue
 		}
 		seen[name] = true
-		v, err := field.parse(p.Value.Text, o)
+		v, err := fields[at].parse(p.Value.Text, o)
 		if err != nil {
 			f := faultOf(key, p.Value, err)
 			f.Found = name + ": " + f.Found
 			faults = append(faults, f)
 			continue
 		}
-		field.Field(nil).Put(v)
+		fields[at].Field(nil).Put(v)
 	}
 	for _, name := range required {
 		if !seen[name] && len(faults) == 0 {
@@ -152,13 +146,11 @@ func sensible(record any, place Input) []Fault {
 	return nil
 }
 
-// parts lists the names of a record's parts for an error sentence.
-func parts(fields []Row) string {
-	var names []string
-	for _, f := range fields {
-		names = append(names, f.Key)
+func keysOf(rows []Row) (keys []string) {
+	for _, r := range rows {
+		keys = append(keys, r.Key)
 	}
-	return "one of: " + strings.Join(names, ", ")
+	return keys
 }
 
 func formatRecords(v any) string {

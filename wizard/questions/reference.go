@@ -155,12 +155,7 @@ func (r Row) Blanks(sys quantity.System, currency string) []Blank {
 // none for rows that are no lists of records.
 func (r Row) Parts() (required, others []string) {
 	fields, required, _ := recordFields(r.Key, nil)
-	for _, f := range fields {
-		if !slices.Contains(required, f.Key) {
-			others = append(others, f.Key)
-		}
-	}
-	return required, others
+	return required, slices.DeleteFunc(keysOf(fields), func(key string) bool { return slices.Contains(required, key) })
 }
 
 // Unanswered gives by key what is taken for a boat of which nothing but the

@@ -2,8 +2,9 @@ package questions
 
 import (
 	"fmt"
+	"maps"
 	"regexp"
-	"sort"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -162,12 +163,7 @@ func formatMonthTemperatures(v any, o owner) string {
 			one(i+1, t)
 		}
 	case map[int]quantity.Celsius:
-		var months []int
-		for m := range temperatures {
-			months = append(months, m)
-		}
-		sort.Ints(months)
-		for _, m := range months {
+		for _, m := range slices.Sorted(maps.Keys(temperatures)) {
 			one(m, temperatures[m])
 		}
 	}
@@ -215,10 +211,8 @@ func Given(b *economics.Boat, key string) (in Input, ok bool) {
 			pair(i+1, quantity.FormatTemperature(c, o.sys))
 		}
 	case map[int]quantity.Celsius:
-		for month := 1; month <= 12; month++ {
-			if c, ok := t[month]; ok {
-				pair(month, quantity.FormatTemperature(c, o.sys))
-			}
+		for _, month := range slices.Sorted(maps.Keys(t)) {
+			pair(month, quantity.FormatTemperature(t[month], o.sys))
 		}
 	default:
 		if row.Kind == Records {
