@@ -180,7 +180,7 @@ func (t *conversation) mustBeCold() error {
 	standing := answered(&boat, "food.cool_is_enough")
 	q := Question{
 		Text:  t.place(coldStep) + "What must be cold aboard? Numbers, such as 1, 4.",
-		Enter: "if unsure: 1 to 4",
+		Enter: "if unsure: 1, 2, 3, 4",
 		Help:  "Typical: 1, 2, 4. Meat, fish, milk, eggs, cut fruit, cooked rice and leftovers need 40 °F (4 °C). If only 4 is ticked, cool days count, which ice gives far more easily.",
 	}
 	if standing {
