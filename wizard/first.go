@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -43,7 +44,7 @@ var opening = []step{
 
 // firstRound are the questions before the first answer, in the order of asking:
 // the opening, then the other essential ones of the table, in its order.
-var firstRound = func() []step {
+var firstRound = sync.OnceValue(func() []step {
 	steps := slices.Clone(opening)
 	for _, row := range questions.All() {
 		if row.Essential && !slices.ContainsFunc(opening, func(s step) bool { return s.key == row.Key || slices.Contains(s.fills, row.Key) }) {
@@ -51,7 +52,7 @@ var firstRound = func() []step {
 		}
 	}
 	return steps
-}()
+})
 
 // lastRound is asked before the answers are confirmed.
 var lastRound = []step{{key: aboardStep, fills: []string{"safety.lithium", "safety.fuel_vapour_space", "safety.children", "safety.fish",
@@ -60,7 +61,7 @@ var lastRound = []step{{key: aboardStep, fills: []string{"safety.lithium", "safe
 // inFirstRound reports whether a question, or one that follows up on its
 // answer, comes before the first look.
 func inFirstRound(key string) bool {
-	return key == questions.ShopKey || key == bagKey || slices.ContainsFunc(firstRound, func(s step) bool { return s.key == key })
+	return key == questions.ShopKey || key == bagKey || slices.ContainsFunc(firstRound(), func(s step) bool { return s.key == key })
 }
 
 // open reports whether a step has sense and no answer.
@@ -74,11 +75,11 @@ func (s step) open(boat *economics.Boat) bool {
 // place tells how far the way to the first answer is, before a question on it:
 // "7/14: ".
 func (t *conversation) place(key string) string {
-	at := slices.IndexFunc(firstRound, func(s step) bool { return s.key == key })
+	at := slices.IndexFunc(firstRound(), func(s step) bool { return s.key == key })
 	if t.All || t.verdict != nil || at < 0 {
 		return ""
 	}
-	return fmt.Sprintf("%d/%d: ", at+1, len(firstRound))
+	return fmt.Sprintf("%d/%d: ", at+1, len(firstRound()))
 }
 
 // pattern asks for a year's cruising in one sentence.
@@ -219,6 +220,9 @@ func (t *conversation) mustBeCold() error {
 		if err := t.keep(a.Key, a.Text); err != nil {
 			return err
 		}
+	}
+	if has(5) || has(6) {
+		t.Prompter.Say("Only a unit can freeze. Where ice is the answer, that wish is left aside.")
 	}
 	return nil
 }

@@ -105,7 +105,7 @@ type visit struct{ key, why string }
 // greet opens the conversation, and finds the place where one broken off goes on.
 func (t *conversation) greet() {
 	boat := t.File.Told()
-	for _, s := range firstRound {
+	for _, s := range firstRound() {
 		if !s.open(&boat) {
 			t.asked = append(t.asked, visit{key: s.key})
 		}
@@ -115,7 +115,7 @@ func (t *conversation) greet() {
 	case n == 0 && t.All:
 		t.Prompter.Say("Every question there is, group by group." + manners)
 	case n == 0:
-		t.Prompter.Say(fmt.Sprintf("%d questions, then a first look.", len(firstRound)) + manners)
+		t.Prompter.Say(fmt.Sprintf("%d questions, then a first look.", len(firstRound())) + manners)
 	case n == 1:
 		t.Prompter.Say(fmt.Sprintf("%s holds one answer already. It is kept.", t.Name))
 	default:
@@ -126,7 +126,7 @@ func (t *conversation) greet() {
 // complete reports whether the file needs no more questions.
 func (t *conversation) complete() bool {
 	boat := t.File.Told()
-	return t.followUp() == "" && !slices.ContainsFunc(slices.Concat(firstRound, lastRound), func(s step) bool { return s.open(&boat) })
+	return t.followUp() == "" && !slices.ContainsFunc(slices.Concat(firstRound(), lastRound), func(s step) bool { return s.open(&boat) })
 }
 
 // mayChange asks before a file that needs no more questions is touched.
@@ -227,7 +227,7 @@ func (t *conversation) choose() (visit, error) {
 	if key := t.followUp(); key != "" {
 		return visit{key: key}, nil
 	}
-	for _, s := range firstRound {
+	for _, s := range firstRound() {
 		if s.open(&boat) {
 			return visit{key: s.key}, nil
 		}

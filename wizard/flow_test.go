@@ -72,7 +72,7 @@ func TestConversations(t *testing.T) {
 		{
 			name: "help at a line, at a choice and at a list to tick",
 			script: lines([]line{{"Which units", "?"}, {"us in North America", "metric"}}, essentials[1:4],
-				[]line{{"What must be cold", "?"}, {"leftovers need 4 °C (40 °F)", "8"}, {`"8" is none of these.`, "drinks and ice cubes"}, {"usual tins", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
+				[]line{{"What must be cold", "?"}, {"leftovers need 4 °C (40 °F)", "8"}, {`"8" is none of these.`, "drinks and ice cubes"}, {"Only a unit can freeze.", "staples"}, {"ice box hold", "?"}, {"count buckets of water", "90"},
 					{"10 kg, two days", "10 kg lasts 36 hours in june"}, {"pay for ice", "1.20/kg"}},
 				essentials[9:], []line{{firstSay, "?"}, {"Count guests", "none"}, {goingBy, "?"}, {"change what you know better", ""}}),
 			told: map[string]string{"units": "metric", "box.volume": "90 L", "food.cool_is_enough": "yes", "food.freeze": "cubes", "food.must_be_cold_share": "10 %",
