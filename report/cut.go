@@ -253,9 +253,10 @@ func (a author) cutList(s setting) []layout.Block {
 	default:
 		note += "The lid's opening was not told: see that each piece passes it, else cut it."
 	}
-	drawing := chart.CutList{Highest: [...]float64{52, 40, 26, 26, 18}[min(s.tight, 4)], Sheets: c.sheets, LeftOver: "left over", Say: bare}
+	drawing := chart.CutList{Highest: [...]float64{52, 40, 26, 26, 18, 18}[s.tight], Sheets: c.sheets, LeftOver: "left over", Say: bare}
 	p := chart.Picture(drawing, finding, note, finding+". "+note, t)
-	if s.tight == tightest { // no room for the drawing: the sizes say it too
+	const beside = 24                            // mm to spare that the drawing takes more than words
+	if s.tight == tightest && s.spare < beside { // the sizes say it too
 		var sizes []string
 		for _, row := range t.Rows {
 			sizes = append(sizes, row[0]+", "+row[1])
