@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"cmp"
 	"encoding/csv"
 	"errors"
 	"fmt"
@@ -178,77 +179,48 @@ func (c logColumns) row(r record, slashes string) (row LogRow, err error) {
 	if len(r.cells) > c.count {
 		return row, fmt.Errorf("line %d: found %d cells, expected the heading's %d; a comma inside a figure needs quotes, as in \"2,5\"", line, len(r.cells), c.count)
 	}
-	cell := r.cell
-	fault := func(f column, err error) error { return fmt.Errorf("line %d, %s: %w", line, f.name, err) }
-
-	if row.At, err = parseTime(cell(c.date), cell(c.clock), slashes); err != nil {
-		return row, fault(c.date, err)
+	fault := func(f column, err error) error {
+		if err != nil {
+			err = fmt.Errorf("line %d, %s: %w", line, f.name, err)
+		}
+		return err
 	}
-	if row.Ice, _, err = readIce(cell(c.ice), c.ice); err != nil {
-		return row, fault(c.ice, err)
-	}
-	if row.Left, row.LeftRead, err = readIce(cell(c.left), c.left); err != nil {
-		return row, fault(c.left, err)
-	}
-	if row.Shut, err = readShut(cell(c.shut)); err != nil {
-		return row, fault(c.shut, err)
-	}
-	if row.Box, row.BoxRead, err = readTemperature(cell(c.box), c.box); err != nil {
-		return row, fault(c.box, err)
-	}
-	if row.Cabin, row.CabinRead, err = readTemperature(cell(c.cabin), c.cabin); err != nil {
-		return row, fault(c.cabin, err)
-	}
-	if err := c.unitCells(&row, cell, fault); err != nil {
-		return row, err
-	}
-	return row, nil
+	var shut error
+	row.At, err = parseTime(r.cell(c.date), r.cell(c.clock), slashes)
+	row.Shut, shut = readShut(r.cell(c.shut))
+	mass := func(text string) (quantity.Kilogram, error) { return quantity.ParseMass(text, c.ice.sys) }
+	warmth := func(text string) (quantity.Celsius, error) { return quantity.ParseTemperature(text, c.box.sys) }
+	var iceRead bool
+	err = cmp.Or(
+		fault(c.date, err),
+		fault(c.ice, read(r, c.ice, mass, 0, 1000, "0 to 1000 kg", &row.Ice, &iceRead)),
+		fault(c.left, read(r, c.left, mass, 0, 1000, "0 to 1000 kg", &row.Left, &row.LeftRead)),
+		fault(c.shut, shut),
+		fault(c.box, read(r, c.box, warmth, -60, 60, "-60 to 60 °C", &row.Box, &row.BoxRead)),
+		fault(c.cabin, read(r, c.cabin, warmth, -60, 60, "-60 to 60 °C", &row.Cabin, &row.CabinRead)),
+		fault(c.amps, read(r, c.amps, quantity.ParseCurrent, -200, 200, "0 to 200 A", &row.Amps, &row.AmpsRead)),
+		fault(c.drawn, read(r, c.drawn, quantity.ParseCharge, -math.MaxFloat64, math.MaxFloat64, "a charge", &row.Drawn, &row.DrawnRead)),
+		fault(c.run, read(r, c.run, quantity.ParseShare, 0, 1, "a share of the time, 0 to 1 or 0 to 100 %", &row.Run, &row.RunRead)),
+	)
+	// A monitor counts what leaves as negative.
+	row.Amps, row.Drawn = quantity.Ampere(math.Abs(float64(row.Amps))), quantity.AmpHour(math.Abs(float64(row.Drawn)))
+	return row, err
 }
 
-// unitCells reads what a row tells of a running unit.
-func (c logColumns) unitCells(row *LogRow, cell func(column) string, fault func(column, error) error) error {
-	if text := cell(c.amps); text != "" {
-		x, err := quantity.ParseCurrent(text)
-		if err == nil && !(math.Abs(float64(x)) <= 200) {
-			err = fmt.Errorf("found %.40q, expected 0 to 200 A", text)
-		}
-		if err != nil {
-			return fault(c.amps, err)
-		}
-		row.Amps, row.AmpsRead = quantity.Ampere(math.Abs(float64(x))), true // a monitor counts what leaves as negative
-	}
-	if text := cell(c.drawn); text != "" {
-		x, err := quantity.ParseCharge(text)
-		if err != nil {
-			return fault(c.drawn, err)
-		}
-		row.Drawn, row.DrawnRead = quantity.AmpHour(math.Abs(float64(x))), true
-	}
-	if text := cell(c.run); text != "" {
-		x, err := quantity.ParseShare(text)
-		if err == nil && !(x >= 0 && x <= 1) {
-			err = fmt.Errorf("found %.40q, expected a share of the time, 0 to 1 or 0 to 100 %%", text)
-		}
-		if err != nil {
-			return fault(c.run, err)
-		}
-		row.Run, row.RunRead = x, true
-	}
-	return nil
-}
-
-func readIce(text string, f column) (quantity.Kilogram, bool, error) {
+// read reads a cell's figure into x, and into told whether there is one.
+func read[T ~float64](r record, f column, parse func(string) (T, error), low, high T, want string, x *T, told *bool) error {
+	text := r.cell(f)
 	if text == "" {
-		return 0, false, nil
+		return nil
 	}
-	kg, err := quantity.ParseMass(f.figure(text), f.sys)
-	if err != nil {
-		return 0, false, err
+	found, err := parse(f.figure(text))
+	if err == nil && !(found >= low && found <= high) {
+		err = fmt.Errorf("found %.40q, expected %s", text, want)
 	}
-	if !(kg >= 0 && kg <= 1000) {
-		return 0, false, fmt.Errorf("found %.40q, expected 0 to 1000 kg", text)
+	if err == nil {
+		*x, *told = found, true
 	}
-	return kg, true, nil
+	return err
 }
 
 func readShut(text string) (bool, error) {
@@ -259,18 +231,4 @@ func readShut(text string) (bool, error) {
 		return false, nil
 	}
 	return false, fmt.Errorf("found %.40q, expected yes or no", text)
-}
-
-func readTemperature(text string, f column) (quantity.Celsius, bool, error) {
-	if text == "" {
-		return 0, false, nil
-	}
-	t, err := quantity.ParseTemperature(f.figure(text), f.sys)
-	if err != nil {
-		return 0, false, err
-	}
-	if !(math.Abs(float64(t)) <= 60) {
-		return 0, false, fmt.Errorf("found %.40q, expected -60 to 60 °C", text)
-	}
-	return t, true, nil
 }
