@@ -203,6 +203,9 @@ type Power struct {
 	ByDay             quantity.Tri              // the owner would run a unit by day only
 }
 
+// Bank gives her bank's kind, without its size and age.
+func (p Power) Bank() energy.Bank { return energy.Bank{Volts: p.Volts, Chemistry: p.Chemistry} }
+
 // FittedBy is who does the work.
 type FittedBy string
 

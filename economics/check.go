@@ -71,17 +71,14 @@ func CheckLog(b Boat, ground climate.Ground, id OptionID, log Log) (Check, error
 		c.PromisedLeak = quantity.Range{Low: float64(box.LeakLow), Typical: float64(box.Leak), High: float64(box.LeakHigh)}
 	}
 	cycle, setup := p.refrigerator(&Typical).Cycle, p.setup(&Typical)
-	usual := energy.Eta()
-	if p.freeStanding() {
-		usual = energy.ChestEta()
-	}
+	usual := energy.EtaOf(p.freeStanding())
 	c.PromisedEta = quantity.Range{Low: cycle.Eta * usual.Low / usual.Typical, Typical: cycle.Eta, High: cycle.Eta * usual.High / usual.Typical}
 	mean := setup.Mean(int(c.Lesson.From.Month())-1, c.Lesson.BoxC)
 	useW, use := mean.OpeningsW+mean.GoodsW+mean.DrinksW, b.Evidence.Use()
 	if !slices.ContainsFunc(log.Rows, func(r heat.LogRow) bool { return !r.Shut }) {
 		useW = 0
 	}
-	volts := float64(energy.Bank{Volts: b.Power.Volts, Chemistry: b.Power.Chemistry}.MeanVolts())
+	volts := float64(b.Power.Bank().MeanVolts())
 	duty := func(leak, eta, use float64) energy.Duty {
 		unit := cycle
 		unit.Eta = eta

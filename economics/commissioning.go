@@ -84,7 +84,7 @@ func (p *proposal) measured(f *Future) measured {
 		return m
 	}
 	unit := p.refrigerator(f)
-	volts := float64(energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}.MeanVolts())
+	volts := float64(p.boat.Power.Bank().MeanVolts())
 	use := s.Duty(month, unit, s.TargetC)
 	m.amps, m.ah = float64(unit.Cycle.PowerW(use.Working))/volts, float64(use.DayWh())/volts
 	empty := energy.Gain{Leak: s.Box.Leak.Total(), Out: testC}

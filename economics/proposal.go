@@ -214,7 +214,7 @@ func (p *proposal) bank(f *Future) energy.Store {
 
 func (p *proposal) power(f *Future) season.Power {
 	pw := p.boat.Power
-	bank := energy.Bank{Volts: pw.Volts, Chemistry: pw.Chemistry}
+	bank := pw.Bank()
 	panel := energy.Panel{Wp: pw.SolarWp + p.fit.PanelWp, Mounting: pw.Mounting, Controller: pw.Controller}
 	panel.Wp *= quantity.Watt(f.Sun)
 	return season.Power{

@@ -60,10 +60,7 @@ func (q *Quotation) cooling(b *Boat) quantity.Watt {
 	case q.Cooling > 0:
 		return q.Cooling
 	case q.RunningAmps > 0:
-		unit := energy.Unit{Eta: energy.Eta().Typical, CooledBy: q.CooledBy, Plate: q.Plate}
-		if q.Form == FreeStanding {
-			unit.Eta = energy.ChestEta().Typical
-		}
+		unit := energy.Unit{Eta: energy.EtaOf(q.Form == FreeStanding).Typical, CooledBy: q.CooledBy, Plate: q.Plate}
 		watts := quantity.Watt(float64(q.RunningAmps) * float64(b.Power.Volts))
 		return unit.RatedFor(watts, energy.MakerBox, quantity.Celsius(energy.MakerAmbient().Typical))
 	}

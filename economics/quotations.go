@@ -142,13 +142,10 @@ const chilledC, warmestC quantity.Celsius = 1, 5
 func (f *QuotationFigures) other(p *proposal) {
 	s, r, month := p.setup(&Typical), p.refrigerator(&Typical), p.world.aboard
 	mean := s.Mean(month, s.TargetC)
-	coolant := quantity.Celsius(mean.CabinC)
-	if r.SeaCooled {
-		coolant = quantity.Celsius(mean.SeaC)
-	}
+	coolant := quantity.Celsius(r.CoolantC(mean.CabinC, mean.SeaC))
 	gain := s.Gain(month, s.TargetC)
-	bank := energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}
-	ah := func(d energy.Duty) float64 { return float64(d.DayWh()) / float64(bank.MeanVolts()) }
+	volts := float64(p.boat.Power.Bank().MeanVolts())
+	ah := func(d energy.Duty) float64 { return float64(d.DayWh()) / volts }
 	f.At45FAhPerDay, f.At50FAhPerDay = ah(r.Cycle.Duty(gain, 65.0/9, coolant)), ah(r.Cycle.Duty(gain, 10, coolant))
 	if f.Quotation.Control == SpeedKnob {
 		f.SlowAhPerDay = ah(r.Cycle.Slowed(gain, quantity.Celsius(s.TargetC), coolant))

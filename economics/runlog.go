@@ -108,10 +108,7 @@ func learnRunning(b Boat, ground climate.Ground, id OptionID, log Log, etaSD flo
 		capacity = liner + float64(log.Water)*heat.WaterKJPerKgK
 		capacitySD = linerSD * liner / capacity
 	}
-	usual := energy.Eta()
-	if p.freeStanding() {
-		usual = energy.ChestEta()
-	}
+	usual := energy.EtaOf(p.freeStanding())
 	if etaSD == 0 {
 		etaSD = math.Log(usual.High/usual.Low) / 2 / z90
 	}
@@ -172,7 +169,7 @@ func (p *proposal) runSteps(rows []heat.LogRow) (RunLesson, []runStep, error) {
 		return l, nil, err
 	}
 	cycle, setup := p.refrigerator(&Typical).Cycle, p.setup(&Typical)
-	volts := float64(energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}.MeanVolts())
+	volts := float64(p.boat.Power.Bank().MeanVolts())
 	l.From, l.To, l.Rows = rows[0].At, rows[len(rows)-1].At, len(rows)
 	var steps []runStep
 	var drawn []float64

@@ -33,8 +33,7 @@ func (p *proposal) steady() *steady {
 	out.runShare = duty.RunShare
 	out.unitWhPerDay = float64(duty.DayWh())
 	out.plateC = float64(duty.Working.Te)
-	bank := energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}
-	out.runningA = float64(r.Cycle.PowerW(duty.Working)) / float64(bank.MeanVolts())
+	out.runningA = float64(r.Cycle.PowerW(duty.Working)) / float64(p.boat.Power.Bank().MeanVolts())
 	return out
 }
 

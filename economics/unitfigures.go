@@ -57,14 +57,10 @@ func (p *proposal) unitFigures() UnitFigures {
 	s, r, month := p.setup(&Typical), p.refrigerator(&Typical), p.world.aboard
 	cold := quantity.Celsius(s.TargetC)
 	mean := s.Mean(month, s.TargetC)
-	coolant := quantity.Celsius(mean.CabinC)
-	if r.SeaCooled {
-		coolant = quantity.Celsius(mean.SeaC)
-	}
+	coolant := quantity.Celsius(r.CoolantC(mean.CabinC, mean.SeaC))
 	gain := s.Gain(month, s.TargetC)
 	duty := r.Cycle.Duty(gain, cold, coolant)
-	bank := energy.Bank{Volts: p.boat.Power.Volts, Chemistry: p.boat.Power.Chemistry}
-	volts := float64(bank.MeanVolts())
+	volts := float64(p.boat.Power.Bank().MeanVolts())
 	f := UnitFigures{
 		ID: p.option, VolumeL: p.volumeL, LeakWPerK: float64(p.leak().Total()),
 		RatedW: float64(r.Cycle.Rated), Eta: r.Cycle.Eta,

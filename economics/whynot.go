@@ -1,7 +1,6 @@
 package economics
 
 import (
-	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
@@ -70,7 +69,7 @@ func (r *Reckoning) WhyNot() (WhyNot, bool) {
 		}
 	}
 	b := &r.Boat
-	volts := float64(energy.Bank{Volts: b.Power.Volts, Chemistry: b.Power.Chemistry}.MeanVolts())
+	volts := float64(b.Power.Bank().MeanVolts())
 	warmer := max(0, hot.CabinC-float64(b.Food.Target))
 	var w WhyNot
 

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"coldreckon/economics"
-	"coldreckon/economics/energy"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/chart"
 	"coldreckon/report/layout"
@@ -159,7 +158,7 @@ func (a author) power(s setting) layout.Picture {
 func (a author) makesUp(short bool) string {
 	pw := a.r.Boat.Power
 	var from []string
-	bank := energy.Bank{Volts: pw.Volts, Chemistry: pw.Chemistry}
+	bank := pw.Bank()
 	if wh := pw.EngineHoursPerDay * float64(bank.EngineW(pw.EngineAmps)); wh > 0 {
 		from = append(from, fmt.Sprintf("the engine, about %s Wh a day", watts(wh)))
 	}

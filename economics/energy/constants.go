@@ -83,6 +83,14 @@ func ChestEta() Figure {
 	return Figure{"chest_eta", "share of the ideal efficiency, free-standing chest", "", quantity.Range{Low: 0.20, Typical: 0.25, High: 0.32}, judged}
 }
 
+// EtaOf is ChestEta for a free-standing chest, else Eta.
+func EtaOf(chest bool) Figure {
+	if chest {
+		return ChestEta()
+	}
+	return Eta()
+}
+
 // Standby is what thermostat and electronics take all day.
 func Standby() Figure {
 	return Figure{"standby", "thermostat and electronics", "W", quantity.Range{Low: 0.05, Typical: 0.1, High: 0.3}, judged}

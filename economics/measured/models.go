@@ -90,11 +90,7 @@ func assumeLeak(x *inputs) error {
 }
 
 func assumeEta(x *inputs) error {
-	eta := energy.Eta().Range
-	if x.word("unit", "built_in") == "chest" {
-		eta = energy.ChestEta().Range
-	}
-	x.assume("eta", eta)
+	x.assume("eta", energy.EtaOf(x.word("unit", "built_in") == "chest").Range)
 	return nil
 }
 

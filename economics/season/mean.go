@@ -62,9 +62,6 @@ func (s *Setup) Gain(month int, boxC float64) energy.Gain {
 // or as near to it as its capacity allows. Power is taken as always at hand.
 func (s *Setup) Duty(month int, r Refrigerator, boxC float64) energy.Duty {
 	mean := s.Mean(month, boxC)
-	coolantC := mean.CabinC
-	if r.SeaCooled {
-		coolantC = mean.SeaC
-	}
-	return r.Cycle.Duty(s.Gain(month, boxC), quantity.Celsius(boxC), quantity.Celsius(coolantC))
+	coolant := quantity.Celsius(r.CoolantC(mean.CabinC, mean.SeaC))
+	return r.Cycle.Duty(s.Gain(month, boxC), quantity.Celsius(boxC), coolant)
 }

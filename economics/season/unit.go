@@ -111,7 +111,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 			var capacityW, perCOP, perCapacity float64
 			read := false
 			if off := boxC - aimC; r.tabled && off < holdsK && off > -holdsK {
-				capacityW, perCOP, perCapacity, read = r.holding.At(r.coolantC(a.cabinC, d.seaC))
+				capacityW, perCOP, perCapacity, read = r.holding.At(r.CoolantC(a.cabinC, d.seaC))
 			}
 			if !read {
 				work = r.work(&r.ready, boxC, a.cabinC, d.seaC)
@@ -141,7 +141,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 					cooledW += melted
 					frozenKJ -= 3.6 * melted
 				} else if leftW := b.availableW(sup) - fanW - pumpedW*perCOP; powerW > 0 && leftW > 0 && frozenKJ < r.Bottles.StoreKJ {
-					w := r.ready.Storing(quantity.Celsius(r.coolantC(a.cabinC, d.seaC)))
+					w := r.ready.Storing(quantity.Celsius(r.CoolantC(a.cabinC, d.seaC)))
 					frozenW = min((1-pumpedW/capacityW)*float64(w.CapacityW), leftW*w.COP, (r.Bottles.StoreKJ-frozenKJ)/3.6)
 					frozenKJ += 3.6 * frozenW
 					frozenWh, frozenRun = frozenW/w.COP, frozenW/float64(w.CapacityW)
@@ -208,15 +208,15 @@ const holdsK = 1e-5
 // work gives how the unit works in the hour: on the box itself, or on the
 // solution of its plate, which stands at the freezing point whatever the box does.
 func (r *Refrigerator) work(ready *energy.Ready, boxC, cabinC, seaC float64) energy.Work {
-	coolantC := quantity.Celsius(r.coolantC(cabinC, seaC))
+	coolantC := quantity.Celsius(r.CoolantC(cabinC, seaC))
 	if r.StoreKJ > 0 {
 		return ready.Storing(coolantC)
 	}
 	return ready.Working(quantity.Celsius(boxC), coolantC)
 }
 
-// coolantC gives what the condenser breathes.
-func (r *Refrigerator) coolantC(cabinC, seaC float64) float64 {
+// CoolantC gives what the condenser breathes.
+func (r *Refrigerator) CoolantC(cabinC, seaC float64) float64 {
 	if r.SeaCooled {
 		return seaC
 	}

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"coldreckon/economics"
-	"coldreckon/economics/energy"
 	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 )
@@ -203,7 +202,7 @@ func (v Voice) daily(o *economics.Outcome) string {
 		return "nothing"
 	}
 	wh := number(o.Facts, "unit_wh_per_day_hottest")
-	volts := float64(energy.Bank{Volts: v.r.Boat.Power.Volts, Chemistry: v.r.Boat.Power.Chemistry}.MeanVolts())
+	volts := float64(v.r.Boat.Power.Bank().MeanVolts())
 	return WattHours(wh) + ", " + Charge(wh/volts)
 }
 
