@@ -29,6 +29,7 @@ type console struct {
 	mu      sync.Mutex
 	shown   bytes.Buffer
 	heeded  int // bytes of shown that were waited for
+	told    int // bytes of shown when it was last said where the cursor is
 	changed chan struct{}
 }
 
@@ -53,11 +54,16 @@ func (c *console) listen() {
 		if err != nil {
 			return
 		}
-		for range bytes.Count(block[:n], []byte("\x1b[6n")) {
-			c.master.Write([]byte("\x1b[1;1R"))
-		}
 		c.mu.Lock()
 		c.shown.Write(block[:n])
+		for { // the question may come in pieces
+			at := bytes.Index(c.shown.Bytes()[c.told:], []byte("\x1b[6n"))
+			if at < 0 {
+				break
+			}
+			c.told += at + 1
+			c.master.Write([]byte("\x1b[1;1R"))
+		}
 		c.mu.Unlock()
 		select {
 		case c.changed <- struct{}{}:
@@ -76,12 +82,18 @@ func (c *console) text(from int) string {
 }
 
 // expect waits until something is shown that was not there before, and then
-// for quiet, as a person does: keys struck while the cursor is being asked for
-// are lost.
+// for quiet, as a person does. Keys struck at a line before the cursor was asked
+// for are lost, so that is waited for too.
 func (c *console) expect(words string) {
 	c.t.Helper()
-	deadline := time.After(20 * time.Second)
-	for !strings.Contains(c.text(c.heeded), words) {
+	deadline := time.After(time.Minute)
+	asked := func() bool {
+		c.mu.Lock()
+		defer c.mu.Unlock()
+		line := bytes.LastIndex(c.shown.Bytes(), []byte("["+asksHelp+" explains]"))
+		return line < c.heeded || c.told > line
+	}
+	for !strings.Contains(c.text(c.heeded), words) || !asked() {
 		select {
 		case <-c.changed:
 		case <-deadline:
@@ -142,7 +154,7 @@ func TestStoryOnATerminal(t *testing.T) {
 				if err != nil {
 					t.Error(err)
 				}
-			case <-time.After(20 * time.Second):
+			case <-time.After(time.Minute):
 				t.Fatalf("not at its end:\n%s", c.text(0))
 			}
 			for key, value := range map[string]string{"units": "us", "cruising.ground": "chesapeake-bay", "cruising.nights": "weekends in summer",
@@ -215,7 +227,7 @@ func TestListTakesTheBestMatch(t *testing.T) {
 				if got != tt.want {
 					t.Errorf("found %q, expected %q", got, tt.want)
 				}
-			case <-time.After(10 * time.Second):
+			case <-time.After(time.Minute):
 				t.Fatalf("still waiting:\n%s", c.text(0))
 			}
 			time.Sleep(20 * time.Millisecond) // until all of it is on the screen
@@ -261,7 +273,7 @@ func TestTerminalStops(t *testing.T) {
 				if !errors.Is(err, tt.want) {
 					t.Errorf("found %v, expected %v", err, tt.want)
 				}
-			case <-time.After(10 * time.Second):
+			case <-time.After(time.Minute):
 				t.Fatal("still waiting")
 			}
 			after, err := term.GetState(int(c.tty.Fd()))
@@ -353,7 +365,7 @@ func TestKeysTypedWhileReckoningAreDropped(t *testing.T) {
 			if err != nil {
 				t.Error(err)
 			}
-		case <-time.After(20 * time.Second):
+		case <-time.After(time.Minute):
 			t.Fatalf("not at its end:\n%s", c.text(0))
 		}
 		if got := answerIn(t, kept, "safety.children"); got != "no" {
