@@ -53,20 +53,35 @@ func (v Voice) ways(ids []economics.OptionID) string {
 }
 
 // Also says what the headline leaves out, a sentence or two each: which ways
-// share the lead, whether work is needed, what becomes of a unit aboard, and
-// what the owner's limit does.
+// share the lead, whether work is needed, what becomes of a unit aboard, what it
+// does not freeze, and what the owner's limit does.
 func (v Voice) Also() []string {
 	a := &v.r.Answer
 	if a.Way() == "" {
 		return nil
 	}
 	var out []string
-	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.aboard(), v.Limit()} {
+	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.aboard(), v.unfrozen(), v.Limit()} {
 		if text != "" {
 			out = append(out, text)
 		}
 	}
 	return out
+}
+
+// unfrozen says that a way which freezes nothing is none for what is wanted frozen.
+func (v Voice) unfrozen() string {
+	way := v.r.Answer.Way()
+	if way != economics.IceOnly && way != economics.DryStores {
+		return ""
+	}
+	switch v.r.Boat.Food.Freeze {
+	case economics.FreezesCubes:
+		return "It makes no ice cubes: you buy those."
+	case economics.FreezesMeals:
+		return "It keeps nothing frozen: eat the frozen meals first."
+	}
+	return ""
 }
 
 // leading gives the common price of two or three ways that lead together, and

@@ -196,6 +196,9 @@ func TestAlso(t *testing.T) {
 			r.Of(economics.SmallUnit).BestOf100, r.Of(economics.IceOnly).BestOf100 = 48, 40
 		}, "Cost hardly tells them apart. Best is the small unit in 48 of 100 futures and ice alone in 40; a cold day costs about $4.50 to $7. Other things do. The small unit: hums"},
 		{"dead unit", func(r *economics.Reckoning) { r.HasRepair, r.RepairWorth = true, 452 }, "Repairing the old unit is worth up to about $450"},
+		{"nothing frozen", func(r *economics.Reckoning) {
+			r.Answer.Ways, r.Boat.Food.Freeze = []economics.OptionID{economics.IceOnly}, economics.FreezesCubes
+		}, "It makes no ice cubes: you buy those."},
 		{"limit, another within", func(r *economics.Reckoning) { limit(r); r.Answer.Within = economics.IceOnly },
 			"With its work the small unit costs $400 over your limit of $1,000 at first. Within it ice alone does as well, at about $7 a cold day."},
 		{"limit buys part", func(r *economics.Reckoning) {
