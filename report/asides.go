@@ -16,6 +16,9 @@ func (a author) asides() []layout.Block {
 	if lines := a.v.Cooler(); len(lines) > 0 {
 		out = append(out, layout.Heading{Level: 2, Text: "Ice in a thick-walled cooler"}, layout.Texts(layout.Dash, lines...))
 	}
+	if text := a.v.Chest(); text != "" {
+		out = append(out, layout.Heading{Level: 2, Text: "A free-standing chest"}, layout.Texts(layout.Dash, text))
+	}
 	if lines := a.v.Drinks(); len(lines) > 0 {
 		out = append(out, layout.Heading{Level: 2, Text: "Drinks in a cooler beside the box"}, layout.Texts(layout.Dash, lines...))
 	}

@@ -31,6 +31,7 @@ func besideOf(r *economics.Reckoning, book economics.Book) Object {
 	}
 	return Object{
 		{"cooler", coolerOf(r)},
+		{"chest", chestOf(r)},
 		{"drinks_cooler", drinksOf(r)},
 		{"freezing", list(r.Freezing, freezingOf)},
 		{"by_day", byDay},
@@ -69,6 +70,25 @@ func coolerOf(r *economics.Reckoning) any {
 		{"yearly_equivalent", o.Fitted.Yearly},
 		{"price_of_cold", spread(o.PriceOfCold)},
 		{"pieces", list(o.Fit.Items, func(i economics.FitItem) Object { return Object{{"id", i.Piece}, {"size", i.Size}} })},
+	}
+}
+
+// chestOf is a free-standing chest in place of the built-in small unit, its berth
+// not counted; null where it has no place.
+func chestOf(r *economics.Reckoning) any {
+	o := r.Chest
+	if o == nil {
+		return nil
+	}
+	return Object{
+		{"volume_l", fact(&o.Fitted, "box_volume_l")},
+		{"works_of_100", o.WorksOf100}, // over a part of the futures
+		{"cold_share", fact(&o.Fitted, "cold_share")},
+		{"cool_share", fact(&o.Fitted, "cool_share")},
+		{"first_cost", o.Fitted.First},
+		{"per_year", o.Fitted.PerYear},
+		{"yearly_equivalent", o.Fitted.Yearly},
+		{"price_of_cold", spread(o.PriceOfCold)},
 	}
 }
 

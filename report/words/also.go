@@ -54,14 +54,14 @@ func (v Voice) ways(ids []economics.OptionID) string {
 
 // Also says what the headline leaves out, a sentence or two each: which ways
 // share the lead, whether work is needed, what becomes of a unit aboard, what it
-// does not freeze, and what the owner's limit does.
+// does not freeze, a chest instead of the unit, and what the owner's limit does.
 func (v Voice) Also() []string {
 	a := &v.r.Answer
 	if a.Way() == "" {
 		return nil
 	}
 	var out []string
-	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.aboard(), v.unfrozen(), v.Limit()} {
+	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.aboard(), v.unfrozen(), v.chestInstead(), v.Limit()} {
 		if text != "" {
 			out = append(out, text)
 		}
@@ -82,6 +82,14 @@ func (v Voice) unfrozen() string {
 		return "It keeps nothing frozen: eat the frozen meals first."
 	}
 	return ""
+}
+
+// chestInstead is Chest where the small unit leads.
+func (v Voice) chestInstead() string {
+	if v.r.Answer.Way() != economics.SmallUnit {
+		return ""
+	}
+	return v.Chest()
 }
 
 // leading gives the common price of two or three ways that lead together, and

@@ -153,3 +153,22 @@ func TestAilingFollowsTheBoat(t *testing.T) {
 		t.Errorf("no old unit: %q", text)
 	}
 }
+
+func TestChestStandsBesideTheBuiltInUnit(t *testing.T) {
+	if got := voice(t, nil).Chest(); got != "" {
+		t.Errorf("no chest was told of, found %q", got)
+	}
+	v := voice(t, func(r *economics.Reckoning) {
+		chest := *r.Of(economics.SmallUnit)
+		chest.WorksOf100, chest.PriceOfCold, chest.Fitted.First = 81, quantity.Exactly(3.1), 640
+		chest.Fitted.Facts = economics.Facts{"box_volume_l": 45.0}
+		r.Chest = &chest
+	})
+	want := "A free-standing chest of 45 L instead of the built-in unit costs $640 at first and works in 81 of 100 futures, at about $3 a cold day, its place not counted; the built-in one in 100, at about $4.50."
+	if got := v.Chest(); got != want {
+		t.Errorf("found %q, expected %q", got, want)
+	}
+	if also := strings.Join(v.Also(), " "); !strings.Contains(also, want) {
+		t.Errorf("the small unit leads, and beside it stands %q", also)
+	}
+}

@@ -69,6 +69,22 @@ func (v Voice) DrinksCost() string {
 	return fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice.", v.Money(float64(v.r.Boat.Cooler.Price)), v.Money(v.r.Drinks.IceCost))
 }
 
+// Chest sets a free-standing chest beside the built-in small unit; empty where the
+// boat has no place for one or nobody said.
+func (v Voice) Chest() string {
+	c := v.r.Chest
+	if c == nil {
+		return ""
+	}
+	litres, _ := c.Fitted.Facts["box_volume_l"].(float64)
+	if c.Fitted.Fails(economics.Room) {
+		return fmt.Sprintf("A free-standing chest of %s instead of the built-in unit has no room for all the food.", v.Volume(litres))
+	}
+	unit := v.r.Of(economics.SmallUnit)
+	return fmt.Sprintf("A free-standing chest of %s instead of the built-in unit costs %s at first and works in %s futures, at %s a %s day, its place not counted; the built-in one in %d, at %s.",
+		v.Volume(litres), v.Money(c.Fitted.First), of100(c.WorksOf100), v.Price(c.PriceOfCold.Typical), v.ColdOrCool(), unit.WorksOf100, v.Price(unit.PriceOfCold.Typical))
+}
+
 // coolerHabits names the work that the cooler is reckoned with.
 func (v Voice) coolerHabits(o *economics.OptionFigures) string {
 	var pieces []string
