@@ -235,6 +235,10 @@ func (v Voice) living(o *economics.OptionFigures) string {
 		text := "No ice to buy"
 		if kg := number(f, "ice_bought_kg_per_year"); kg > 0 {
 			text = v.Mass(kg) + " to carry a year"
+			_, lost := o.Fitted.IceBoughtKg()
+			if left := share100(lost); left >= 5 {
+				text += fmt.Sprintf(", %d %% of it left over", left)
+			}
 		}
 		if n := number(f, "ice_errands_per_year"); n >= 0.5 {
 			text += ", " + Plural(n, "errand")
