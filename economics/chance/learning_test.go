@@ -94,6 +94,22 @@ func TestWorthOfKnowingALimit(t *testing.T) {
 	near(t, "chance beyond", float64(s.Beyond), 0.2, 0.03)
 }
 
+// One future in twenty, the first of all, is as few as a switch may have beyond
+// it: between -40 at 0 and 60 at 1 the benefit is none at 0.4 (by hand).
+func TestASwitchAfterTheFirstFuture(t *testing.T) {
+	input, benefit := make([]float64, 20), make([]float64, 20)
+	for i := range input {
+		input[i], benefit[i] = 1, 60
+	}
+	input[7], benefit[7] = 0, -40
+	j := benefitTable(benefit).Judge()
+	s, ok := j.SwitchingValue(input)
+	if !ok || s.Above || s.Beyond != 0.05 {
+		t.Errorf("switch %+v, %v", s, ok)
+	}
+	near(t, "switching value", s.At, 0.4, 1e-9)
+}
+
 // An input of two values is known exactly by the two means: 0.25 × 40 by hand.
 func TestWorthOfKnowingYesOrNo(t *testing.T) {
 	input, benefit := make([]float64, 400), make([]float64, 400)
@@ -243,6 +259,7 @@ func TestStepsByHand(t *testing.T) {
 	sections := [][]int{{0, 1}, {2, 3}}
 	for _, row := range []struct{ left, want []float64 }{
 		{[]float64{1, 1, 3, 3}, []float64{1, 1, 3, 3}},
+		{[]float64{0.01, 0.01, 0.03, 0.03}, []float64{0.01, 0.01, 0.03, 0.03}}, // in another money
 		{[]float64{0, 2, 2, 4}, []float64{1 - scatterF/10, 1 - scatterF/10, 3 - 3*scatterF/10, 3 - 3*scatterF/10}},
 	} {
 		mean := make([]float64, 4)

@@ -40,6 +40,13 @@ func TestStatedRanges(t *testing.T) {
 			t.Errorf("%s: no key or source", row.f.Label)
 		}
 	}
+	if f := CondenserPower(Fan); f.Label != "ducted fan while running" {
+		t.Errorf("what a duct's fan takes is called %q", f.Label)
+	}
+	// PlateConductance holds up to 50 W; twice the cooling has twice the plate.
+	if plate := typicalUnit(100, Fan, Thin).Cycle().Plate; plate != 10 {
+		t.Errorf("the plate of 100 W takes %v W/K", plate)
+	}
 	if MakerBox != 5.5 || CompressorDrop != 0.03 {
 		t.Errorf("a maker's box at %v °C, a drop of %v", MakerBox, CompressorDrop)
 	}

@@ -44,9 +44,11 @@ func TestDisagreement(t *testing.T) {
 			t.Errorf("%q does not name %q", c.Why, cause)
 		}
 	}
-	if c := Combine(Estimate{FromDrawing, 0.5, 0.25}, Estimate{FromIceTest, 2, 0.1}); !strings.Contains(c.Why, "leaks 4 times as much") {
+	c = Combine(Estimate{FromDrawing, 0.5, 0.25}, Estimate{FromIceTest, 2, 0.1})
+	if !strings.Contains(c.Why, "leaks 4 times as much") {
 		t.Errorf("2 W/K for a drawing of 0.5 is explained by %q", c.Why)
 	}
+	within(t, "the spread of 2 W/K for a drawing of 0.5", c.LogSD, 0.1*math.Log(4)/math.Hypot(0.1, 0.25), 1e-12)
 	less := Combine(drawing, Estimate{FromJugTest, 0.4, 0.1})
 	if !strings.Contains(less.Why, "thicker or drier") || !strings.Contains(less.Why, "jug test") {
 		t.Errorf("a tight box is explained by %q", less.Why)

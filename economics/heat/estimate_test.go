@@ -140,6 +140,10 @@ func TestIceHistory(t *testing.T) {
 	if e.Source != FromHistory {
 		t.Errorf("source %q", e.Source)
 	}
+	// Where use brings nearly all of it the hours follow by a twentieth, no less.
+	e, err = spell.Estimate(remembered(0.97 * 22 * byHand))
+	e = mustEstimate(t, e, err)
+	within(t, "log-sd, use brings 97 parts of 100", e.LogSD, 0.30/0.05, 1e-9)
 }
 
 // Each row guards one refusal.
@@ -159,6 +163,7 @@ func TestImpossibleTests(t *testing.T) {
 		"negative food":       func(x *IceTest) { x.FoodKJ = -1 },
 		"more food than ice":  func(x *IceTest) { x.FoodKJ = 5000 },
 		"infinite air":        func(x *IceTest) { x.Out = quantity.Celsius(math.Inf(1)) },
+		"infinitely cold box": func(x *IceTest) { x.In = quantity.Celsius(math.Inf(-1)) },
 	} {
 		x := ice
 		spoil(&x)
@@ -193,7 +198,7 @@ func TestImpossibleTests(t *testing.T) {
 		"no ice":         {IceHistory{Hours: 36, Month: 7}, 5, false},
 		"NaN":            {IceHistory{Ice: quantity.Kilogram(math.NaN()), Hours: 36, Month: 7}, 5, false},
 		"use eats it up": {IceHistory{Ice: 10, Hours: 36, Month: 7}, 60, true},
-		"five weeks":     {IceHistory{Ice: 10, Hours: 840, Month: 7}, 0, true},
+		"over 4 weeks":   {IceHistory{Ice: 10, Hours: 4*7*24 + 1, Month: 7}, 0, true},
 		"gone at once":   {IceHistory{Ice: 10, Hours: 1, Month: 7}, 5, true},
 	} {
 		e, err := row.spell.Estimate(remembered(row.useW))

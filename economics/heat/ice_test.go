@@ -90,6 +90,8 @@ func TestSurface(t *testing.T) {
 	within(t, "loose ice is larger", float64(NewSurface(9, 560).WPerK(7, 4)/block.WPerK(7, 4)), math.Pow(920.0/560, 2.0/3), 1e-12)
 	within(t, "no ice: leak and use alone", float64(block.FoodCelsius(0, leak, outside, use)), 28+4/1.2, 1e-12)
 
+	within(t, "no ice, a tight box, no use: the air outside", float64(block.FoodCelsius(0, 0.3, 15, 0)), 15, 1e-12)
+
 	r := rand.New(rand.NewPCG(7, 8))
 	for range 500 {
 		limit := quantity.Celsius(0.5 + 12*r.Float64())

@@ -341,7 +341,8 @@ func norm(v []float64) float64 {
 	return math.Sqrt(sum)
 }
 
-// neighbourCorrelation gives the lag-one correlation of residuals about 0.
+// neighbourCorrelation gives the lag-one correlation of residuals about 0; of
+// none it is not a number, which is not above 0.
 func neighbourCorrelation(residuals []float64) float64 {
 	var together, alone float64
 	for i, r := range residuals {
@@ -349,9 +350,6 @@ func neighbourCorrelation(residuals []float64) float64 {
 		if i > 0 {
 			together += r * residuals[i-1]
 		}
-	}
-	if alone == 0 {
-		return 0
 	}
 	return together / alone
 }

@@ -104,14 +104,14 @@ func TestLearnIceRefuses(t *testing.T) {
 	r := rand.New(rand.NewPCG(13, 14))
 	good := kept(r, 8, 1.3, 1.2, 0)
 	for want, spoil := range map[string]func([]Spell) []Spell{
-		"at least 4":             func(s []Spell) []Spell { return s[:3] },
-		"cannot be told apart":   func(s []Spell) []Spell { return alike(s) },
-		"hours over 0":           func(s []Spell) []Spell { s[2].Hours = 0; return s },
-		"want a number":          func(s []Spell) []Spell { s[2].Melted = quantity.Kilogram(math.NaN()); return s },
-		"leak nothing":           func(s []Spell) []Spell { return reversed(s) },
-		"scatters":               func(s []Spell) []Spell { return scattered(s) },
-		"would bring no heat":    func(s []Spell) []Spell { return meltedBy(s, 1.3, -0.5) },
-		"in cooler and warmer w": func(s []Spell) []Spell { return nearlyAlike(s) },
+		"at least 4":           func(s []Spell) []Spell { return s[:3] },
+		"cannot be told apart": func(s []Spell) []Spell { return alike(s) },
+		"hours over 0":         func(s []Spell) []Spell { s[2].Hours = 0; return s },
+		"want a number":        func(s []Spell) []Spell { s[2].Melted = quantity.Kilogram(math.NaN()); return s },
+		"leak nothing":         func(s []Spell) []Spell { return reversed(s) },
+		"scatters":             func(s []Spell) []Spell { return scattered(s) },
+		"would bring no heat":  func(s []Spell) []Spell { return meltedBy(s, 1.3, -0.5) },
+		"20 to 20.2 K; want spells in cooler and warmer w": func(s []Spell) []Spell { return nearlyAlike(s) },
 	} {
 		fit, err := LearnIce(spoil(append([]Spell(nil), good...)), 2)
 		if err == nil {

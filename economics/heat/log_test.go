@@ -81,6 +81,7 @@ func TestParseLogErrors(t *testing.T) {
 		"date,ice\n07/06/2025,4\n":               {"line 2", "date", "day or month", "2025-07-14"},
 		"date,ice\n07/14/2025,4\n14/08/2025,4\n": {"line 2", "date", "line 3", "one order"},
 		"date,ice\n14/13/2025,4\n":               {"line 2", "date", `"14/13/2025"`, "2025-07-14"},
+		"date,ice\n7/Jul/2025,4\n":               {"line 2", "date", `"7/Jul/2025"`, "2025-07-14"},
 		"date,box,cabin\n2025-07-14,41,75\n":     {"line 1", "box", "41", "no unit", `"box °F"`},
 		"date,box °C,cabin\n2025-07-14,4,75\n":   {"line 1", "cabin", "75", "no unit", `"cabin °F"`},
 		"date,ice\n,4\n":                         {"line 2", "date", "nothing", "2025-07-14"},

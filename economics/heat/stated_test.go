@@ -54,6 +54,14 @@ func TestStatedRanges(t *testing.T) {
 			t.Errorf("%s: %v, %v", state, w, err)
 		}
 	}
+	// 3 mm of laminate and 15 mm of foam on 0.15 m² of wall for 10 L, half as much
+	// again for lid and rim: 1.5 · 0.15 · (0.003·1600·1.2 + 0.015·35·1.4) = 1.46 kJ/K.
+	within(t, "an empty box of 10 L, kJ/K", float64(BareKJPerK(10)), 1.46, 0.05)
+	for known, want := range map[bool]float64{true: 0.25, false: 0.5} {
+		if e := Drawing(Conductance{Cabin: 1}, known); e != (Estimate{FromDrawing, 1, want}) {
+			t.Errorf("a drawing, known %t: %+v", known, e)
+		}
+	}
 	// EN ISO 10456, table 4, from memory.
 	for material, want := range map[Material]float64{OldPolyurethane: 6, Polyurethane: 6, Cork: 6, EPS: 4, XPS: 2.5} {
 		if f, err := MoistureFactor(material); err != nil || f != want {
