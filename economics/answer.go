@@ -294,7 +294,7 @@ func (a *answerer) lead(out *Answer, ways []OptionID, worth float64) {
 	for i, id := range ranked {
 		counts[i] = wins[id]
 	}
-	of100 := chance.ShareOut(counts, a.n, func(x, y int) bool { return x < y })
+	of100 := chance.ShareOut(counts, a.n)
 	for i, id := range ranked {
 		a.r.Of(id).BestOf100 = of100[i]
 	}

@@ -7,8 +7,8 @@ import (
 
 // ShareOut scales counts that add up to total into whole counts that add up
 // to 100: each is rounded down, and those with the largest remainders get the
-// rest (Hamilton's method of apportionment). Equal remainders go by before.
-func ShareOut(counts []int, total int, before func(a, b int) bool) []int {
+// rest (Hamilton's method of apportionment), of equal ones the first.
+func ShareOut(counts []int, total int) []int {
 	shares := make([]int, len(counts))
 	order := make([]int, len(counts))
 	left := 100
@@ -17,15 +17,7 @@ func ShareOut(counts []int, total int, before func(a, b int) bool) []int {
 		left -= shares[i]
 		order[i] = i
 	}
-	slices.SortFunc(order, func(a, b int) int {
-		if difference := (100 * counts[b] % total) - (100 * counts[a] % total); difference != 0 {
-			return difference
-		}
-		if before(a, b) {
-			return -1
-		}
-		return 1
-	})
+	slices.SortStableFunc(order, func(a, b int) int { return 100*counts[b]%total - 100*counts[a]%total })
 	for _, i := range order[:left] {
 		shares[i]++
 	}

@@ -26,7 +26,7 @@ func TestShareOut(t *testing.T) {
 		for _, count := range row.counts {
 			total += count
 		}
-		if got := ShareOut(row.counts, total, func(a, b int) bool { return a < b }); !slices.Equal(got, row.want) {
+		if got := ShareOut(row.counts, total); !slices.Equal(got, row.want) {
 			t.Errorf("%v: %v, want %v", row.counts, got, row.want)
 		}
 	}

@@ -4,6 +4,8 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"gonum.org/v1/gonum/stat/distuv"
 )
 
 // gaussian has a benefit of 100 + 240·z1 + 180·z2, z1 and z2 independent
@@ -249,6 +251,44 @@ func TestScaleOfAnInputDoesNotMatter(t *testing.T) {
 		t.Errorf("switch turned round %+v", back)
 	}
 	near(t, "switch turned round", back.At, -s.At, 1e-6)
+}
+
+// Two bends without scatter, one 25 times the other, are drawn whole: what the
+// larger explains is no scatter to hide the smaller in. Guards scatter in takeCurve.
+func TestABendBesideALargerOne(t *testing.T) {
+	const n = 400
+	left, mean, scores := make([]float64, n), make([]float64, n), make([]float64, n)
+	for i := range scores {
+		scores[i] = NormalQuantile((float64(i) + 0.5) / n)
+		left[i] = 7 + 50*scores[i] + 2*(scores[i]*scores[i]-1)
+	}
+	takeCurve(left, mean, orthonormal(scores))
+	for i, z := range scores {
+		if want := 7 + 50*z + 2*(z*z-1); math.Abs(mean[i]-want) > 1e-9 || math.Abs(left[i]) > 1e-9 {
+			t.Fatalf("at %v: %v, want %v; left %v", z, mean[i], want, left[i])
+		}
+	}
+}
+
+// The parts and the F that scatter stays below in 19 of 20 cases go together
+// (the library gonum has the distribution); fewer than five futures in a part
+// are no part.
+func TestPartsAndScatter(t *testing.T) {
+	f := distuv.F{D1: parts - 1, D2: 2000 - parts}
+	near(t, "F of scatter", scatterF, f.Quantile(0.95), 0.02)
+	input, order := make([]float64, 100), make([]int, 100)
+	for i := range input {
+		input[i], order[i] = float64(i), i
+	}
+	sections := sectionsOf(input, order)
+	for _, section := range sections {
+		if len(section) != 5 {
+			t.Errorf("a part of %d futures of 100", len(section))
+		}
+	}
+	if fewer := sectionsOf(input[:99], order[:99]); len(sections) == 0 || fewer != nil {
+		t.Errorf("100 futures in %d parts, 99 in %d", len(sections), len(fewer))
+	}
 }
 
 // Steps of two sections by hand. Without scatter inside them they are kept

@@ -1,8 +1,6 @@
 package chance
 
 import (
-	"math"
-
 	"coldreckon/economics/quantity"
 )
 
@@ -60,7 +58,7 @@ func (o *Outcomes) Judge() Judgement {
 	regret := make([]float64, futures)
 	for option, loss := range losses {
 		for future := range regret {
-			lowest := math.Inf(1)
+			lowest := loss[future]
 			for _, other := range losses {
 				lowest = min(lowest, other[future])
 			}

@@ -62,6 +62,25 @@ func TestEstimated(t *testing.T) {
 	}
 }
 
+// The island formula is for small daily ranges near the equator: under 7 K, and
+// no further than 30° from it.
+func TestWhereTheIslandFormulaIsTaken(t *testing.T) {
+	for _, row := range []struct {
+		latDeg float64
+		rangeK quantity.Celsius
+		island bool
+	}{{15, 6.9, true}, {15, 7.1, false}, {-29.9, 5, true}, {30.1, 5, false}, {-30.1, 5, false}} {
+		var low, high [12]quantity.Celsius
+		for i := range low {
+			low[i], high[i] = 22, 22+row.rangeK
+		}
+		g, err := Estimated("here", row.latDeg, low, high)
+		if err != nil || (g.Months[0].Provenance.Sun == sunOfIsland) != row.island {
+			t.Errorf("%+v: %q, %v", row, g.Months[0].Provenance.Sun, err)
+		}
+	}
+}
+
 // One warm month, 20 K above a year of 0 °C, shows every weight of the sea in
 // turn: that month's, the next two months' and the year's twelfth part in all.
 func TestSeaFollowsTheAir(t *testing.T) {

@@ -105,10 +105,13 @@ func TestFind(t *testing.T) {
 		{"florida", "did you mean florida-east-coast or florida-keys or florida-west-coast?"},
 		{"xyzzy", fmt.Sprintf("one of the %d names in the list of grounds", len(Grounds()))},
 		{"", fmt.Sprintf("one of the %d names in the list of grounds", len(Grounds()))},
+		{"coast", " or "},
 	} {
 		_, err := Find(row.id)
 		if err == nil || !strings.Contains(err.Error(), row.hint) || !strings.Contains(err.Error(), fmt.Sprintf("%q", row.id)) {
 			t.Errorf("Find(%q): got %v, want %s", row.id, err, row.hint)
+		} else if strings.Count(err.Error(), " or ") > 2 {
+			t.Errorf("Find(%q): %v; want three at most", row.id, err)
 		}
 	}
 }

@@ -78,6 +78,7 @@ func TestLoadFaults(t *testing.T) {
 		{"data/climate.csv", row5 + "tmean=memory|tmax=memory", row5 + "tmean=memory|tmax=read:TMY3-1", `expected one origin for both tmax and tmin`},
 		{"data/marine.csv", "quiet-bay,4,10.0", "quiet-bay,4,26", `data/marine.csv:5: specific_humidity_g_per_kg: found "26", expected a number from 1 to 25`},
 		{"data/marine.csv", "quiet-bay,4,10.0,(1;3)", "quiet-bay,4,10.0,(1;7)", `data/marine.csv:5: coads_cell: found "(1;7)", expected (latitude;longitude) within 4 degrees`},
+		{"data/marine.csv", "quiet-bay,4,10.0,(1;3)", "quiet-bay,4,10.0,(N;3)", `data/marine.csv:5: coads_cell: found "(N;3)"`},
 		{"data/marine.csv", "quiet-bay,4,10.0,(1;3)", "quiet-bay,4,10.0,here", `data/marine.csv:5: coads_cell: found "here"`},
 		{"data/marine.csv", "quiet-bay,4,10.0,(1;3)\n", "", `data/marine.csv: ground quiet-bay: found 11 months, expected 12 or none`},
 	} {

@@ -119,6 +119,9 @@ func TestDailyClearness(t *testing.T) {
 		// months' own, which is less than that of all days together.
 		near(t, at+"sd", sdOf(&s)*row.mean, row.measuredSD, 0.011)
 		near(t, at+"mean", s.mean(), 1, 1e-12)
+		for i := range scoreCount - 1 {
+			near(t, at+"between two marks", s.at((scoreAt(i)+scoreAt(i+1))/2), (s[i]+s[i+1])/2, 1e-12)
+		}
 		for i, share := range shares {
 			near(t, fmt.Sprintf("%sBendt P%.0f", at, 100*share), b.quantile(share), row.bendt[i], 0.0006)
 			score := math.Sqrt2 * math.Erfinv(2*share-1)

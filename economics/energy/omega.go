@@ -53,10 +53,7 @@ var omegaTable = func() (table [omegaSteps]cubic) {
 // keeps w positive from any start; the error after a step is at most a twelfth
 // of the cube of the error before it.
 func solveOmega(y float64) float64 {
-	w := math.Exp(min(y, 0))
-	if y > 1 {
-		w = y
-	}
+	w := max(y, 1)
 	for range 40 {
 		e := math.Exp(y - w)
 		off, slope := w-e, 1+e

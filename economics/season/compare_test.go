@@ -189,6 +189,8 @@ func (b *aboard) compareStores(t *testing.T, name string, share float64) {
 func TestOracle(t *testing.T) {
 	two, ten := sloop(), sloop()
 	ten.nights, ten.tripNights = [12]float64{5: 3, 6: 7}, 10
+	sunny, small := sloop(), unitOf(energy.Fan, energy.Eutectic, season.StartWarm)
+	sunny.panelWp, small.StoreKJ = 400, 0.5
 	dull := func(c scene) scene {
 		c.sunFactor, c.panelWp, c.batteryAh, c.engineHours, c.shore = 0.3, 50, 60, 0.5, 0.3
 		return c
@@ -211,6 +213,8 @@ func TestOracle(t *testing.T) {
 		{"left running, ten days", ten, unitOf(energy.Fins, energy.Thin, season.StartOnOwnSun)},
 		{"by day, two days", two, byDay(unitOf(energy.Fan, energy.Thin, season.StartWarm))},
 		{"by day with nothing beside, ten days", ten, alone(unitOf(energy.Fan, energy.Thin, season.StartOnShore))},
+		{"by day, left running on sun enough", sunny, byDay(unitOf(energy.Fan, energy.Thin, season.StartOnOwnSun))},
+		{"a plate that stores next to nothing", two, small},
 		{"by day in dull weather, ten days", dull(ten), byDay(unitOf(energy.Seawater, energy.Thin, season.StartOnShore))},
 	} {
 		row.scene.aboard(t).compareUnit(t, row.name, row.unit, openShare)

@@ -96,4 +96,9 @@ func TestWarmest(t *testing.T) {
 			}
 		}
 	}
+	c := sloop()
+	c.offsetK = 60 // beyond the bins: the outermost ends at 55 °C
+	x, _ := c.aboard(t).runIce(season.Icing{PortionKg: 1, LumpKgPerM3: 560})
+	got, _ := x.WarmestC(0)
+	near(t, "warmest", got, 55, 0)
 }

@@ -47,6 +47,5 @@ func (s *Setup) drinksWPerK() float64 { return s.Goods.DrinksKgPerDay * heat.Wat
 
 // stowedShare gives the part of the days aboard for which perishables are stowed.
 func (s *Setup) stowedShare() float64 {
-	gap := max(1, min(s.Goods.ShopEveryDays, s.Plan.longest))
-	return float64(min(gap, mostStowedDays)) / float64(gap)
+	return min(1, mostStowedDays/float64(min(s.Goods.ShopEveryDays, s.Plan.longest)))
 }

@@ -6,6 +6,23 @@ import (
 	"coldreckon/economics/season"
 )
 
+// He plans to the stop by which he has met ice nine times in ten, the third at
+// most or the last within seven days: by hand, 0.2² = 0.04, 0.5⁴ = 0.06, and
+// 0.9^7 = 0.48.
+func TestStopsPlannedFor(t *testing.T) {
+	for _, row := range []struct {
+		found            float64
+		shopEvery, stops int
+	}{{1, 3, 1}, {0.8, 3, 2}, {0.5, 1, 4}, {0.1, 1, 7}, {0.1, 2, 3}, {0.1, 3, 3}, {0, 9, 3}} {
+		c, ice := sloop(), cubes()
+		c.shopEvery, ice.FoundShare = row.shopEvery, row.found
+		b := c.aboard(t)
+		if p := b.setup.IcePlan(ice); p.Stops != row.stops {
+			t.Errorf("%+v: %d stops", row, p.Stops)
+		}
+	}
+}
+
 // TestIceLasts holds the hours of a load to the oracle's, in weather that is the
 // month's mean: bought and from home, drained and kept, in a warm box and in a
 // cooled one.

@@ -62,6 +62,17 @@ func TestStarts(t *testing.T) {
 		near(t, "sun that does", b.meanSunWh(7), b.closedBoxWh(unit, 7), 1e-6*b.meanSunWh(7))
 	}
 	c.panelWp = 100
+	// In a box that is just at its limit the food follows at once, and its six
+	// hours do not count, however cold the unit makes it meanwhile.
+	atLimit := c.aboard(t)
+	_, hours := atLimit.runUnit(unitOf(energy.Fan, energy.Thin, season.StartWarm))
+	atLimit.setup.LimitC = hours[0].CabinC
+	_, hours = atLimit.runUnit(unitOf(energy.Fan, energy.Thin, season.StartWarm))
+	for i, h := range hours[:24] {
+		if h.Counted != (i >= 6) {
+			t.Errorf("a box at its limit: hour %d counts %t", i, h.Counted)
+		}
+	}
 	// Box and plate are pulled down: 60 kJ/K from cabin to target, and the
 	// plate's solution, at a COP of 1 to 4.
 	b := c.aboard(t)
