@@ -110,7 +110,7 @@ func plausibleBut(seed uint64, again string) Boat {
 
 	food := &b.Food
 	tell("food.target", func() { food.Target = quantity.Celsius(oneOf(rng, 3, 4, 4, 5, 7)) })
-	tell("food.kg_per_person_day", func() { food.KgPerPersonDay = quantity.Kilogram(uniform(rng, 0.8, 2)) })
+	tell("food.food_per_person_day", func() { food.KgPerPersonDay = quantity.Kilogram(uniform(rng, 0.8, 2)) })
 	tell("food.must_be_cold_share", func() { food.MustBeColdShare = oneOf[quantity.Fraction](rng, 0.1, 0.2, 0.3) })
 	tell("food.drinks_a_day", func() { food.DrinksADay = float64(rng.IntN(6)) })
 	tell("food.cool_is_enough", func() { food.CoolIsEnough = oneOf(rng, quantity.No, quantity.No, quantity.No, quantity.Yes) })
@@ -142,7 +142,7 @@ func plausibleBut(seed uint64, again string) Boat {
 	power.MaxPanelWp = max(200, power.SolarWp)
 	tell("power.max_panel", func() { power.MaxPanelWp = power.SolarWp + quantity.Watt(uniform(rng, 0, 300)) })
 
-	tell("money.horizon", func() { b.Money.Years = quantity.Year(1 + rng.IntN(20)) })
+	tell("money.years", func() { b.Money.Years = quantity.Year(1 + rng.IntN(20)) })
 	tell("money.discount", func() { b.Money.Discount = quantity.Fraction(uniform(rng, 0, 0.08)) })
 	tell("money.will_sell", func() { b.Money.WillSell = oneOf(rng, quantity.Yes, quantity.No, quantity.Unknown) })
 	tell("money.fitted_by", func() { b.Money.FittedBy = oneOf(rng, Self, Yard) })
