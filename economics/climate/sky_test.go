@@ -142,6 +142,13 @@ func sdOf(s *scores) float64 {
 	return math.Sqrt(variance)
 }
 
+// Near an even distribution, of which the mean rises by a twelfth of the
+// steepness (first term of its series), the exact form begins without a step.
+func TestBendtMeanNearEven(t *testing.T) {
+	series, exact := bendt{low: 0, high: 1, steep: 0.999e-4}, bendt{low: 0, high: 1, steep: 1.001e-4}
+	near(t, "rise of the mean", exact.mean()-series.mean(), 0.002e-4/12, 1e-10)
+}
+
 func TestSpreadBeyondTheTable(t *testing.T) {
 	near(t, "below", spread(0.1), 0.136/0.177, 1e-12)
 	near(t, "above", spread(0.9), 0.061/0.115, 1e-12)

@@ -103,6 +103,7 @@ func TestYearlyEquivalent(t *testing.T) {
 		flows := Schedule([]Line{row.line}, row.years, nil)
 		near(t, row.name+" ("+row.source+")", float64(flows.YearlyEquivalent(row.d)), row.want, row.tolerance)
 	}
+	near(t, "110 after one year", float64((Flows{0, 110}).YearlyEquivalent(0.1)), 110, 1e-9)
 	if got := (Flows{120}).YearlyEquivalent(0.03); got != 120 {
 		t.Errorf("year 0 alone: %v, want its present cost", got)
 	}

@@ -112,6 +112,10 @@ func TestJugTest(t *testing.T) {
 		within(t, "leak by the air read", float64(e.UA), heat/3.6/(16*hours), 1e-9)
 		within(t, "log-sd with the air read", e.LogSD, 0.12, 0)
 	}
+	// Water that starts at melting ice's 0 °C, by hand.
+	e, err := JugTest{Water: water, Hours: 12, Start: 0, End: 5, Out: 27, BoxAir: 10, BoxAirRead: true}.Estimate(liner)
+	e = mustEstimate(t, e, err)
+	within(t, "water from 0 °C", float64(e.UA), (41.9+20)*5/3.6/(17*12), 1e-9)
 }
 
 // remembered gives how long 10 kg last beside a steady leak of 22 K and a use in
@@ -155,7 +159,7 @@ func TestImpossibleTests(t *testing.T) {
 		"nothing melted":      func(x *IceTest) { x.Melted = 0 },
 		"more than there was": func(x *IceTest) { x.Melted = 6 },
 		"ice above zero":      func(x *IceTest) { x.IceStart = 3 },
-		"ice at -100":         func(x *IceTest) { x.IceStart = -100 },
+		"ice at -41":          func(x *IceTest) { x.IceStart = -41 },
 		"too much water":      func(x *IceTest) { x.Water = 4.5 },
 		"hot water":           func(x *IceTest) { x.Water, x.WaterEnd = 4, 35 },
 		"box warmer":          func(x *IceTest) { x.In = 30 },

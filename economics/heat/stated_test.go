@@ -57,6 +57,9 @@ func TestStatedRanges(t *testing.T) {
 	// 3 mm of laminate and 15 mm of foam on 0.15 m² of wall for 10 L, half as much
 	// again for lid and rim: 1.5 · 0.15 · (0.003·1600·1.2 + 0.015·35·1.4) = 1.46 kJ/K.
 	within(t, "an empty box of 10 L, kJ/K", float64(BareKJPerK(10)), 1.46, 0.05)
+	if GoneShare != 0.05 {
+		t.Errorf("ice is gone at a share of %v", GoneShare)
+	}
 	for known, want := range map[bool]float64{true: 0.25, false: 0.5} {
 		if e := Drawing(Conductance{Cabin: 1}, known); e != (Estimate{FromDrawing, 1, want}) {
 			t.Errorf("a drawing, known %t: %+v", known, e)

@@ -13,7 +13,7 @@ func TestStopsPlannedFor(t *testing.T) {
 	for _, row := range []struct {
 		found            float64
 		shopEvery, stops int
-	}{{1, 3, 1}, {0.8, 3, 2}, {0.5, 1, 4}, {0.1, 1, 7}, {0.1, 2, 3}, {0.1, 3, 3}, {0, 9, 3}} {
+	}{{1, 3, 1}, {0.9, 3, 1}, {0.89, 3, 2}, {0.8, 3, 2}, {0.5, 1, 4}, {0.1, 1, 7}, {0.1, 2, 3}, {0.1, 3, 3}, {0, 9, 3}} {
 		c, ice := sloop(), cubes()
 		c.shopEvery, ice.FoundShare = row.shopEvery, row.found
 		b := c.aboard(t)
