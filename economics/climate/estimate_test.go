@@ -25,6 +25,7 @@ func TestEstimated(t *testing.T) {
 		near(t, "clearness", g.Clearness(month), 0.5281, 1e-4)
 		near(t, "sea under steady air", float64(g.Months[month-1].Sea), 22.2, 1e-9)
 	}
+	near(t, "relative humidity", relativeHumidity(21, g.Months[0].HumidityRatio), 0.7, 1e-9)
 	if g.Months[0].HumidityRead || g.Months[0].Provenance.Sea == "memory" {
 		t.Errorf("month %+v", g.Months[0])
 	}

@@ -103,6 +103,8 @@ func TestDutyWithoutNeed(t *testing.T) {
 	if d.RunShare != 0 || d.Mean != c.Standby || d.Held != 3 {
 		t.Errorf("a box that rests at 3 °C: %+v", d)
 	}
+	d = c.Duty(Gain{Leak: 1, Out: 4, Use: 0.5}, 4, 4)
+	near(t, "half a watt is pumped too", d.RunShare, 0.5/float64(d.Working.CapacityW), 1e-12)
 }
 
 // While a plate freezes, the cycle costs what -10 °C costs; when the heat is

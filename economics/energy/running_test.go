@@ -59,6 +59,11 @@ func TestSlowedSaves(t *testing.T) {
 			t.Errorf("%g W: slow it runs %g of the time at %g W, else %g at %g", rated, slow.RunShare, slow.Mean, full.RunShare, full.Mean)
 		}
 	}
+	// 0.57 of the speed is the compressor of 57 W at the plate of 100 W.
+	c := Unit{RatedW: 100, Eta: 0.33, CooledBy: Fan}.Cycle()
+	slow := c
+	slow.Rated = 57
+	near(t, "slowed to 57 W", float64(c.Slowed(g, 4, 26).Mean), float64(slow.Duty(g, 4, 26).Mean), 1e-12)
 	weak := Unit{RatedW: 20, Eta: 0.33, CooledBy: Fins}.Cycle()
 	if weak.Slowed(g, 4, 26) != weak.Duty(g, 4, 26) {
 		t.Error("one that cannot hold the box when slow is slowed all the same")
