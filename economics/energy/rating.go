@@ -124,9 +124,10 @@ func (p RatingPlate) coolingFor() float64 {
 // maker's box of the stated volume, 10 at most. Its spread is that of a 100 L box for any plate, so that it weighs the
 // same beside the usual range whatever is stated.
 func (p RatingPlate) impliedEta(cooling quantity.Watt) quantity.Range {
+	c := p.cycle(1, float64(cooling))
 	heatPerCOP := func(volume quantity.Litre, x []float64) (w, shareOn float64) {
 		ambient := quantity.Celsius(x[1])
-		work := p.cycle(1, float64(cooling)).Working(p.Box, ambient)
+		work := c.Working(p.Box, ambient)
 		heat := float64(MakersBoxLeak(volume, quantity.Metre(x[0]))) * float64(ambient-p.Box)
 		return heat / work.COP, heat / float64(work.CapacityW)
 	}
@@ -134,7 +135,6 @@ func (p RatingPlate) impliedEta(cooling quantity.Watt) quantity.Range {
 	spread := propagate(inputs, func(x []float64) float64 { w, _ := heatPerCOP(100, x); return w })
 
 	w, shareOn := heatPerCOP(p.BoxUpTo, []float64{MakerFoam().Typical, p.Ambient.Typical})
-	c := p.cycle(1, float64(cooling))
 	compressor := p.meanW() - float64(c.Standby) - float64(c.Condenser)*shareOn
 	eta := w / max(compressor, w/10) // fan and standby alone may take all of the stated current
 	return spread.Scale(eta / spread.Typical)

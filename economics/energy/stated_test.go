@@ -47,6 +47,8 @@ func TestStatedRanges(t *testing.T) {
 	if plate := typicalUnit(100, Fan, Thin).Cycle().Plate; plate != 10 {
 		t.Errorf("the plate of 100 W takes %v W/K", plate)
 	}
+	// US FDA Food Code 3-501.16: 41 °F.
+	near(t, "limit of chilled food", float64(chilledLimit), (41.0-32)/1.8, 1e-12)
 	if MakerBox != 5.5 || CompressorDrop != 0.03 {
 		t.Errorf("a maker's box at %v °C, a drop of %v", MakerBox, CompressorDrop)
 	}
