@@ -1,6 +1,7 @@
 package chance
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -111,15 +112,7 @@ func (j *Judgement) margin(input []float64) (margin []float64, order []int) {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int {
-		switch {
-		case input[a] < input[b]:
-			return -1
-		case input[a] > input[b]:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(input[a], input[b]) })
 	curves := orthonormal(normalScores(input, order))
 	margin = make([]float64, j.futures)
 	for i := range margin {

@@ -96,20 +96,23 @@ func TestWorthOfKnowingALimit(t *testing.T) {
 	near(t, "chance beyond", float64(s.Beyond), 0.2, 0.03)
 }
 
-// One future in twenty, the first of all, is as few as a switch may have beyond
-// it: between -40 at 0 and 60 at 1 the benefit is none at 0.4 (by hand).
-func TestASwitchAfterTheFirstFuture(t *testing.T) {
-	input, benefit := make([]float64, 20), make([]float64, 20)
-	for i := range input {
-		input[i], benefit[i] = 1, 60
+// One future in twenty, the first or the last of all, is as few as a switch may
+// have beyond it: between -40 at it and 60 a step further the benefit is none
+// four tenths of the way (by hand).
+func TestASwitchBesideTheOutermostFuture(t *testing.T) {
+	for _, at := range []float64{0, 2} {
+		input, benefit := make([]float64, 20), make([]float64, 20)
+		for i := range input {
+			input[i], benefit[i] = 1, 60
+		}
+		input[7], benefit[7] = at, -40
+		j := benefitTable(benefit).Judge()
+		s, ok := j.SwitchingValue(input)
+		if !ok || s.Above != (at > 1) || s.Beyond != 0.05 {
+			t.Errorf("switch %+v, %v", s, ok)
+		}
+		near(t, "switching value", s.At, at+0.4*(1-at), 1e-9)
 	}
-	input[7], benefit[7] = 0, -40
-	j := benefitTable(benefit).Judge()
-	s, ok := j.SwitchingValue(input)
-	if !ok || s.Above || s.Beyond != 0.05 {
-		t.Errorf("switch %+v, %v", s, ok)
-	}
-	near(t, "switching value", s.At, 0.4, 1e-9)
 }
 
 // An input of two values is known exactly by the two means: 0.25 × 40 by hand.

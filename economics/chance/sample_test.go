@@ -25,6 +25,22 @@ func TestLatinHypercubeFillsEveryStratumOnce(t *testing.T) {
 	}
 }
 
+// steady is a source of one number.
+type steady uint64
+
+func (s steady) Uint64() uint64 { return uint64(s) }
+
+// The least and the greatest number of a source lie within the first and the
+// last of a million strata. Guards openUnit.
+func TestOpenUnitKeepsOffItsEnds(t *testing.T) {
+	for _, bits := range []steady{0, math.MaxUint64} {
+		u := openUnit(rand.New(bits))
+		if !(u > 0) || !(1<<20-1+u < 1<<20) {
+			t.Errorf("source of %x: %v", uint64(bits), u)
+		}
+	}
+}
+
 func TestLatinHypercubeIsDeterminedBySeed(t *testing.T) {
 	a, b, wider, other := LatinHypercube(50, 3, 7), LatinHypercube(50, 3, 7), LatinHypercube(50, 5, 7), LatinHypercube(50, 3, 8)
 	differs := false

@@ -95,7 +95,7 @@ func TestParseLogErrors(t *testing.T) {
 		"date,box °C,cabin °C,run share\n2025-07-14,4,25,1.4\n":              {"line 2", "run share", `"1.4"`, "0 to 1"},
 		"date,box °C,cabin °C,drawn Ah\n2025-07-14,4,25,plenty\n":            {"line 2", "drawn Ah", `"plenty"`},
 		"date,box °F,cabin lb\n2025-07-14,4,5\n":                             {"line 1", "cabin lb", "a mass", "a temperature"},
-		"date,box,cabin\n2025-07-14,80 °C,25\n":                              {"line 2", "box", `"80 °C"`, "60"},
+		"date,box,cabin\n2025-07-14,61 °C,25\n":                              {"line 2", "box", `"61 °C"`, "60"},
 		"date,ice kg\n2025-07-14,many\n":                                     {"line 2", "ice kg", `"many"`, "mass"},
 		"date,ice kg\n2025-07-14,-4\n":                                       {"line 2", "ice kg", `"-4"`, "0 to 1000"},
 		"date,ice\n2025-07-14,4 L\n":                                         {"line 2", "ice", `"4 L"`, "mass"},

@@ -57,6 +57,9 @@ func TestStatedRanges(t *testing.T) {
 	// 3 mm of laminate and 15 mm of foam on 0.15 m² of wall for 10 L, half as much
 	// again for lid and rim: 1.5 · 0.15 · (0.003·1600·1.2 + 0.015·35·1.4) = 1.46 kJ/K.
 	within(t, "an empty box of 10 L, kJ/K", float64(BareKJPerK(10)), 1.46, 0.05)
+	// Beside it, what lives in the box: 0.4 kJ/K a litre, 40 at most.
+	within(t, "50 L in use, kJ/K", float64(StowedKJPerK(50, 50, 1)), 0.15*50+0.4*50, 1e-9)
+	within(t, "200 L in use, kJ/K", float64(StowedKJPerK(200, 200, 1)), 0.15*200+40, 1e-9)
 	if GoneShare != 0.05 {
 		t.Errorf("ice is gone at a share of %v", GoneShare)
 	}
