@@ -101,4 +101,7 @@ func TestWarmest(t *testing.T) {
 	x, _ := c.aboard(t).runIce(season.Icing{PortionKg: 1, LumpKgPerM3: 560})
 	got, _ := x.WarmestC(0)
 	near(t, "warmest", got, 55, 0)
+	if c, ok := new(season.Tally).WarmestC(0); c != 0 || ok {
+		t.Errorf("no hours, and yet %g °C, %t", c, ok)
+	}
 }
