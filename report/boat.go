@@ -88,7 +88,7 @@ func (a author) box(s setting) layout.Picture {
 		if s.tight > 3 { // page three names them
 			works, verb = "the work", "takes"
 		}
-		finding = fmt.Sprintf("%s %s the heat in %s from %s W to %s W", words.Capital(works), verb, month, heatW(a.told.HeatW), heatW(a.fitted.HeatW))
+		finding = fmt.Sprintf("%s %s the heat in %s from %s to %s W", words.Capital(works), verb, month, heatW(a.told.HeatW), heatW(a.fitted.HeatW))
 	}
 	drawn := "Your box to scale"
 	if a.r.Boat.Box.Inside.Zero() && !a.chest() {
