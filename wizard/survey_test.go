@@ -56,11 +56,8 @@ func (c *console) listen() {
 		}
 		c.mu.Lock()
 		c.shown.Write(block[:n])
-		for { // the question may come in pieces
-			at := bytes.Index(c.shown.Bytes()[c.told:], []byte("\x1b[6n"))
-			if at < 0 {
-				break
-			}
+		cursor := []byte("\x1b[6n") // which may come in pieces
+		for at := bytes.Index(c.shown.Bytes()[c.told:], cursor); at >= 0; at = bytes.Index(c.shown.Bytes()[c.told:], cursor) {
 			c.told += at + 1
 			c.master.Write([]byte("\x1b[1;1R"))
 		}

@@ -2,6 +2,7 @@
 // its tests do not notice. Run it by hand, from the module's root:
 //
 //	go run ./.ci/mutate -n 80 -seed 1 ./economics/heat ./economics/energy
+//	go run ./.ci/mutate -n 40 -files 'answer.go' -tests 'Answer|Worth' ./economics
 //
 // A break swaps an operator, moves a number by a tenth, turns a condition
 // round, or swaps min and max. The changed file is handed to the compiler as an
@@ -51,6 +52,8 @@ func main() {
 	seed := flag.Uint64("seed", 1, "which lines, and how")
 	skip := flag.String("skip", "", "leave out lines that match this regular expression")
 	limit := flag.Duration("limit", time.Minute, "after which a test run counts as having noticed")
+	files := flag.String("files", "*.go", "break lines of the files that match this pattern")
+	tests := flag.String("tests", "", "run the tests that match this regular expression alone")
 	flag.Parse()
 	var leave *regexp.Regexp
 	if *skip != "" {
@@ -58,7 +61,7 @@ func main() {
 	}
 	survivors := 0
 	for _, dir := range flag.Args() {
-		alive, err := mutate(dir, *n, *seed, leave, *limit)
+		alive, err := mutate(dir, *files, *n, *seed, leave, tester{*tests, *limit})
 		if err != nil {
 			fmt.Fprintln(os.Stderr, err)
 			os.Exit(2)
@@ -70,10 +73,10 @@ func main() {
 	}
 }
 
-func mutate(dir string, n int, seed uint64, leave *regexp.Regexp, limit time.Duration) (alive int, err error) {
+func mutate(dir, files string, n int, seed uint64, leave *regexp.Regexp, t tester) (alive int, err error) {
 	byLine := map[string][]breakage{}
 	source := map[string][]byte{}
-	names, err := filepath.Glob(filepath.Join(dir, "*.go"))
+	names, err := filepath.Glob(filepath.Join(dir, files))
 	if err != nil {
 		return 0, err
 	}
@@ -107,7 +110,7 @@ func mutate(dir string, n int, seed uint64, leave *regexp.Regexp, limit time.Dur
 	slices.Sort(keys)
 	r.Shuffle(len(keys), func(i, j int) { keys[i], keys[j] = keys[j], keys[i] })
 
-	if noticed, built := run(dir, "", nil, limit); noticed || !built {
+	if noticed, built := t.run(dir, "", nil); noticed || !built {
 		return 0, fmt.Errorf("%s: the tests fail before anything is broken", dir)
 	}
 	tried := 0
@@ -119,7 +122,7 @@ func mutate(dir string, n int, seed uint64, leave *regexp.Regexp, limit time.Dur
 		b := choices[r.IntN(len(choices))]
 		text := source[b.file]
 		broken := slices.Concat(text[:b.from], []byte(b.text), text[b.to:])
-		noticed, built := run(dir, b.file, broken, limit)
+		noticed, built := t.run(dir, b.file, broken)
 		if !built {
 			continue
 		}
@@ -217,10 +220,17 @@ func move(lit *ast.BasicLit) (string, bool) {
 	return "", false
 }
 
+// tester runs the tests whose names match, all where none is said, for so long
+// at most.
+type tester struct {
+	tests string
+	limit time.Duration
+}
+
 // run tests the package with one file in another text. built is false where
 // that does not compile; a run over the limit counts as noticed.
-func run(dir, file string, text []byte, limit time.Duration) (noticed, built bool) {
-	args := []string{"test", "-count=1", "-failfast", "-vet=off", "-p=1"}
+func (t tester) run(dir, file string, text []byte) (noticed, built bool) {
+	args := []string{"test", "-count=1", "-failfast", "-vet=off", "-p=1", "-run=" + t.tests}
 	if file != "" {
 		work, err := os.MkdirTemp("", "mutate")
 		if err != nil {
@@ -238,7 +248,7 @@ func run(dir, file string, text []byte, limit time.Duration) (noticed, built boo
 		}
 		args = append(args, "-overlay="+list)
 	}
-	ctx, stop := context.WithTimeout(context.Background(), limit)
+	ctx, stop := context.WithTimeout(context.Background(), t.limit)
 	defer stop()
 	command := exec.CommandContext(ctx, "go", append(args, "./"+filepath.Clean(dir))...)
 	command.WaitDelay = time.Second

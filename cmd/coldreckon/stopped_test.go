@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"syscall"
 	"testing"
@@ -184,6 +185,15 @@ func TestFullDiskKeepsAnswers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	there := []string{"boat.yaml"}
+	entries, err := os.ReadDir("testdata/logs")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		there = append(there, e.Name())
+	}
+	slices.Sort(there)
 	comments := strings.Repeat("# a long comment of the owner\n", 300) // some 9 kB
 	for name, row := range map[string]struct {
 		text    string
@@ -211,7 +221,7 @@ func TestFullDiskKeepsAnswers(t *testing.T) {
 			if got, err := os.ReadFile(path); err != nil || string(got) != row.text {
 				t.Errorf("the answers file has changed, %d bytes, %v", len(got), err)
 			}
-			expectOnly(t, folder, "boat.yaml", "ice.csv", "running.csv", "warming.csv")
+			expectOnly(t, folder, there...)
 		})
 	}
 }

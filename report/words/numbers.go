@@ -151,13 +151,19 @@ func (v Voice) Mass(kg float64) string {
 	return quantity.FormatMass(quantity.Kilogram(kg*Round(own)/own), v.sys)
 }
 
+// Volume prints litres in the owner's units.
 func (v Voice) Volume(l float64) string { return quantity.FormatVolume(quantity.Litre(l), v.sys) }
+
+// Degrees prints °C in the owner's units.
 func (v Voice) Degrees(c float64) string {
 	return quantity.FormatTemperature(quantity.Celsius(c), v.sys)
 }
+
 func (v Voice) leak(wPerK float64) string {
 	return quantity.FormatConductance(quantity.WattPerKelvin(wPerK), v.sys)
 }
+
+// Length prints millimetres in the owner's units.
 func (v Voice) Length(mm float64) string {
 	return quantity.FormatLength(quantity.Metre(mm/1000), v.sys)
 }

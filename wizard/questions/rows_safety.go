@@ -29,7 +29,7 @@ func safetyRows() []Row {
 			func(s *economics.Safety) *quantity.Tri { return &s.COAlarm }),
 		ask("lithium", "Lithium battery",
 			"Is a lithium battery aboard or planned?",
-			"Typical: no. Answer yes even for a bank fitted by somebody else whose work you have not seen.",
+			"Typical: no. Yes too for a bank that others fitted and you have not seen.",
 			func(s *economics.Safety) *quantity.Tri { return &s.Lithium }),
 		{
 			Key: "safety.drain_to", Group: OfSafety, Label: "Where meltwater goes", Kind: Choice, Safety: true,
@@ -67,7 +67,7 @@ func safetyRows() []Row {
 		},
 		ask("wiring_known", "Wiring known to be sound",
 			"Have you seen the boat's wiring and found it sound?",
-			"Typical: no on a boat bought lately. Look for fuses at the battery, tinned cable and no green copper.",
+			"Typical: no on a boat bought lately. Look for fuses at the battery and no green copper.",
 			func(s *economics.Safety) *quantity.Tri { return &s.WiringKnown }),
 		ask("left_unattended", "Unit left running alone",
 			"Would a unit be left running with nobody aboard?",
