@@ -116,7 +116,7 @@ func boxRows() []Row {
 		{
 			Key: "box.fitted_unit", Group: OfBox, Label: "Refrigeration already fitted", Kind: Choice,
 			Ask:     "Is there a refrigerating unit in the box already?",
-			Help:    "Typical: none. If there is one, run it for an hour: a plate that frosts over works.",
+			Help:    "Typical: none. If there is one, run it for an hour: a plate that frosts over works. For one that does not, 'coldreckon ailing' prints what to look at first.",
 			Options: []Option{{"none", "none", "no"}, {"works", "one that works", "working|yes"}, {"dead", "one that does not work", "broken"}, {"unknown", "one, not known whether it works", "untested"}},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Box.FittedUnit) },
 			Default: always(economics.NotFitted, "none was told"),
