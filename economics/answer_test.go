@@ -206,3 +206,101 @@ func TestSayings(t *testing.T) {
 		t.Error("endless is said to end")
 	}
 }
+
+// Counts in words, and how little of a boat told holds them back: 90 sure, 75
+// likely, 60 leaning, 41 to 59 a close call, from 26 leaning against.
+func TestCountsInWords(t *testing.T) {
+	for _, row := range []struct {
+		of100      int
+		fair, weak Confidence
+	}{
+		{100, Sure, Likely}, {90, Sure, Likely}, {89, Likely, Likely}, {75, Likely, Likely}, {74, Leaning, Leaning}, {60, Leaning, Leaning},
+		{59, CloseCall, CloseCall}, {41, CloseCall, CloseCall}, {40, LeaningNot, LeaningNot}, {26, LeaningNot, LeaningNot}, {25, NotWorthIt, NotWorthIt},
+	} {
+		for grade, want := range map[EvidenceGrade]Confidence{Fair: row.fair, Strong: row.fair, Weak: row.weak} {
+			a := Answer{YesOf100: [2]int{row.of100, row.of100}, Grade: grade}
+			if got := a.Confidence(); got != want {
+				t.Errorf("%d of 100, evidence %s: %s, want %s", row.of100, grade, got, want)
+			}
+		}
+	}
+}
+
+// The same five futures with everything dearer: no to $3 becomes no to $9.90, said
+// 9, and the answer goes by the worth; or no to $10.20, said 10, and it is rather
+// not. Cheaper: yes from $3 is $1.50 for each of two, under the usual $1.60 that
+// tins cost more, so it pays for itself; from $3.20, said 3.50, it is $1.75.
+func TestPriceDecidesTheCase(t *testing.T) {
+	for factor, want := range map[float64]Case{3.3: ByWorth, 3.4: RatherNot, 0.6: PaysForItself, 0.64: ByWorth} {
+		r, rows := fiveFutures()
+		for i := range rows {
+			for k := range rows[i] {
+				rows[i][k].Yearly *= factor
+				rows[i][k].price(0)
+			}
+			r.Options[i].count(rows[i])
+		}
+		if a := r.answer(rows); a.Case != want {
+			t.Errorf("%v times the cost: %s, no to %v; by hand %s", factor, a.Case, a.NoWorth, want)
+		}
+	}
+}
+
+// Three ways of the same days, each the cheapest in some of fifty futures. Two that
+// have 78 of 100 between them lead; with 74 all three do.
+func TestWaysThatLeadTogether(t *testing.T) {
+	for _, row := range []struct {
+		wins [3]int
+		lead int
+	}{{[3]int{20, 19, 11}, 2}, {[3]int{20, 17, 13}, 3}} {
+		r, rows := fiveFutures()
+		winner := 0
+		for i, id := range Options {
+			rows[i] = nil
+			for k := range 50 {
+				trial := Trial{Works: id != DryStores, Yearly: 200, KeptDays: 50}
+				if id == DryStores {
+					trial.Yearly, trial.KeptDays = 0, 0
+				} else if from := sum(row.wins[:winner]); from <= k && k < from+row.wins[winner] {
+					trial.Yearly = 190
+				}
+				trial.price(0)
+				rows[i] = append(rows[i], trial)
+			}
+			if id != DryStores {
+				winner++
+			}
+			r.Options[i].count(rows[i])
+		}
+		if a := r.answer(rows); len(a.Ways) != row.lead {
+			t.Errorf("best in %v of 50: %v lead, want %d", row.wins, a.Ways, row.lead)
+		}
+	}
+}
+
+func sum(of []int) (n int) {
+	for _, x := range of {
+		n += x
+	}
+	return n
+}
+
+// At most $0.50 a cold day is next to nothing: a median of 3.98 an eighth as dear, not
+// one of 0.52. Food that keeps is told as hardly dearer, so nothing pays for itself.
+func TestNextToNothing(t *testing.T) {
+	for factor, want := range map[float64]Case{0.125: NextToNothing, 0.13: ByWorth} {
+		r, rows := fiveFutures()
+		r.Boat.Food.DryPremium = 0.05
+		r.Boat.Known = map[string]quantity.How{"food.dry_premium": quantity.Told}
+		for i := range rows {
+			for k := range rows[i] {
+				rows[i][k].Yearly *= factor
+				rows[i][k].price(0)
+			}
+			r.Options[i].count(rows[i])
+		}
+		if a := r.answer(rows); a.Case != want {
+			t.Errorf("%v times the cost: %s; by hand %s", factor, a.Case, want)
+		}
+	}
+}
