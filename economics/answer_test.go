@@ -226,20 +226,26 @@ func TestCountsInWords(t *testing.T) {
 	}
 }
 
+// dearerBy gives the five futures with everything that many times as dear.
+func dearerBy(factor float64) (*Reckoning, [][]Trial) {
+	r, rows := fiveFutures()
+	for i := range rows {
+		for k := range rows[i] {
+			rows[i][k].Yearly *= factor
+			rows[i][k].price(0)
+		}
+		r.Options[i].count(rows[i])
+	}
+	return r, rows
+}
+
 // The same five futures with everything dearer: no to $3 becomes no to $9.90, said
 // 9, and the answer goes by the worth; or no to $10.20, said 10, and it is rather
 // not. Cheaper: yes from $3 is $1.50 for each of two, under the usual $1.60 that
 // tins cost more, so it pays for itself; from $3.20, said 3.50, it is $1.75.
 func TestPriceDecidesTheCase(t *testing.T) {
 	for factor, want := range map[float64]Case{3.3: ByWorth, 3.4: RatherNot, 0.6: PaysForItself, 0.64: ByWorth} {
-		r, rows := fiveFutures()
-		for i := range rows {
-			for k := range rows[i] {
-				rows[i][k].Yearly *= factor
-				rows[i][k].price(0)
-			}
-			r.Options[i].count(rows[i])
-		}
+		r, rows := dearerBy(factor)
 		if a := r.answer(rows); a.Case != want {
 			t.Errorf("%v times the cost: %s, no to %v; by hand %s", factor, a.Case, a.NoWorth, want)
 		}
@@ -289,16 +295,9 @@ func sum(of []int) (n int) {
 // one of 0.52. Food that keeps is told as hardly dearer, so nothing pays for itself.
 func TestNextToNothing(t *testing.T) {
 	for factor, want := range map[float64]Case{0.125: NextToNothing, 0.13: ByWorth} {
-		r, rows := fiveFutures()
+		r, rows := dearerBy(factor)
 		r.Boat.Food.DryPremium = 0.05
 		r.Boat.Known = map[string]quantity.How{"food.dry_premium": quantity.Told}
-		for i := range rows {
-			for k := range rows[i] {
-				rows[i][k].Yearly *= factor
-				rows[i][k].price(0)
-			}
-			r.Options[i].count(rows[i])
-		}
 		if a := r.answer(rows); a.Case != want {
 			t.Errorf("%v times the cost: %s; by hand %s", factor, a.Case, want)
 		}

@@ -68,14 +68,12 @@ func (r *Reckoning) weighDrinks(s *study, fitted []*proposal) error {
 			return err
 		}
 	}
-	for ways, into := range map[*[]*proposal]*[4]int{&fitted: &out.Apart, &with: &out.Together} {
-		rows, _, err := trials(*ways, s.part(), s.seed)
-		if err != nil {
-			return err
-		}
-		for i, row := range rows {
-			into[i] = worksOf100(row)
-		}
+	rows, _, err := trials(slices.Concat(fitted, with), s.part(), s.seed)
+	if err != nil {
+		return err
+	}
+	for i := range fitted {
+		out.Apart[i], out.Together[i] = worksOf100(rows[i]), worksOf100(rows[len(fitted)+i])
 	}
 	r.Drinks = out
 	return nil

@@ -56,7 +56,7 @@ func newPond(t *testing.T, seed uint64) *pond {
 	p.futures = draw(inputs(&p.boat, &p.book, &w, &box), mayBeBare(&p.boat, &box), pondFutures, seed)
 	rng := rand.New(rand.NewPCG(seed, 31))
 	for _, id := range cold {
-		unit := p.unitOf(&p.boat, id)
+		unit := p.boat.unit(id)
 		for range 50 {
 			fit := oneOf(rng, boxWorks(&p.boat, unit)...).with(oneOf(rng, otherWorks(&p.boat, id, unit)...))
 			if q, err := newProposal(&p.boat, &p.book, &w, 1, id, fit); err == nil && q.hasRoom() {
@@ -66,16 +66,6 @@ func newPond(t *testing.T, seed uint64) *pond {
 		}
 	}
 	return p
-}
-
-func (p *pond) unitOf(b *Boat, id OptionID) *Unit {
-	switch id {
-	case SmallUnit:
-		return &b.Small
-	case LargerUnit:
-		return &b.Larger
-	}
-	return nil
 }
 
 func (p *pond) place(b *Boat) (world, BoxFigures) {
@@ -241,7 +231,7 @@ func TestBetterPlateAndWarmerTargetNeverUseMore(t *testing.T) {
 		for _, id := range refrigerated {
 			plate := func(amps, box float64) func(*Boat) {
 				return func(b *Boat) {
-					u := p.unitOf(b, id)
+					u := b.unit(id)
 					u.RatedAmps, u.RatedBox = quantity.Ampere(amps), quantity.Litre(box)
 					b.Known["units_considered."+string(id)+".rated_cooling"] = quantity.Assumed
 				}
@@ -250,7 +240,7 @@ func TestBetterPlateAndWarmerTargetNeverUseMore(t *testing.T) {
 				// A unit short of power takes what there is, and the better or less asked
 				// the sooner it is back. A plate that stores cold is frozen before a trip
 				// only where the box is above the target. Neither is asked of a year's sum.
-				wholeYear := plentiful(p.lived(p.boat, id, fit)) && p.unitOf(&p.boat, id).Plate == energy.Thin
+				wholeYear := plentiful(p.lived(p.boat, id, fit)) && p.boat.unit(id).Plate == energy.Thin
 				var last []float64
 				var lastYear float64
 				for _, amps := range []float64{1.2, 0.9, 0.7, 0.55, 0.45, 0.35, 0.2} {

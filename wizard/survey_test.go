@@ -109,6 +109,19 @@ func (c *console) expect(words string) {
 	c.mu.Unlock()
 }
 
+// ends waits until what runs on the console has ended, and reports its error.
+func (c *console) ends(done <-chan error) {
+	c.t.Helper()
+	select {
+	case err := <-done:
+		if err != nil {
+			c.t.Error(err)
+		}
+	case <-time.After(time.Minute):
+		c.t.Fatalf("not at its end:\n%s", c.text(0))
+	}
+}
+
 func (c *console) send(keys string) {
 	if _, err := c.master.Write([]byte(keys)); err != nil {
 		c.t.Fatal(err)
@@ -146,14 +159,7 @@ func TestStoryOnATerminal(t *testing.T) {
 				c.expect(l.expect)
 				c.send(l.answer + enter)
 			}
-			select {
-			case err := <-done:
-				if err != nil {
-					t.Error(err)
-				}
-			case <-time.After(time.Minute):
-				t.Fatalf("not at its end:\n%s", c.text(0))
-			}
+			c.ends(done)
 			for key, value := range map[string]string{"units": "us", "cruising.ground": "chesapeake-bay", "cruising.nights": "weekends in summer",
 				"cruising.crew": "3", "food.cool_is_enough": "no", "box.volume": "3.2 cu ft", "power.battery": "100", "money.budget": "$2,000",
 				"safety.children": "yes", "safety.latch_opens_inside": "no", "safety.co_alarm": "yes", "safety.fish": "no"} {
@@ -357,14 +363,7 @@ func TestKeysTypedWhileReckoningAreDropped(t *testing.T) {
 		c.send("none" + enter)
 		c.expect(goingBy)
 		c.send(enter)
-		select {
-		case err := <-done:
-			if err != nil {
-				t.Error(err)
-			}
-		case <-time.After(time.Minute):
-			t.Fatalf("not at its end:\n%s", c.text(0))
-		}
+		c.ends(done)
 		if got := answerIn(t, kept, "safety.children"); got != "no" {
 			t.Errorf("children %q by keys that were struck before the question", got)
 		}
