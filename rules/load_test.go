@@ -116,8 +116,12 @@ criteria:
 	}
 }
 
-// A hostile file is read or refused in a moment, and never more than strict.MostFaults
-// are told.
+// forEver is longer than any slow machine takes for what is linear, and shorter than
+// what grows faster.
+const forEver = 30 * time.Second
+
+// A hostile file is read or refused, without waiting for ever, and never more than
+// strict.MostFaults are told.
 func TestHostileFilesAreBounded(t *testing.T) {
 	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\"}\n", 6000)
 	for name, file := range map[string]struct{ text, want string }{
@@ -153,7 +157,7 @@ func TestHostileFilesAreBounded(t *testing.T) {
 		if longest := len(err.Error()); longest > 60000 {
 			t.Errorf("%s: a message of %d bytes", name, longest)
 		}
-		if spent := time.Since(start); spent > time.Second {
+		if spent := time.Since(start); spent > forEver {
 			t.Errorf("%s: took %v", name, spent)
 		}
 	}

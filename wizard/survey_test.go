@@ -83,20 +83,13 @@ func (c *console) text(from int) string {
 // for are lost, so that is waited for too.
 func (c *console) expect(words string) {
 	c.t.Helper()
-	deadline := time.After(time.Minute)
 	asked := func() bool {
 		c.mu.Lock()
 		defer c.mu.Unlock()
 		line := bytes.LastIndex(c.shown.Bytes(), []byte("["+asksHelp+" explains]"))
 		return line < c.heeded || c.told > line
 	}
-	for !strings.Contains(c.text(c.heeded), words) || !asked() {
-		select {
-		case <-c.changed:
-		case <-deadline:
-			c.t.Fatalf("waited for %q, was shown:\n%s", words, c.text(c.heeded))
-		}
-	}
+	c.waits(words, func() bool { return strings.Contains(c.text(c.heeded), words) && asked() })
 	for quiet := false; !quiet; {
 		select {
 		case <-c.changed:
@@ -107,6 +100,19 @@ func (c *console) expect(words string) {
 	c.mu.Lock()
 	c.heeded = c.shown.Len()
 	c.mu.Unlock()
+}
+
+// waits waits until the screen is as wanted.
+func (c *console) waits(wanted string, there func() bool) {
+	c.t.Helper()
+	deadline := time.After(time.Minute)
+	for !there() {
+		select {
+		case <-c.changed:
+		case <-deadline:
+			c.t.Fatalf("waited for %q, was shown:\n%s", wanted, c.text(c.heeded))
+		}
+	}
 }
 
 // ends waits until what runs on the console has ended, and reports its error.
@@ -233,10 +239,7 @@ func TestListTakesTheBestMatch(t *testing.T) {
 			case <-time.After(time.Minute):
 				t.Fatalf("still waiting:\n%s", c.text(0))
 			}
-			time.Sleep(20 * time.Millisecond) // until all of it is on the screen
-			if shown := c.text(0); !strings.Contains(shown, tt.says) {
-				t.Errorf("expected %q, was shown:\n%s", tt.says, shown)
-			}
+			c.waits(tt.says, func() bool { return strings.Contains(c.text(0), tt.says) })
 		})
 	}
 }
@@ -283,14 +286,12 @@ func TestTerminalStops(t *testing.T) {
 			if err != nil || *after != *before {
 				t.Errorf("the terminal is not as it was (%v)", err)
 			}
-			if shown := c.text(0); tt.want == ErrCancelled {
-				time.Sleep(50 * time.Millisecond)
-				c.mu.Lock()
-				hidden, visible := strings.LastIndex(c.shown.String(), "\x1b[?25l"), strings.LastIndex(c.shown.String(), "\x1b[?25h")
-				c.mu.Unlock()
-				if hidden > visible {
-					t.Errorf("the cursor stays hidden:\n%s", shown)
-				}
+			if tt.want == ErrCancelled {
+				c.waits("the cursor again", func() bool {
+					c.mu.Lock()
+					defer c.mu.Unlock()
+					return strings.LastIndex(c.shown.String(), "\x1b[?25l") <= strings.LastIndex(c.shown.String(), "\x1b[?25h")
+				})
 			}
 		})
 	}
@@ -357,7 +358,7 @@ func TestKeysTypedWhileReckoningAreDropped(t *testing.T) {
 		}
 		<-reckoning
 		c.send("3, 10" + enter + "2" + enter)
-		time.Sleep(50 * time.Millisecond) // until the terminal has them
+		time.Sleep(500 * time.Millisecond) // until the terminal has them
 		goOn <- true
 		c.expect(aboardAsked)
 		c.send("none" + enter)

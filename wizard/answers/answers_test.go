@@ -183,7 +183,7 @@ func TestFaultsAreBounded(t *testing.T) {
 		}
 		began := time.Now()
 		_, faults := Read("boat.yaml", strings.NewReader(text.String()))
-		if took := time.Since(began); took > 5*time.Second {
+		if took := time.Since(began); took > 30*time.Second {
 			t.Errorf("took %v", took)
 		}
 		if len(faults) != strict.MostFaults+1 || strings.Contains(line, "k%d") && !strings.Contains(faults[strict.MostFaults].Found, "more than") {
