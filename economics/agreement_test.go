@@ -178,9 +178,6 @@ func TestWorthOfKnowing(t *testing.T) {
 			if in.EVPPI < 0 || in.EVPPI > f.EVPI+1e-9 {
 				t.Errorf("%s: knowing %s is worth %v, knowing everything %v", name, in.Name, in.EVPPI, f.EVPI)
 			}
-			if in.Taste {
-				t.Errorf("%s: %s is a taste and drawn", name, in.Name)
-			}
 			if in.Low > in.High || in.ChanceBeyond < 0 || in.ChanceBeyond > 1 || in.SwitchKnown && in.ChanceBeyond < 0.05 {
 				t.Errorf("%s: %s from %v to %v, beyond %v", name, in.Name, in.Low, in.High, in.ChanceBeyond)
 			}

@@ -17,7 +17,6 @@ type Input struct {
 	Short      string // the same, for charts and tables
 	Unit       string // of Typical; "" when only the factor means something
 	Difference bool   // whether Factor is a difference in Unit
-	Taste      bool   // the owner's to decide, never to be measured
 
 	// Beyond says that the figure lies beyond a value: {more} stands for "more
 	// than" or "less than", {fewer} for the same of what is counted, {at} for

@@ -164,8 +164,6 @@ func (a author) swing() []layout.Block {
 		low, high := a.v.Ends(in)
 		worth := "–"
 		switch {
-		case in.Taste:
-			worth = "yours to say"
 		case a.v.WorthKnowing(in):
 			worth = a.v.Small(in.EVPPI)
 		case in.EVPPI > 0:

@@ -194,7 +194,6 @@ func uncertainOf(in economics.InputFigures) Object {
 		{"chance_beyond", when(in.SwitchKnown, in.ChanceBeyond)},
 		{"swing_low", in.SwingLow}, // this and the next: a year
 		{"swing_high", in.SwingHigh},
-		{"taste", in.Taste},
 	}
 }
 

@@ -27,7 +27,7 @@ const leastBeyond = 0.05
 // costs what ice costs. It is empty where there is no way to speak of.
 func (v Voice) Flips() []Flip {
 	var out []Flip
-	if v.Nights() == 0 || len(v.r.Futures.Weighed) == 0 {
+	if v.r.Answer.Way() == "" || len(v.r.Futures.Weighed) == 0 {
 		return out
 	}
 	var ins []economics.InputFigures

@@ -68,15 +68,15 @@ func (v Voice) notable(worth float64) float64 {
 func move(prices [2]float64) float64 { return math.Abs(prices[1] - prices[0]) }
 
 // WorthKnowing tells whether finding an input out pays by choosing the way
-// better: a matter of taste never.
+// better.
 func (v Voice) WorthKnowing(in economics.InputFigures) bool {
-	return !in.Taste && v.r.Answer.Way() != "" && in.EVPPI > v.leastWorth()
+	return v.r.Answer.Way() != "" && in.EVPPI > v.leastWorth()
 }
 
 // movesPrice tells whether an input moves the price of a day enough to be
 // worth finding out.
 func (v Voice) movesPrice(in economics.InputFigures) bool {
-	if in.Taste || !v.Priced(v.leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
+	if v.r.Answer.Way() == "" || !v.Priced(v.leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
 		return false
 	}
 	return math.Abs(in.PriceHigh-in.PriceLow) > leastMove*v.leader().PriceOfCold.Typical

@@ -312,15 +312,14 @@ func TestFlips(t *testing.T) {
 }
 
 // What is worth knowing is sorted: what the choice turns on, then what moves the
-// price of a day; taste and trifles are never in it.
+// price of a day; trifles are never in it.
 func TestMeasureFirst(t *testing.T) {
 	r := made()
 	r.Of(economics.SmallUnit).Fitted.Yearly = 200
-	in := func(name string, worth, low, high float64, taste bool) economics.InputFigures {
-		return economics.InputFigures{Input: economics.Input{Name: name, FindOut: "Count {cost}.", FindOutCost: 12, Taste: taste}, EVPPI: worth, PriceLow: low, PriceHigh: high}
+	in := func(name string, worth, low, high float64) economics.InputFigures {
+		return economics.InputFigures{Input: economics.Input{Name: name, FindOut: "Count {cost}.", FindOutCost: 12}, EVPPI: worth, PriceLow: low, PriceHigh: high}
 	}
-	r.Futures.Inputs = []economics.InputFigures{in("nights", 50, 6, 3, false), in("cold_day_worth", 900, 1, 9, true), in("upkeep", 2, 4, 4.5, false),
-		in("leak", 140, 4, 5, false), in("ice_price", 0, 2, 7, false)}
+	r.Futures.Inputs = []economics.InputFigures{in("nights", 50, 6, 3), in("upkeep", 2, 4, 4.5), in("leak", 140, 4, 5), in("ice_price", 0, 2, 7)}
 	v := Of(r, economics.Book{})
 	got := ""
 	for _, m := range v.MeasureFirst() {
