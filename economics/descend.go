@@ -10,6 +10,7 @@ import (
 type goal struct {
 	fails int     // futures of the search in which it may fail, at most
 	cold  float64 // mean share of days kept, at least
+	than  *look   // priced, the fit-out whose days kept cold is counted from; nil for none
 }
 
 // cheapest gives the cheapest of the allowed cells that reach the goal and cost
@@ -84,7 +85,7 @@ const front = 3.5
 func (s *searcher) fall(c int, allowed func(*cell) bool, g goal) int {
 	if !s.hardened {
 		s.hardened = true
-		low := s.descend(c, allowed, s.sample, goal{g.fails * len(s.sample) / len(s.hard), g.cold})
+		low := s.descend(c, allowed, s.sample, goal{g.fails * len(s.sample) / len(s.hard), g.cold, g.than})
 		l := s.whole(low)
 		if s.harden(l); l.fails <= g.fails {
 			return low
@@ -152,7 +153,7 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 		c := &s.cells[i]
 		if habit := (FitOut{}).with(c.fit); allowed(c) && habits[habit] {
 			delete(habits, habit)
-			if s.hopeful(i, g) {
+			if s.hopeful(i, g, -1) {
 				s.priced(i)
 			}
 		}
@@ -160,7 +161,7 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 	best := -1
 	for i := range s.cells {
 		c := &s.cells[i]
-		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= (1-trifle)*under || !s.mayBeat(i, best)) || s.failed != nil || !s.hopeful(i, g) {
+		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= (1-trifle)*under) || s.failed != nil || !s.hopeful(i, g, best) {
 			continue
 		}
 		if l := s.priced(i); l.cost < under && l.cold >= g.cold && s.reachesAlone(i, g.fails) {
@@ -171,24 +172,39 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 }
 
 // hopeful glances at a cell in the sample, part by part, and tells whether it
-// may reach the goal: fails at most three standard errors beyond the share
-// allowed. What fails by a tenth of the futures more rules out all below it.
-func (s *searcher) hopeful(c int, g goal) bool {
+// may reach the goal and cost less than the best known, -1 for none: it fails, is
+// warm and is dear by at most three standard errors beyond what is allowed. What
+// fails by a tenth of the futures more, or keeps a tenth of the days less, rules
+// out all below it.
+func (s *searcher) hopeful(c int, g goal, best int) bool {
 	share := float64(g.fails) / float64(len(s.hard))
 	l := s.look(c)
-	for from, part := 0, 8; from < len(s.sample); from, part = from+part, 2*part {
-		s.see(l, s.sample[from:min(from+part, len(s.sample))])
-		n := float64(l.count)
-		beyond := float64(l.fails) - share*n - 3*math.Sqrt(n*max(0.04, share*(1-share)))
-		if beyond > 0.1*n {
-			s.ruleOut(c)
-		}
-		if beyond > 0 {
+	for n := min(glance/2, len(s.sample)); ; n = min(2*n, len(s.sample)) {
+		s.see(l, s.sample[:n])
+		if s.failed != nil {
 			return false
 		}
+		seen := float64(l.count)
+		beyond := (float64(l.fails) - share*seen - 3*math.Sqrt(seen*max(0.04, share*(1-share)))) / seen
+		if g.than != nil {
+			fewer, doubt := s.differ(n, func(k int) float64 { return g.than.trials[k].KeptShare - l.trials[k].KeptShare })
+			beyond = max(beyond, fewer-(g.than.cold-g.cold)-glanceErrors*max(doubt, leastDoubt/math.Sqrt(float64(n))))
+		}
+		if beyond > 0.1 {
+			s.ruleOut(c)
+		}
+		if beyond > 0 || best >= 0 && s.dearer(c, best, n) {
+			return false
+		}
+		if n == len(s.sample) {
+			return true
+		}
 	}
-	return true
 }
+
+// leastDoubt is by what share of the days two fit-outs differ otherwise from
+// one future to the next, at least. Engineering judgement, from memory.
+const leastDoubt = 0.05
 
 // reachesAlone is reaches without help from other cells, which ice cannot have.
 func (s *searcher) reachesAlone(c, allowed int) bool {
@@ -226,7 +242,7 @@ func (s *searcher) drop(c int, g goal) int {
 		best := -1
 		for _, item := range s.cells[c].fit.items() {
 			i := s.find(s.cells[c].fit.without(item.Piece))
-			if i < 0 || s.option == IceOnly && !s.hopeful(i, g) || !s.reachesAlone(i, g.fails) {
+			if i < 0 || s.option == IceOnly && !s.hopeful(i, g, -1) || !s.reachesAlone(i, g.fails) {
 				continue
 			}
 			if l := s.priced(i); l.cold >= g.cold && l.cost <= most && (best < 0 || l.cost < s.looks[best].cost) {

@@ -97,7 +97,7 @@ func (s *searcher) nearest(allowed func(*cell) bool) (int, goal) {
 	if top < 0 {
 		return -1, goal{}
 	}
-	g := goal{fails: n - most + int(nearShare*float64(n)), cold: cold - nearCold}
+	g := goal{fails: n - most + int(nearShare*float64(n)), cold: cold - nearCold, than: s.priced(top)}
 	if c := s.cheapest(allowed, g, math.Inf(1)); c >= 0 {
 		return c, g
 	}

@@ -299,19 +299,38 @@ func (s *searcher) mayBeat(c, best int) bool {
 	}
 	for n := glance; n < len(s.sample); n *= 2 {
 		s.see(l, s.sample[:n])
-		var sum, squares float64
-		for _, k := range s.sample[:n] {
-			more := l.trials[k].Present - b.trials[k].Present
-			sum, squares = sum+more, squares+more*more
-		}
-		mean := sum / float64(n)
-		deviation := math.Sqrt(max(0, squares/float64(n)-mean*mean))
-		if mean >= glanceErrors*deviation/math.Sqrt(float64(n)) {
-			s.bound(c, b.cost+mean)
+		if s.dearer(c, best, n) {
 			return false
 		}
 	}
 	return true
+}
+
+// dearer tells whether a cell is shown by the first n futures of the sample, which
+// it has seen, to cost more than one that is priced.
+func (s *searcher) dearer(c, best, n int) bool {
+	l, b := s.look(c), s.priced(best)
+	if n < min(glance, len(s.sample)) {
+		return false
+	}
+	more, doubt := s.differ(n, func(k int) float64 { return l.trials[k].Present - b.trials[k].Present })
+	if more < glanceErrors*doubt || n == len(s.sample) && more <= 0 {
+		return false
+	}
+	s.bound(c, b.cost+more)
+	return true
+}
+
+// differ gives the mean of a difference over the first n futures of the sample,
+// and its standard error.
+func (s *searcher) differ(n int, difference func(k int) float64) (mean, doubt float64) {
+	var sum, squares float64
+	for _, k := range s.sample[:n] {
+		d := difference(k)
+		sum, squares = sum+d, squares+d*d
+	}
+	mean = sum / float64(n)
+	return mean, math.Sqrt(max(0, squares/float64(n)-mean*mean) / float64(n))
 }
 
 // whole puts a cell to every future.
