@@ -28,7 +28,7 @@ func TestStoppedWhileAPipeIsFull(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer reader.Close()
-	c := exec.Command("coldreckon", "report", "sample:dunlin", "--futures", "20", "-o", name)
+	c := exec.Command("coldreckon", "report", "sample:turnstone", "--futures", "20", "--full", "-o", name)
 	if err := c.Start(); err != nil {
 		t.Fatal(err)
 	}

@@ -18,20 +18,12 @@ import (
 func logsOf(t *testing.T) (folder string) {
 	t.Helper()
 	folder = t.TempDir()
-	dunlin, err := sampleNamed("dunlin")
-	if err != nil {
-		t.Fatal(err)
-	}
-	files := map[string]string{"boat.yaml": dunlin.Text}
-	for _, name := range []string{"ice.csv", "warming.csv"} {
-		text, err := os.ReadFile(filepath.Join("testdata/logs", name))
+	for name, from := range map[string]string{"boat.yaml": "wren.yaml", "ice.csv": "logs/ice.csv", "warming.csv": "logs/warming.csv"} {
+		text, err := os.ReadFile(filepath.Join("testdata", from))
 		if err != nil {
 			t.Fatal(err)
 		}
-		files[name] = string(text)
-	}
-	for name, text := range files {
-		if err := os.WriteFile(filepath.Join(folder, name), []byte(text), 0o644); err != nil {
+		if err := os.WriteFile(filepath.Join(folder, name), text, 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -97,11 +89,11 @@ func TestLessonOutlivesItsReader(t *testing.T) {
 // A log of a box that leaks three times what was thought changes an answer that
 // stood; the same boat again does not.
 func TestWhatALessonChanges(t *testing.T) {
-	sample, err := sampleNamed("dunlin")
+	sample, err := sampleNamed("turnstone")
 	if err != nil {
 		t.Fatal(err)
 	}
-	file, faults := answers.Read("dunlin", strings.NewReader(sample.Text))
+	file, faults := answers.Read("turnstone", strings.NewReader(sample.Text))
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}
@@ -114,7 +106,7 @@ func TestWhatALessonChanges(t *testing.T) {
 		t.Fatal(faults)
 	}
 	leaky := boat
-	leaky.Evidence = boat.Evidence.WithLog(heat.Learnt{Of: heat.OfIce, From: "2025-06-01", To: "2025-08-30", Rows: 40, UA: 3 * 2.05, LogSD: 0.05})
+	leaky.Evidence = boat.Evidence.WithLog(heat.Learnt{Of: heat.OfIce, From: "2025-06-01", To: "2025-08-30", Rows: 40, UA: 3 * 0.37, LogSD: 0.05})
 	for _, tt := range []struct {
 		after economics.Boat
 		want  string

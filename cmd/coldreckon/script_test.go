@@ -40,8 +40,9 @@ func TestScripts(t *testing.T) {
 		RequireUniqueNames:  true,
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("SOURCE_DATE_EPOCH", "1750000000") // 15 June 2025
-			logs, err := filepath.Abs("testdata/logs")
-			env.Setenv("LOGS", logs)
+			data, err := filepath.Abs("testdata")
+			env.Setenv("LOGS", filepath.Join(data, "logs"))
+			env.Setenv("WREN", filepath.Join(data, "wren.yaml")) // a boat that is soon reckoned
 			return err
 		},
 	})

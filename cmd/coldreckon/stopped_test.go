@@ -181,7 +181,7 @@ func TestFolderVanishes(t *testing.T) {
 // A disk that fills up (a limit on the size of files stands for it) leaves the
 // answers as they were: learn ends, and so do questions.
 func TestFullDiskKeepsAnswers(t *testing.T) {
-	complete, err := sampleNamed("dunlin")
+	complete, err := os.ReadFile("testdata/wren.yaml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -199,7 +199,7 @@ func TestFullDiskKeepsAnswers(t *testing.T) {
 		text    string
 		command []string
 	}{
-		"learn": {comments + complete.Text, []string{"learn", "ice.csv", "boat.yaml"}},
+		"learn": {comments + string(complete), []string{"learn", "ice.csv", "boat.yaml"}},
 		"ask":   {comments + "units: us\n", []string{"ask", "--plain", "boat.yaml"}},
 	} {
 		t.Run(name, func(t *testing.T) {
