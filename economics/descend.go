@@ -138,68 +138,74 @@ func (s *searcher) oneStep(a, b *cell) bool {
 	return n == 1
 }
 
-// cheapestIce goes through the cells from the cheapest work up, and passes over
-// those whose saving of ice cannot make up for dearer work. A few futures show
-// what is hopeless; cells that have less of everything than one that fails by
-// far are not looked at.
+// cheapestIce glances at every cell and goes through those that may reach in the
+// order of what they cost at a glance. Cells that have less of everything than one
+// that fails by far are not looked at.
 func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) int {
-	habits := map[FitOut]bool{}
-	for i := range s.cells {
-		if c := &s.cells[i]; c.box >= 0 {
-			habits[FitOut{}.with(c.fit)] = true
-		}
+	type glanced struct {
+		cell int
+		cost float64
 	}
-	for i := len(s.cells) - 1; i >= 0; i-- { // the best box of each habit bounds what its others use
-		c := &s.cells[i]
-		if habit := (FitOut{}).with(c.fit); allowed(c) && habits[habit] {
-			delete(habits, habit)
-			if s.hopeful(i, g, -1) {
-				s.priced(i)
-			}
-		}
-	}
-	best := -1
+	var open []glanced
 	for i := range s.cells {
-		c := &s.cells[i]
-		if c.out || !allowed(c) || best >= 0 && (c.work >= under || s.leastCost(i) >= (1-trifle)*under) || s.failed != nil || !s.hopeful(i, g, best) {
+		if c := &s.cells[i]; c.out || !allowed(c) || c.work >= under || !s.mayReach(i, g, s.glance()) {
 			continue
 		}
-		if l := s.priced(i); l.cost < under && l.cold >= g.cold && s.reachesAlone(i, g.fails) {
-			best, under = i, l.cost
+		l, cost := s.look(i), 0.0
+		for _, k := range s.sample[:s.glance()] {
+			cost += l.trials[k].Present
+		}
+		open = append(open, glanced{i, cost})
+	}
+	slices.SortStableFunc(open, func(a, b glanced) int { return cmp.Compare(a.cost, b.cost) })
+	best := -1
+	for _, o := range open {
+		if c := &s.cells[o.cell]; c.out || c.work >= under || !s.hopeful(o.cell, g, best) {
+			continue
+		}
+		if l := s.priced(o.cell); s.failed == nil && l.cost < under && l.cold >= g.cold && s.reachesAlone(o.cell, g.fails) {
+			best, under = o.cell, l.cost
 		}
 	}
 	return best
 }
 
-// hopeful glances at a cell in the sample, part by part, and tells whether it
-// may reach the goal and cost less than the best known, -1 for none: it fails, is
-// warm and is dear by at most three standard errors beyond what is allowed. What
-// fails by a tenth of the futures more, or keeps a tenth of the days less, rules
-// out all below it.
+// glance is how many futures of the sample are seen at first.
+func (s *searcher) glance() int { return min(glance, len(s.sample)) }
+
+// hopeful looks at more and more of the sample and tells whether a cell may reach
+// the goal and cost less than the best known, -1 for none.
 func (s *searcher) hopeful(c int, g goal, best int) bool {
-	share := float64(g.fails) / float64(len(s.hard))
-	l := s.look(c)
-	for n := min(glance/2, len(s.sample)); ; n = min(2*n, len(s.sample)) {
-		s.see(l, s.sample[:n])
-		if s.failed != nil {
-			return false
-		}
-		seen := float64(l.count)
-		beyond := (float64(l.fails) - share*seen - 3*math.Sqrt(seen*max(0.04, share*(1-share)))) / seen
-		if g.than != nil {
-			fewer, doubt := s.differ(n, func(k int) float64 { return g.than.trials[k].KeptShare - l.trials[k].KeptShare })
-			beyond = max(beyond, fewer-(g.than.cold-g.cold)-glanceErrors*max(doubt, leastDoubt/math.Sqrt(float64(n))))
-		}
-		if beyond > 0.1 {
-			s.ruleOut(c)
-		}
-		if beyond > 0 || best >= 0 && s.dearer(c, best, n) {
+	for n := s.glance(); ; n = min(2*n, len(s.sample)) {
+		if !s.mayReach(c, g, n) || best >= 0 && s.dearer(c, best, n) {
 			return false
 		}
 		if n == len(s.sample) {
 			return true
 		}
 	}
+}
+
+// mayReach tells by the first n futures of the sample whether a cell may reach the
+// goal: it fails and is warm by at most three standard errors beyond what is
+// allowed. What fails by a tenth of the futures more, or keeps a tenth of the days
+// less, rules out all below it.
+func (s *searcher) mayReach(c int, g goal, n int) bool {
+	l := s.look(c)
+	s.see(l, s.sample[:n])
+	if s.failed != nil {
+		return false
+	}
+	share, seen := float64(g.fails)/float64(len(s.hard)), float64(l.count)
+	beyond := (float64(l.fails) - share*seen - glanceErrors*math.Sqrt(seen*max(0.04, share*(1-share)))) / seen
+	if g.than != nil {
+		fewer, doubt := s.differ(n, func(k int) float64 { return g.than.trials[k].KeptShare - l.trials[k].KeptShare })
+		beyond = max(beyond, fewer-(g.than.cold-g.cold)-glanceErrors*max(doubt, leastDoubt/math.Sqrt(float64(n))))
+	}
+	if beyond > 0.1 {
+		s.ruleOut(c)
+	}
+	return beyond <= 0
 }
 
 // leastDoubt is by what share of the days two fit-outs differ otherwise from

@@ -287,7 +287,7 @@ func (s *searcher) priced(c int) *look {
 // glance is how many futures of the sample are first asked whether a cell may be
 // cheaper than another, then twice as many; glanceErrors by how many standard
 // errors it must be shown not to be.
-const glance, glanceErrors = 16, 3
+const glance, glanceErrors = 8, 3
 
 // mayBeat tells whether a cell may cost less than one that is priced. A few
 // futures, the same for both, mostly show that it does not: from one cell to the
@@ -310,11 +310,8 @@ func (s *searcher) mayBeat(c, best int) bool {
 // it has seen, to cost more than one that is priced.
 func (s *searcher) dearer(c, best, n int) bool {
 	l, b := s.look(c), s.priced(best)
-	if n < min(glance, len(s.sample)) {
-		return false
-	}
 	more, doubt := s.differ(n, func(k int) float64 { return l.trials[k].Present - b.trials[k].Present })
-	if more < glanceErrors*doubt || n == len(s.sample) && more <= 0 {
+	if more+trifle*b.cost < glanceErrors*doubt || n == len(s.sample) && more <= 0 {
 		return false
 	}
 	s.bound(c, b.cost+more)
