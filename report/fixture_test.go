@@ -121,13 +121,17 @@ func inputOf(t testing.TB, b economics.Boat) Input {
 	if err != nil {
 		t.Fatal(err)
 	}
-	told := fmt.Sprintf("%+v", b)
+	// What she is called and how she is printed changes no figure.
+	alike := b
+	alike.Name, alike.Units, alike.Currency = "", "", ""
+	told := fmt.Sprintf("%+v", alike)
 	if reckonings[told] == nil {
 		if reckonings[told], err = economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 60, Seed: 1}); err != nil {
 			t.Fatal(err)
 		}
 	}
 	r := *reckonings[told]
+	r.Boat.Name, r.Boat.Units, r.Boat.Currency = b.Name, b.Units, b.Currency
 	return Input{
 		Reckoning: &r, Pack: pack, Version: "0.0.0-test", Date: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC), Paper: sheet.A4,
 		Answers: []Answer{{"The boat", "Name", b.Name, quantity.Told}, {"The ice box", "Inside volume", "3.2 cu ft", quantity.Told},

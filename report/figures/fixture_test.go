@@ -46,7 +46,7 @@ func dunlin() economics.Boat {
 }
 
 // textOf reckons a boat and prints its figures.
-func textOf(t *testing.T, b economics.Boat) ([]byte, *economics.Reckoning) {
+func textOf(t *testing.T, b economics.Boat) ([]byte, Input) {
 	t.Helper()
 	pack, err := rules.Load()
 	if err != nil {
@@ -68,7 +68,13 @@ func textOf(t *testing.T, b economics.Boat) ([]byte, *economics.Reckoning) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s, err := Of(Input{Reckoning: r, Book: pack.Book, Findings: found, Guidance: pack.Guidance, Version: "test"})
+	in := Input{Reckoning: r, Book: pack.Book, Findings: found, Guidance: pack.Guidance, Version: "test"}
+	return inJSON(t, in), in
+}
+
+func inJSON(t *testing.T, in Input) []byte {
+	t.Helper()
+	s, err := Of(in)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -76,5 +82,5 @@ func textOf(t *testing.T, b economics.Boat) ([]byte, *economics.Reckoning) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return text, r
+	return text
 }
