@@ -18,8 +18,8 @@ const (
 	FreezesMeals   Freezing = "meals" // a few meals kept frozen
 )
 
-// FreezingWishes lists what may be wanted beyond nothing.
-var FreezingWishes = [2]Freezing{FreezesCubes, FreezesMeals}
+// freezingWishes lists what may be wanted beyond nothing.
+var freezingWishes = [2]Freezing{FreezesCubes, FreezesMeals}
 
 // corner is the part of the cold space that is kept frozen.
 type corner struct {
@@ -145,7 +145,7 @@ func (r *Reckoning) weighFreezing(s *study) error {
 			return err
 		}
 		r.SunWhPerWp = p.sunWhPerWp()
-		for _, wish := range FreezingWishes {
+		for _, wish := range freezingWishes {
 			with, _, err := at(wish)
 			if err != nil {
 				return err

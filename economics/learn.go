@@ -94,7 +94,7 @@ func Learn(b Boat, ground climate.Ground, log Log) (Lesson, error) {
 			return p.learnIce(log.Rows)
 		}
 	}
-	if HasUnit(log.Rows) {
+	if hasUnit(log.Rows) {
 		return learnUnit(b, ground, log)
 	}
 	return p.learnTemperatures(log)

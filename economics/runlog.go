@@ -64,8 +64,8 @@ type runStep struct {
 	ideal                   float64   // Carnot's efficiency meanwhile
 }
 
-// HasUnit tells whether a log holds anything of a running unit.
-func HasUnit(rows []heat.LogRow) bool {
+// hasUnit tells whether a log holds anything of a running unit.
+func hasUnit(rows []heat.LogRow) bool {
 	return slices.ContainsFunc(rows, func(r heat.LogRow) bool { return r.AmpsRead || r.DrawnRead || r.RunRead })
 }
 

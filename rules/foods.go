@@ -19,7 +19,7 @@ type Band string
 
 // The bands, shortest first.
 const (
-	NotAtAll   Band = "not at all"
+	notAtAll   Band = "not at all"
 	UnderAWeek Band = "under a week"
 	Weeks      Band = "one to three weeks"
 	Months     Band = "a month or more"
@@ -35,7 +35,7 @@ const (
 func bandOf(days float64) Band {
 	switch {
 	case days <= 0:
-		return NotAtAll
+		return notAtAll
 	case days < weeksFrom:
 		return UnderAWeek
 	case days < monthsFrom:
@@ -45,7 +45,7 @@ func bandOf(days float64) Band {
 }
 
 // bands lists the bands in printing order.
-var bands = []Band{NotAtAll, UnderAWeek, Weeks, Months}
+var bands = []Band{notAtAll, UnderAWeek, Weeks, Months}
 
 // warmth is a range of locker temperatures, the coolest first.
 type warmth int

@@ -29,9 +29,9 @@ func TestFoodBandsAgainstPublishedTimes(t *testing.T) {
 		Want   Band
 		Source string
 	}{
-		{"eggs-washed", 12, economics.WashedEggs, NotAtAll, "63 FR 45663: 45 °F or less; two hours out of it"},
+		{"eggs-washed", 12, economics.WashedEggs, notAtAll, "63 FR 45663: 45 °F or less; two hours out of it"},
 		{"eggs-unwashed", 18, economics.UnwashedEggs, Weeks, "Regulation (EU) 2023/2465, article 4: best before at most 28 days from lay, unchilled"},
-		{"eggs-unknown", 18, economics.UnknownEggs, NotAtAll, "63 FR 45663, the stricter of the two rules"},
+		{"eggs-unknown", 18, economics.UnknownEggs, notAtAll, "63 FR 45663, the stricter of the two rules"},
 		{"butter", 20, economics.NoEggs, UnderAWeek, "USDA guidance through Michigan State University Extension: one to two days out"},
 		{"dry-sausage", 20, economics.NoEggs, Months, "USDA FSIS: 4 to 6 weeks in a pantry"},
 		{"country-ham", 20, economics.NoEggs, Months, "USDA FSIS: whole, one year"},
@@ -136,7 +136,7 @@ func TestKeepingIsOrderly(t *testing.T) {
 				if k.OutlastsGap {
 					n++
 				}
-				if k.OutlastsGap && k.Band == NotAtAll {
+				if k.OutlastsGap && k.Band == notAtAll {
 					t.Errorf("%s does not keep and lasts %g days", k.ID, gap)
 				}
 			}
@@ -185,7 +185,7 @@ func TestBandOf(t *testing.T) {
 		days float64
 		want Band
 	}{
-		{0, NotAtAll}, {0.5, UnderAWeek}, {6, UnderAWeek}, {7, Weeks}, {21, Weeks}, {27, Weeks}, {28, Months}, {3650, Months},
+		{0, notAtAll}, {0.5, UnderAWeek}, {6, UnderAWeek}, {7, Weeks}, {21, Weeks}, {27, Weeks}, {28, Months}, {3650, Months},
 	} {
 		if got := bandOf(row.days); got != row.want {
 			t.Errorf("%g days: %q; want %q", row.days, got, row.want)

@@ -20,8 +20,8 @@ const (
 	islandLatitudeDeg = 30
 )
 
-// EstimatedID is the id of every ground that Estimated describes.
-const EstimatedID = "own"
+// estimatedID is the id of every ground that Estimated describes.
+const estimatedID = "own"
 
 // Estimated describes a ground of which only a latitude of -66 to 66° and the
 // mean daily lowest and highest air temperatures of twelve months are known,
@@ -42,7 +42,7 @@ func Estimated(name string, latDeg float64, airMin, airMax [12]quantity.Celsius)
 	if !(-MaxLatitudeDeg <= latDeg && latDeg <= MaxLatitudeDeg) {
 		return Ground{}, fmt.Errorf("latitude: found %g, expected a number from %d to %d degrees", latDeg, -MaxLatitudeDeg, MaxLatitudeDeg)
 	}
-	g := Ground{ID: EstimatedID, Name: name, LatDeg: latDeg}
+	g := Ground{ID: estimatedID, Name: name, LatDeg: latDeg}
 	var yearRangeK float64
 	for i := range g.Months {
 		month := i + 1

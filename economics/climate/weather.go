@@ -7,13 +7,13 @@ import (
 
 // How one day resembles the day before, and how far years differ.
 const (
-	// SunPersistence is the day-to-day correlation of the sun's normal scores
+	// sunPersistence is the day-to-day correlation of the sun's normal scores
 	// (Graham, Hollands and Brunger 1988, Solar Energy 40:83-92, the same at
 	// every station; 0.26 to 0.30 in 30 coastal stations' years).
-	SunPersistence = 0.29
-	// AirPersistence is the day-to-day correlation of the air's distance from
+	sunPersistence = 0.29
+	// airPersistence is the day-to-day correlation of the air's distance from
 	// its monthly mean. Engineering judgement, from memory.
-	AirPersistence = 0.6
+	airPersistence = 0.6
 	// AirSDK is the standard deviation of that distance, K. Engineering
 	// judgement, from memory.
 	AirSDK = 2.5
@@ -37,8 +37,8 @@ func (d *Days) Next(rng *rand.Rand) (sunScore, airOffsetK float64) {
 		d.begun = true
 		d.sun, d.air = rng.NormFloat64(), rng.NormFloat64()
 	} else {
-		d.sun = follow(d.sun, SunPersistence, rng)
-		d.air = follow(d.air, AirPersistence, rng)
+		d.sun = follow(d.sun, sunPersistence, rng)
+		d.air = follow(d.air, airPersistence, rng)
 	}
 	return d.sun, AirSDK * d.air
 }

@@ -79,7 +79,7 @@ func TestFirstDayIsStationary(t *testing.T) {
 // below the median the closed form 1/4 + asin(φ)/2π (Sheppard 1899). Guards
 // the line of Days.Next that carries the sun over.
 func TestRunsOfDullDays(t *testing.T) {
-	near(t, "closed form", 0.25+math.Asin(SunPersistence)/(2*math.Pi), 0.2968, 0.0001)
+	near(t, "closed form", 0.25+math.Asin(sunPersistence)/(2*math.Pi), 0.2968, 0.0001)
 	const n = 1_000_000
 	rng := newRNG(3)
 	var days Days

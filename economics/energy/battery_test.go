@@ -52,7 +52,7 @@ func TestBatteryFactsAreUsual(t *testing.T) {
 		{"lithium energy", ChargeEfficiency(Lithium), 0.92, 0.96},
 		{"lead volts", BankVolts(Lead), 12.3, 12.4},
 		{"lithium volts", BankVolts(Lithium), 13.1, 13.1},
-		{"lead under load at half charge", LowVolts(Lead), 11.5, 11.8},
+		{"lead under load at half charge", lowVolts(Lead), 11.5, 11.8},
 	} {
 		if v := row.figure.Typical; v < row.low || v > row.high {
 			t.Errorf("%s: %v outside %v to %v", row.what, v, row.low, row.high)
@@ -113,8 +113,8 @@ func allFigures() []Figure {
 	figures = append(figures, ControllerShare(Tracking), ControllerShare(Plain), SoilAndWire(), CellLoss(),
 		CellTemperature(Arch), CellTemperature(OnDeck))
 	for _, c := range [...]Chemistry{Lead, Lithium} {
-		figures = append(figures, BankVolts(c), LowVolts(c), UsableShare(c), AgeLoss(c), ChargeEfficiency(c))
+		figures = append(figures, BankVolts(c), lowVolts(c), UsableShare(c), AgeLoss(c), ChargeEfficiency(c))
 	}
-	return append(figures, EngineCharge(), HouseLoad(), CutOutVolts(),
-		MakerAmbient(), MakerFoam(), MakerHot(), UsualCooling(Small), UsualCooling(Larger), ChestEta())
+	return append(figures, EngineCharge(), HouseLoad(), cutOutVolts(),
+		MakerAmbient(), makerFoam(), makerHot(), UsualCooling(Small), UsualCooling(Larger), ChestEta())
 }

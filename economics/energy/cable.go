@@ -50,13 +50,13 @@ func (c Cable) DropShare(current quantity.Ampere, system quantity.Volt) quantity
 // the bank under load at the bottom of its usable share, less the drop. Compare
 // with CutOut.
 func (b Bank) LeastVolts(c Cable, current quantity.Ampere) quantity.Volt {
-	return b.Volts/nominalVolts*quantity.Volt(LowVolts(b.Chemistry).Typical) - c.Drop(current)
+	return b.Volts/nominalVolts*quantity.Volt(lowVolts(b.Chemistry).Typical) - c.Drop(current)
 }
 
 // CutOut is the voltage at which a unit on a system of this voltage usually
 // switches itself off.
 func CutOut(system quantity.Volt) quantity.Volt {
-	return system / nominalVolts * quantity.Volt(CutOutVolts().Typical)
+	return system / nominalVolts * quantity.Volt(cutOutVolts().Typical)
 }
 
 // SizeFor gives the smallest conductor that loses no more than a share, over 0,

@@ -193,9 +193,9 @@ func BankVolts(c Chemistry) Figure {
 		or(c == Lithium, "mean voltage of a 12 V lithium iron phosphate battery", quantity.Range{Low: 13.0, Typical: 13.1, High: 13.2})
 }
 
-// LowVolts is the voltage of a 12 V bank under load at the bottom of its
+// lowVolts is the voltage of a 12 V bank under load at the bottom of its
 // usable share.
-func LowVolts(c Chemistry) Figure {
+func lowVolts(c Chemistry) Figure {
 	return Figure{"low_volts", "lead battery at half charge, under load", "V", quantity.Range{Low: 11.5, Typical: 11.8, High: 12.1}, judged}.
 		or(c == Lithium, "lithium battery at a fifth of its charge", quantity.Range{Low: 12.4, Typical: 12.8, High: 13.0})
 }
@@ -232,8 +232,8 @@ func HouseLoad() Figure {
 	return Figure{"house_load", "lights, instruments and pumps", "Ah/day", quantity.Range{Low: 8, Typical: 15, High: 30}, judged}
 }
 
-// CutOutVolts is the terminal voltage at which a 12 V compressor's electronics
+// cutOutVolts is the terminal voltage at which a 12 V compressor's electronics
 // switch it off, where its maker does not say.
-func CutOutVolts() Figure {
+func cutOutVolts() Figure {
 	return Figure{"cut_out_volts", "voltage at which the unit switches off", "V", quantity.Range{Low: 9.6, Typical: 10.4, High: 11.1}, judged}
 }

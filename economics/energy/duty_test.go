@@ -202,7 +202,7 @@ func TestHoldOver(t *testing.T) {
 	}
 }
 
-// Guards ListeriaGrowth's offset and reference (-1.18 to -0.5 fails).
+// Guards listeriaGrowth's offset and reference (-1.18 to -0.5 fails).
 func TestListeriaGrowth(t *testing.T) {
 	for _, row := range []struct {
 		Source string
@@ -218,7 +218,7 @@ func TestListeriaGrowth(t *testing.T) {
 		{"FDA/USDA-FSIS 2003, worked values", 20, 11.7, 0.005},
 		{"former US Food Code: 7 days at 41 °F, 4 days at 45 °F (7.2 °C)", 7.22, 7.0 / 4, 0.06},
 	} {
-		near(t, row.Source, ListeriaGrowth(row.food), row.want, row.share)
+		near(t, row.Source, listeriaGrowth(row.food), row.want, row.share)
 	}
 	// Rosenow & Marth 1987, doubling in milk and cream: the extremes' ratio
 	// between 8 and 4 °C and between 13 and 8 °C, which the form must fall in.
@@ -227,12 +227,12 @@ func TestListeriaGrowth(t *testing.T) {
 		coldLow, coldHigh float64 // hours
 		warmLow, warmHigh float64
 	}{{4, 8, 29.7, 45.6, 8.7, 14.6}, {8, 13, 8.7, 14.6, 4.45, 6.9}} {
-		got := ListeriaGrowth(row.warm) / ListeriaGrowth(row.cold)
+		got := listeriaGrowth(row.warm) / listeriaGrowth(row.cold)
 		if got < row.coldLow/row.warmHigh || got > row.coldHigh/row.warmLow {
 			t.Errorf("%v over %v °C: %.2f times, Rosenow & Marth give %.2f to %.2f", row.warm, row.cold, got, row.coldLow/row.warmHigh, row.coldHigh/row.warmLow)
 		}
 	}
-	if ListeriaGrowth(-1.18) != 0 || ListeriaGrowth(-5) != 0 {
+	if listeriaGrowth(-1.18) != 0 || listeriaGrowth(-5) != 0 {
 		t.Error("grows below its least temperature")
 	}
 }

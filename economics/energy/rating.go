@@ -72,7 +72,7 @@ func (p RatingPlate) Meaning() Meaning {
 	}
 	inputs := []quantity.Range{m.Eta, m.Cooling, p.Ambient}
 	m.ImpliedLeak = propagate(inputs, p.leakFor)
-	m.ImpliedBox = propagate(append(inputs, MakerFoam().Range), func(x []float64) float64 {
+	m.ImpliedBox = propagate(append(inputs, makerFoam().Range), func(x []float64) float64 {
 		return makersBoxFor(p.leakFor(x), x[3])
 	})
 	return m
@@ -106,8 +106,8 @@ func (p RatingPlate) cooling() quantity.Range {
 // coolingFor is the cooling at the rating point with which the unit just holds a
 // maker's box of the stated volume in hot air, up to 1 kW.
 func (p RatingPlate) coolingFor() float64 {
-	hot := quantity.Celsius(MakerHot().Typical)
-	heat := MakersBoxLeak(p.BoxUpTo, quantity.Metre(MakerFoam().Typical)) * quantity.WattPerKelvin(hot-p.Box)
+	hot := quantity.Celsius(makerHot().Typical)
+	heat := makersBoxLeak(p.BoxUpTo, quantity.Metre(makerFoam().Typical)) * quantity.WattPerKelvin(hot-p.Box)
 	low, high := 0.1, 1e3
 	for range 50 {
 		middle := math.Sqrt(low * high)
@@ -128,13 +128,13 @@ func (p RatingPlate) impliedEta(cooling quantity.Watt) quantity.Range {
 	heatPerCOP := func(volume quantity.Litre, x []float64) (w, shareOn float64) {
 		ambient := quantity.Celsius(x[1])
 		work := c.Working(p.Box, ambient)
-		heat := float64(MakersBoxLeak(volume, quantity.Metre(x[0]))) * float64(ambient-p.Box)
+		heat := float64(makersBoxLeak(volume, quantity.Metre(x[0]))) * float64(ambient-p.Box)
 		return heat / work.COP, heat / float64(work.CapacityW)
 	}
-	inputs := []quantity.Range{MakerFoam().Range, p.Ambient}
+	inputs := []quantity.Range{makerFoam().Range, p.Ambient}
 	spread := propagate(inputs, func(x []float64) float64 { w, _ := heatPerCOP(100, x); return w })
 
-	w, shareOn := heatPerCOP(p.BoxUpTo, []float64{MakerFoam().Typical, p.Ambient.Typical})
+	w, shareOn := heatPerCOP(p.BoxUpTo, []float64{makerFoam().Typical, p.Ambient.Typical})
 	compressor := p.meanW() - float64(c.Standby) - float64(c.Condenser)*shareOn
 	eta := w / max(compressor, w/10) // fan and standby alone may take all of the stated current
 	return spread.Scale(eta / spread.Typical)
@@ -164,13 +164,13 @@ func MakerAmbient() Figure {
 	return Figure{"maker_ambient", "air behind a maker's average current", "°C", quantity.Range{Low: 18, Typical: 21, High: 25}, judged}
 }
 
-// MakerFoam is the thickness of the dry foam round a maker's box.
-func MakerFoam() Figure {
+// makerFoam is the thickness of the dry foam round a maker's box.
+func makerFoam() Figure {
 	return Figure{"maker_foam", "foam round a maker's test box", "m", quantity.Range{Low: 0.04, Typical: 0.05, High: 0.08}, judged}
 }
 
-// MakerHot is the air in which a unit still holds the largest box it is sold for.
-func MakerHot() Figure {
+// makerHot is the air in which a unit still holds the largest box it is sold for.
+func makerHot() Figure {
 	return Figure{"maker_hot", "air in which the largest box is still held", "°C", quantity.Range{Low: 27, Typical: 32, High: 38}, judged}
 }
 
@@ -189,24 +189,24 @@ const (
 	makerLidShare = 0.8     // lid opening's side over the box's; engineering judgement, from memory
 )
 
-// MakersBoxLeak gives the leak of the box a maker may be taken to have in
+// makersBoxLeak gives the leak of the box a maker may be taken to have in
 // mind: a cube of this inside volume in new dry polyurethane foam of this
 // thickness, with one lid that seals. 10 to 500 L, 20 to 200 mm. Walls, edges
 // and corners by the conduction shape factors of Langmuir (1913) on inside
 // measures, the films counted into the conductivity.
-func MakersBoxLeak(volume quantity.Litre, foam quantity.Metre) quantity.WattPerKelvin {
+func makersBoxLeak(volume quantity.Litre, foam quantity.Metre) quantity.WattPerKelvin {
 	side, thick := math.Cbrt(float64(volume)/1000), float64(foam)
 	conductivity := thick / (thick/makerFoamK + makerFilms)
 	shape := 6*side*side/thick + 12*0.54*side + 8*0.15*thick
 	return quantity.WattPerKelvin(conductivity*shape + makerSeal*4*makerLidShare*side)
 }
 
-// makersBoxFor inverts MakersBoxLeak by halving, between 1 and 1,000 L.
+// makersBoxFor inverts makersBoxLeak by halving, between 1 and 1,000 L.
 func makersBoxFor(leak, foamM float64) float64 {
 	low, high := 1.0, 1e3
 	for range 50 {
 		middle := math.Sqrt(low * high)
-		if float64(MakersBoxLeak(quantity.Litre(middle), quantity.Metre(foamM))) < leak {
+		if float64(makersBoxLeak(quantity.Litre(middle), quantity.Metre(foamM))) < leak {
 			low = middle
 		} else {
 			high = middle

@@ -18,12 +18,12 @@ func plateOf(amps quantity.Ampere, upTo quantity.Litre) RatingPlate {
 // with a ducted fan; inside cubes of new dry polyurethane, one gasketed lid,
 // 60 to 100 mm thick; air of 20 to 22 °C; nothing put in, never opened.
 //
-// Guards MakersBoxLeak, COP and condenser: a shape factor without its edges,
+// Guards makersBoxLeak, COP and condenser: a shape factor without its edges,
 // eta at 0.5 or Fins in place of Fan fail.
 func TestMakersAverages(t *testing.T) {
 	c := typicalUnit(60, Fan, Thin).Cycle()
 	amps := func(volume quantity.Litre, foam quantity.Metre, air quantity.Celsius) float64 {
-		g := Gain{Leak: MakersBoxLeak(volume, foam), Out: air}
+		g := Gain{Leak: makersBoxLeak(volume, foam), Out: air}
 		return float64(c.Duty(g, MakerBox, air).MeanAmps(12))
 	}
 	near(t, "100 L in 60 mm at 20 °C", amps(100, 0.06, 20), 0.40, 0.05)
@@ -49,17 +49,17 @@ func TestMakersAverages(t *testing.T) {
 // 0.1 m of foam has 14.13 m, its equal cube a little less; with 0.025 W/m·K
 // and no films 0.353 W/K for the walls alone.
 //
-// Guards "12*0.54*side" in MakersBoxLeak.
+// Guards "12*0.54*side" in makersBoxLeak.
 func TestMakersBoxLeakAgainstShapeFactor(t *testing.T) {
-	leak := float64(MakersBoxLeak(80, 0.1))
+	leak := float64(makersBoxLeak(80, 0.1))
 	seal := makerSeal * 4 * makerLidShare * math.Cbrt(0.08)
 	films := 1 + makerFilms*makerFoamK/0.1
 	near(t, "walls", (leak-seal)*films/makerFoamK, 14.13, 0.01)
 	// 100 L in 50 mm by hand: side 0.46416 m; 0.05/(0.05/0.024 + 2/8.3) = 0.021511 W/m·K over
 	// 6·0.21544/0.05 + 12·0.54·0.46416 + 8·0.15·0.05 = 28.921 m, and 0.08 W/m·K along 4·0.8 sides of seal.
-	near(t, "100 L in 50 mm", float64(MakersBoxLeak(100, 0.05)), 0.021511*28.921+0.08*3.2*0.46416, 1e-4)
+	near(t, "100 L in 50 mm", float64(makersBoxLeak(100, 0.05)), 0.021511*28.921+0.08*3.2*0.46416, 1e-4)
 	for v := quantity.Litre(10); v < 500; v += 10 {
-		if MakersBoxLeak(v+10, 0.08) <= MakersBoxLeak(v, 0.08) || MakersBoxLeak(v, 0.09) >= MakersBoxLeak(v, 0.08) {
+		if makersBoxLeak(v+10, 0.08) <= makersBoxLeak(v, 0.08) || makersBoxLeak(v, 0.09) >= makersBoxLeak(v, 0.08) {
 			t.Fatalf("leak at %v L does not rise with size and fall with foam", v)
 		}
 	}
@@ -75,12 +75,12 @@ func TestImpliedLeakMakesTheCurrentTrue(t *testing.T) {
 		air := quantity.Celsius(plate.Ambient.Typical)
 		g := Gain{Leak: quantity.WattPerKelvin(m.ImpliedLeak.Typical), Out: air}
 		near(t, "current", float64(c.Duty(g, plate.Box, air).MeanAmps(12)), float64(plate.Amps), 1e-9)
-		near(t, "volume", float64(MakersBoxLeak(quantity.Litre(m.ImpliedBox.Typical), quantity.Metre(MakerFoam().Typical))), m.ImpliedLeak.Typical, 1e-6)
+		near(t, "volume", float64(makersBoxLeak(quantity.Litre(m.ImpliedBox.Typical), quantity.Metre(makerFoam().Typical))), m.ImpliedLeak.Typical, 1e-6)
 
 		if plate.BoxUpTo > 0 {
 			eta := plate.impliedEta(quantity.Watt(m.Cooling.Typical))
 			c := plate.cycle(eta.Typical, m.Cooling.Typical)
-			g := Gain{Leak: MakersBoxLeak(plate.BoxUpTo, quantity.Metre(MakerFoam().Typical)), Out: air}
+			g := Gain{Leak: makersBoxLeak(plate.BoxUpTo, quantity.Metre(makerFoam().Typical)), Out: air}
 			near(t, "current at the implied efficiency", float64(c.Duty(g, plate.Box, air).MeanAmps(12)), float64(plate.Amps), 1e-9)
 		}
 	}
@@ -109,8 +109,8 @@ func TestCoolingIsTheCompressors(t *testing.T) {
 	plate := plateOf(0, 500)
 	plate.Ambient.Typical = 21
 	need := plate.coolingFor()
-	hot := quantity.Celsius(MakerHot().Typical)
-	heat := float64(MakersBoxLeak(500, quantity.Metre(MakerFoam().Typical))) * float64(hot-MakerBox)
+	hot := quantity.Celsius(makerHot().Typical)
+	heat := float64(makersBoxLeak(500, quantity.Metre(makerFoam().Typical))) * float64(hot-MakerBox)
 	near(t, "a unit that just holds 500 L", float64(plate.cycle(0.33, need).Working(MakerBox, hot).CapacityW), heat, 1e-9)
 	plate.Box = -12 // a freezer of that size
 	m := plate.Meaning()

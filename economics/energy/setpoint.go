@@ -14,7 +14,7 @@ const chilledLimit quantity.Celsius = 5
 type SetPoint struct {
 	Box         quantity.Celsius
 	Duty        Duty
-	Growth      float64 // of listeria, as a multiple of that at 5 °C; see ListeriaGrowth
+	Growth      float64 // of listeria, as a multiple of that at 5 °C; see listeriaGrowth
 	Perishables bool    // whether chilled food may be kept there
 }
 
@@ -23,17 +23,17 @@ type SetPoint struct {
 func (c Cycle) SetPoints(g Gain, coolant quantity.Celsius) [len(setPoints)]SetPoint {
 	var trade [len(setPoints)]SetPoint
 	for i, box := range setPoints {
-		trade[i] = SetPoint{Box: box, Duty: c.Duty(g, box, coolant), Growth: ListeriaGrowth(box), Perishables: box <= chilledLimit}
+		trade[i] = SetPoint{Box: box, Duty: c.Duty(g, box, coolant), Growth: listeriaGrowth(box), Perishables: box <= chilledLimit}
 	}
 	return trade
 }
 
-// ListeriaGrowth gives how many times as fast listeria grows in chilled food
+// listeriaGrowth gives how many times as fast listeria grows in chilled food
 // at a temperature as at 5 °C: ((T + 1.18) / 6.18)², none at -1.18 °C or
 // below (FDA/USDA-FSIS 2003 risk assessment; the form is Ratkowsky's, 1982).
 // Valid to 20 °C. It compares two temperatures and never makes a number of
 // safe days: food, load and lag change the rate itself more than tenfold.
-func ListeriaGrowth(food quantity.Celsius) float64 {
+func listeriaGrowth(food quantity.Celsius) float64 {
 	const none, reference = -1.18, 5
 	if food <= none {
 		return 0

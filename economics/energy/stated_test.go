@@ -21,17 +21,17 @@ func TestStatedRanges(t *testing.T) {
 		{Standby(), 0.05, 0.1, 0.3}, {CapacityGrowth(), 0.038, 0.045, 0.057}, {CapacityFall(), 0.005, 0.008, 0.013},
 		{EutecticPoint(), -11, -10, -6.5}, {EutecticLatent(), 253, 268, 283}, {EutecticUsable(), 0.8, 0.85, 0.9}, {EutecticMass(), 4, 8, 15},
 		{UsualCooling(Small), 45, 60, 90}, {UsualCooling(Larger), 75, 100, 150},
-		{MakerAmbient(), 18, 21, 25}, {MakerFoam(), 0.04, 0.05, 0.08}, {MakerHot(), 27, 32, 38},
+		{MakerAmbient(), 18, 21, 25}, {makerFoam(), 0.04, 0.05, 0.08}, {makerHot(), 27, 32, 38},
 		{Shade(Arch), 0.90, 0.92, 0.95}, {Shade(Bimini), 0.80, 0.85, 0.90}, {Shade(OnDeck), 0.65, 0.75, 0.85},
 		{ControllerShare(Tracking), 0.95, 0.96, 0.98}, {ControllerShare(Plain), 0.73, 0.80, 0.87},
 		{SoilAndWire(), 0.90, 0.94, 0.96}, {CellLoss(), 0.0035, 0.004, 0.0045},
 		{CellTemperature(Arch), 43, 45, 48}, {CellTemperature(Bimini), 43, 45, 48}, {CellTemperature(OnDeck), 55, 63, 66},
 		{BankVolts(Lead), 12.2, 12.3, 12.4}, {BankVolts(Lithium), 13.0, 13.1, 13.2},
-		{LowVolts(Lead), 11.5, 11.8, 12.1}, {LowVolts(Lithium), 12.4, 12.8, 13.0},
+		{lowVolts(Lead), 11.5, 11.8, 12.1}, {lowVolts(Lithium), 12.4, 12.8, 13.0},
 		{UsableShare(Lead), 0.4, 0.5, 0.6}, {UsableShare(Lithium), 0.7, 0.8, 0.9},
 		{AgeLoss(Lead), 0.02, 0.04, 0.07}, {AgeLoss(Lithium), 0.01, 0.02, 0.04},
 		{ChargeEfficiency(Lead), 0.80, 0.85, 0.92}, {ChargeEfficiency(Lithium), 0.92, 0.96, 0.98},
-		{EngineCharge(), 0.5, 0.7, 0.85}, {HouseLoad(), 8, 15, 30}, {CutOutVolts(), 9.6, 10.4, 11.1},
+		{EngineCharge(), 0.5, 0.7, 0.85}, {HouseLoad(), 8, 15, 30}, {cutOutVolts(), 9.6, 10.4, 11.1},
 	} {
 		if want := (quantity.Range{Low: row.low, Typical: row.typical, High: row.high}); row.f.Range != want {
 			t.Errorf("%s: %+v, want %+v", row.f.Label, row.f.Range, want)

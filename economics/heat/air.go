@@ -13,10 +13,10 @@ import (
 // seaLevelKPa is the pressure of the standard atmosphere.
 const seaLevelKPa = 101.325
 
-// SaturationKPa gives the pressure of water vapour over water, or under 0 °C
+// saturationKPa gives the pressure of water vapour over water, or under 0 °C
 // over ice, for -100 to 200 °C: Hyland and Wexler 1983, as in ASHRAE
 // Fundamentals 2017, ch. 1, equations 5 and 6.
-func SaturationKPa(t quantity.Celsius) float64 {
+func saturationKPa(t quantity.Celsius) float64 {
 	k := float64(t) + 273.15
 	var lnPa float64
 	if t < 0 {
@@ -30,12 +30,12 @@ func SaturationKPa(t quantity.Celsius) float64 {
 // HumidityRatio gives the kilograms of water in air with a kilogram of dry
 // air, at relative humidity rh from 0 to 1. ASHRAE Fundamentals 2017, ch. 1.
 func HumidityRatio(t quantity.Celsius, rh quantity.Fraction) float64 {
-	vapour := float64(rh) * SaturationKPa(t)
+	vapour := float64(rh) * saturationKPa(t)
 	return 0.621945 * vapour / (seaLevelKPa - vapour)
 }
 
-// SaturatedHumidityRatio gives HumidityRatio of air that holds all the water it can.
-func SaturatedHumidityRatio(t quantity.Celsius) float64 { return HumidityRatio(t, 1) }
+// saturatedHumidityRatio gives HumidityRatio of air that holds all the water it can.
+func saturatedHumidityRatio(t quantity.Celsius) float64 { return HumidityRatio(t, 1) }
 
 // EnthalpyKJ gives the heat in moist air, kJ per kilogram of dry air, at
 // humidity ratio w. ASHRAE Fundamentals 2017, ch. 1.
@@ -43,9 +43,9 @@ func EnthalpyKJ(t quantity.Celsius, w float64) float64 {
 	return 1.006*float64(t) + w*(2501+1.86*float64(t))
 }
 
-// SpecificVolume gives the cubic metres of moist air with a kilogram of dry
+// specificVolume gives the cubic metres of moist air with a kilogram of dry
 // air, at sea level and humidity ratio w. ASHRAE Fundamentals 2017, ch. 1.
-func SpecificVolume(t quantity.Celsius, w float64) float64 {
+func specificVolume(t quantity.Celsius, w float64) float64 {
 	return 0.287042 * (float64(t) + 273.15) * (1 + 1.607858*w) / seaLevelKPa
 }
 
@@ -76,7 +76,7 @@ var saturated = func() (table [saturatedSteps + 1]float64) {
 	return table
 }()
 
-func saturatedEnthalpyKJ(t quantity.Celsius) float64 { return EnthalpyKJ(t, SaturatedHumidityRatio(t)) }
+func saturatedEnthalpyKJ(t quantity.Celsius) float64 { return EnthalpyKJ(t, saturatedHumidityRatio(t)) }
 
 // ColdAirDensity gives the kilograms of dry air in a cubic metre of saturated
 // air, for hourly loops: the air that falls out of an opened box, whose place
@@ -102,5 +102,5 @@ var coldAir = func() (table [saturatedSteps + 1]float64) {
 }()
 
 func coldAirDensity(t quantity.Celsius) float64 {
-	return 1 / SpecificVolume(t, SaturatedHumidityRatio(t))
+	return 1 / specificVolume(t, saturatedHumidityRatio(t))
 }

@@ -6,7 +6,7 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Guards SaturationKPa, HumidityRatio, EnthalpyKJ: a digit changed in any
+// Guards saturationKPa, HumidityRatio, EnthalpyKJ: a digit changed in any
 // coefficient of the water branch fails the 20 and 30 °C rows. ASHRAE's table
 // is of real air; it states 0.7 % for the perfect-gas equations used here.
 func TestMoistAir(t *testing.T) {
@@ -29,11 +29,11 @@ func TestMoistAir(t *testing.T) {
 		within(t, tt.source+", h", EnthalpyKJ(tt.t, w), tt.h, tt.hTol)
 	}
 	within(t, "Hundy, Refrigeration and Air-Conditioning, ex. 21.3: 28 °C, x 0.0111", EnthalpyKJ(28, 0.0111), 56.6, 0.15)
-	within(t, "35 °C and 60 %: v by hand", SpecificVolume(35, HumidityRatio(35, 0.6)), 0.903, 0.0005)
-	within(t, "dry air at 15 °C, 1.225 kg/m³: ISO 2533 standard atmosphere", 1/SpecificVolume(15, 0), 1.225, 0.001)
+	within(t, "35 °C and 60 %: v by hand", specificVolume(35, HumidityRatio(35, 0.6)), 0.903, 0.0005)
+	within(t, "dry air at 15 °C, 1.225 kg/m³: ISO 2533 standard atmosphere", 1/specificVolume(15, 0), 1.225, 0.001)
 }
 
-// Guards the ice branch and the switch at 0 °C in SaturationKPa, digit by digit.
+// Guards the ice branch and the switch at 0 °C in saturationKPa, digit by digit.
 func TestSaturationPressure(t *testing.T) {
 	tests := []struct {
 		source  string
@@ -51,7 +51,7 @@ func TestSaturationPressure(t *testing.T) {
 		{"ice meets water at 0 °C", -1e-9, 611.2, 0.1},
 	}
 	for _, tt := range tests {
-		within(t, tt.source, 1000*SaturationKPa(tt.t), tt.pa, tt.tol)
+		within(t, tt.source, 1000*saturationKPa(tt.t), tt.pa, tt.tol)
 	}
 }
 
@@ -73,7 +73,7 @@ func TestAirChangeOfAColdStore(t *testing.T) {
 	warm := HumidityRatio(35, 0.60)
 	perM3 := EnthalpyKJ(35, warm) - SaturatedEnthalpyKJ(-30)
 	within(t, "kcal/m³", perM3*ColdAirDensity(-30)/4.187, 40, 2)
-	if short := perM3 / SpecificVolume(35, warm) / 4.187; short > 33 {
+	if short := perM3 / specificVolume(35, warm) / 4.187; short > 33 {
 		t.Errorf("with the warm air's density %.1f kcal/m³; the check tells nothing", short)
 	}
 	within(t, "saturated air of 0 °C, 0.7781 m³/kg: ASHRAE Fundamentals, ch. 1, from memory", ColdAirDensity(0), 1/0.7781, 0.001)

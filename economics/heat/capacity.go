@@ -12,7 +12,7 @@ func BareKJPerK(box quantity.Litre) quantity.KilojoulePerKelvin {
 // goes by the box as told and stays the same after any work on it. factor, over
 // 0, is by how much that guess is off; about 0.6 to 1.7.
 func StowedKJPerK(asIs, asTold quantity.Litre, factor float64) quantity.KilojoulePerKelvin {
-	jars := quantity.KilojoulePerKelvin(min(JarsKJPerKPerL*float64(asTold), JarsMostKJPerK))
+	jars := quantity.KilojoulePerKelvin(min(JarsKJPerKPerL*float64(asTold), jarsMostKJPerK))
 	return quantity.KilojoulePerKelvin(factor) * (BareKJPerK(asIs) + jars)
 }
 

@@ -16,8 +16,8 @@ type Part struct {
 // The names of parts.
 const (
 	FacePart    = "face"
-	EdgesPart   = "edges"
-	CornersPart = "corners"
+	edgesPart   = "edges"
+	cornersPart = "corners"
 	SealPart    = "seal"
 	DrainPart   = "drain"
 )
@@ -169,7 +169,7 @@ func shell(inside quantity.Dimensions, walls [6]wall) Conductance {
 		c.add(FacePart, Sides[i], w.areaM2*w.uWPerM2K, w.neighbour)
 	}
 
-	c.Parts = append(c.Parts, Part{Name: EdgesPart}, Part{Name: CornersPart})
+	c.Parts = append(c.Parts, Part{Name: edgesPart}, Part{Name: cornersPart})
 	edges, corners := &c.Parts[6], &c.Parts[7]
 	thickest := 0.0
 	for i, w := range walls {

@@ -31,9 +31,9 @@ const (
 	PerishableKJPerKgK = 3.5
 	// JarsKJPerKPerL is the heat capacity of what lives in a box whatever is
 	// bought (jars, bottles, butter), per litre of the box as told: 0.1 kg of
-	// water a litre, JarsMostKJPerK at most. Engineering judgement, from memory.
+	// water a litre, jarsMostKJPerK at most. Engineering judgement, from memory.
 	JarsKJPerKPerL = 0.40
-	JarsMostKJPerK = 40
+	jarsMostKJPerK = 40
 	// BareKJPerKPerL is the heat capacity per litre of an empty box: 3 mm of laminate (1,600 kg/m³,
 	// 1.2 kJ/kg·K) and the inner 15 mm of foam (35 kg/m³, 1.4 kJ/kg·K) on
 	// 0.15 m² of wall for 10 L come to 1 kJ/K; half as much again for lid, rim
@@ -116,8 +116,8 @@ func ChestFoam() Figure {
 	return Figure{"foam of a free-standing chest", "m", quantity.Range{Low: 0.018, Typical: 0.025, High: 0.035}, judgement}
 }
 
-// SoakedConductivity gives the conductivity of waterlogged foam of any kind, W/m·K.
-func SoakedConductivity() Figure {
+// soakedConductivity gives the conductivity of waterlogged foam of any kind, W/m·K.
+func soakedConductivity() Figure {
 	return Figure{"conductivity of soaked foam", "W/m·K", quantity.Range{Low: 0.10, Typical: 0.20, High: 0.30}, judgement}
 }
 

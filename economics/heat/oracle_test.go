@@ -12,7 +12,7 @@ import (
 
 // Moist air against a general psychrometrics library by other hands; see the
 // head of the file for its name and version. Guards every coefficient of
-// SaturationKPa, HumidityRatio, EnthalpyKJ and SpecificVolume. The library
+// saturationKPa, HumidityRatio, EnthalpyKJ and specificVolume. The library
 // takes the equation over ice up to the triple point at 0.01 °C, a ten
 // thousandth less at 0 °C than the one over water.
 func TestMoistAirAgainstALibrary(t *testing.T) {
@@ -41,10 +41,10 @@ func TestMoistAirAgainstALibrary(t *testing.T) {
 		if c == 0 {
 			share = 1e-4
 		}
-		within(t, at+"saturation, Pa", 1000*SaturationKPa(c), x[2], share*x[2])
+		within(t, at+"saturation, Pa", 1000*saturationKPa(c), x[2], share*x[2])
 		within(t, at+"humidity ratio", w, x[3], share*x[3])
 		within(t, at+"enthalpy, kJ/kg", EnthalpyKJ(c, x[3]), x[4], 1e-4)
-		within(t, at+"volume, m³/kg", SpecificVolume(c, x[3]), x[5], 2e-5*x[5])
+		within(t, at+"volume, m³/kg", specificVolume(c, x[3]), x[5], 2e-5*x[5])
 	}
 	if len(rows) != 1+15*3 {
 		t.Errorf("read %d rows", len(rows))

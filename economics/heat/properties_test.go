@@ -225,7 +225,7 @@ func TestFiguresAreInOrder(t *testing.T) {
 	for _, k := range []IceKind{Block, Cubes, Crushed} {
 		add(BulkDensity(k))
 	}
-	all = append(all, SoakedConductivity())
+	all = append(all, soakedConductivity())
 	for _, f := range all {
 		if !(0 <= f.Range.Low && f.Range.Low <= f.Range.Typical && f.Range.Typical <= f.Range.High) || f.Name == "" || f.Unit == "" || f.Source == "" {
 			t.Errorf("out of order or without a word: %+v", f)

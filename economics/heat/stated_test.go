@@ -28,7 +28,7 @@ func TestStatedRanges(t *testing.T) {
 		"xps":              {must(Conductivity(XPS)), quantity.Range{Low: 0.029, Typical: 0.033, High: 0.035}},
 		"eps":              {must(Conductivity(EPS)), quantity.Range{Low: 0.033, Typical: 0.036, High: 0.040}},
 		"cork":             {must(Conductivity(Cork)), quantity.Range{Low: 0.041, Typical: 0.043, High: 0.050}},
-		"soaked":           {must(SoakedConductivity(), nil), quantity.Range{Low: 0.10, Typical: 0.20, High: 0.30}},
+		"soaked":           {must(soakedConductivity(), nil), quantity.Range{Low: 0.10, Typical: 0.20, High: 0.30}},
 		"chest foam":       {must(ChestFoam(), nil), quantity.Range{Low: 0.018, Typical: 0.025, High: 0.035}},
 		"good seal":        {must(SealLoss(GoodSeal)), quantity.Range{Low: 0.05, Typical: 0.08, High: 0.15}},
 		"worn seal":        {must(SealLoss(PoorSeal)), quantity.Range{Low: 0.10, Typical: 0.20, High: 0.35}},

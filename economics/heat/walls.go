@@ -127,7 +127,7 @@ func sideIndex(s Side) (int, bool) {
 // conductivity gives the conductivity of a layer as it lies, W/m·K.
 func (l Layer) conductivity() (float64, error) {
 	if l.State == Soaked {
-		return SoakedConductivity().Range.Typical, nil
+		return soakedConductivity().Range.Typical, nil
 	}
 	dry, err := Conductivity(l.Material)
 	if err != nil {

@@ -92,7 +92,7 @@ func TestDryConductivity(t *testing.T) {
 			t.Errorf("%s: %+v, %v", row.source, k.Range, err)
 		}
 	}
-	if soaked := SoakedConductivity().Range; soaked.High > 0.6 {
+	if soaked := soakedConductivity().Range; soaked.High > 0.6 {
 		t.Errorf("soaked foam conducts %g W/m·K, better than the water in it (0.6)", soaked.High)
 	}
 	damp, err := Layer{XPS, Damp, 0.1}.conductivity()
