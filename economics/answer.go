@@ -91,9 +91,6 @@ type Answer struct {
 	// WayOf100 is in how many of 100 futures the first of Ways is best among
 	// those weighed, and ReachOf100 in how many it works at all.
 	WayOf100, ReachOf100 int
-	// Less tells that no way works in 87 of 100 futures and those were weighed
-	// that work in 75.
-	Less bool
 	// Otherwise is the best way that no hazard forbids, where one forbids the
 	// leader; "" where there is none.
 	Otherwise OptionID
@@ -198,11 +195,11 @@ func (a *answerer) choose() Answer {
 	case b.perishableKgPerDay() == 0 && b.drinksKgPerDay() == 0:
 		return Answer{Case: NothingCold}
 	}
-	weighed, less := a.weighed()
+	weighed := a.weighed()
 	if len(weighed) == 0 {
 		return a.nearest()
 	}
-	out := Answer{Less: less}
+	var out Answer
 	worth := a.referenceWorth(weighed)
 	a.lead(&out, weighed, worth)
 	way := out.Way()
@@ -225,7 +222,7 @@ func (a *answerer) choose() Answer {
 
 // weighed lists the cold ways that do what is wanted in enough futures, and one
 // that nearly does at under two thirds of their least price.
-func (a *answerer) weighed() (ways []OptionID, less bool) {
+func (a *answerer) weighed() []OptionID {
 	reach := func(of100 int) (ids []OptionID) {
 		for _, id := range cold {
 			if a.r.Of(id).WorksOf100 >= of100 {
@@ -234,9 +231,9 @@ func (a *answerer) weighed() (ways []OptionID, less bool) {
 		}
 		return ids
 	}
-	ways = reach(reachOf100)
+	ways := reach(reachOf100)
 	if len(ways) == 0 {
-		return reach(nearlyOf100), true
+		return reach(nearlyOf100)
 	}
 	least := a.leastMedian(ways)
 	for _, id := range reach(nearlyOf100) {
@@ -244,7 +241,7 @@ func (a *answerer) weighed() (ways []OptionID, less bool) {
 			ways = append(ways, id)
 		}
 	}
-	return ways, false
+	return ways
 }
 
 func (a *answerer) leastMedian(ways []OptionID) float64 {

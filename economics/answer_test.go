@@ -169,22 +169,21 @@ func TestWeighedByHand(t *testing.T) {
 		ice, small int     // of 100 futures in which they work
 		icePrice   float64 // median; the small unit's is 4
 		want       []OptionID
-		less       bool
 	}{
-		{87, 90, 3, []OptionID{IceOnly, SmallUnit}, false},
-		{86, 90, 3, []OptionID{SmallUnit}, false},
-		{80, 90, 2.6, []OptionID{SmallUnit, IceOnly}, false},
-		{80, 90, 2.7, []OptionID{SmallUnit}, false},
-		{74, 90, 1, []OptionID{SmallUnit}, false},
-		{80, 60, 3, []OptionID{IceOnly}, true},
-		{74, 60, 3, nil, true},
+		{87, 90, 3, []OptionID{IceOnly, SmallUnit}},
+		{86, 90, 3, []OptionID{SmallUnit}},
+		{80, 90, 2.6, []OptionID{SmallUnit, IceOnly}},
+		{80, 90, 2.7, []OptionID{SmallUnit}},
+		{74, 90, 1, []OptionID{SmallUnit}},
+		{80, 60, 3, []OptionID{IceOnly}},
+		{74, 60, 3, nil},
 	} {
 		r, rows := fiveFutures()
 		r.Of(IceOnly).WorksOf100, r.Of(SmallUnit).WorksOf100 = row.ice, row.small
 		r.Of(IceOnly).PriceOfCold.Typical, r.Of(SmallUnit).PriceOfCold.Typical = row.icePrice, 4
 		a := answerer{r, rows, 5}
-		if got, less := a.weighed(); !slices.Equal(got, row.want) || less != row.less {
-			t.Errorf("%+v: %v, %v", row, got, less)
+		if got := a.weighed(); !slices.Equal(got, row.want) {
+			t.Errorf("%+v: %v", row, got)
 		}
 		if got := r.answer(rows); row.want == nil && (got.Case != NoneReaches || got.Way() != IceOnly) {
 			t.Errorf("%+v: %s, nearest %s", row, got.Case, got.Way())

@@ -82,21 +82,21 @@ func (p *proposal) compressor(f *Future) energy.Unit {
 
 // aYear is what an average year aboard takes and gives, over the years simulated.
 type aYear struct {
-	nights, coldDays, coolDays float64
-	coldShare, coolShare       float64 // of days aboard
-	keptShare                  float64 // of the two, the one that the owner goes by
-	warmDays                   float64 // that fail that exam
-	hoursOver5                 float64
-	medicineKept               bool    // 2 to 8 °C in every hour
-	longestOff                 float64 // hours, of any year
-	warmestC                   float64 // passed in warmShare of the hours
-	iceBoughtKg, iceLostKg     float64 // lost: the part of it that never cooled the box
-	errands                    float64
-	unitWh                     float64 // electricity the unit took
-	shoreKWh, engineKWh        float64 // because of the option
-	wearKWh, addedWearKWh      float64 // likewise, through the battery aboard today and through added ones
-	lowestShare                float64 // of the usable charge, at the emptiest
-	months                     [12]MonthKept
+	nights, coldDays       float64
+	coldShare, coolShare   float64 // of days aboard
+	keptShare              float64 // of the two, the one that the owner goes by
+	warmDays               float64 // that fail that exam
+	hoursOver5             float64
+	medicineKept           bool    // 2 to 8 °C in every hour
+	longestOff             float64 // hours, of any year
+	warmestC               float64 // passed in warmShare of the hours
+	iceBoughtKg, iceLostKg float64 // lost: the part of it that never cooled the box
+	errands                float64
+	unitWh                 float64 // electricity the unit took
+	shoreKWh, engineKWh    float64 // because of the option
+	wearKWh, addedWearKWh  float64 // likewise, through the battery aboard today and through added ones
+	lowestShare            float64 // of the usable charge, at the emptiest
+	months                 [12]MonthKept
 }
 
 // warmShare is the part of the hours that may be warmer than the warmest food
@@ -113,7 +113,6 @@ func (p *proposal) average(t, base *season.Tally, years, usableWh float64) aYear
 	y := aYear{
 		nights:       float64(t.Nights) / years,
 		coldDays:     float64(t.ColdDays) / years,
-		coolDays:     float64(t.CoolDays) / years,
 		coldShare:    t.ColdShare(),
 		coolShare:    t.CoolShare(),
 		hoursOver5:   float64(t.HoursOver5) / years,

@@ -10,7 +10,6 @@ const fortnightDays = 14
 //
 // It is empty, with Days and Month 0, for dry stores and without nights aboard.
 type Fortnight struct {
-	Option OptionID
 	Days   int     // 14 at most
 	Month  int     // 1 to 12, of its first day
 	LimitC float64 // of the cold-day exam
@@ -80,7 +79,7 @@ func (w *recorder) review(limitC float64) {
 // fortnight gives the worst spell seen of a proposal's years.
 func (w *recorder) fortnight(p *proposal) Fortnight {
 	s := p.setup(&Typical)
-	out := Fortnight{Option: p.option, LimitC: s.LimitC, FullWh: float64(s.Power.Bank.FullWh), Days: len(w.hours) / 24, Hours: w.hours}
+	out := Fortnight{LimitC: s.LimitC, FullWh: float64(s.Power.Bank.FullWh), Days: len(w.hours) / 24, Hours: w.hours}
 	if len(w.hours) > 0 {
 		out.Month = w.hours[0].Month + 1
 	}

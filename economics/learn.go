@@ -71,9 +71,7 @@ type Lesson struct {
 // LessonItem is one row of the fit: a load of ice, or a reading.
 type LessonItem struct {
 	From, To time.Time
-	Line     int     // of the log, at its start; 0 for a reading
-	Told     float64 // kg melted, or °C of the box
-	Residual float64 // told less fitted, in the same unit
+	Residual float64 // told less fitted, kg melted or °C of the box
 }
 
 // Learn refines leak and use of a complete boat by a log. Where it tells of
@@ -166,7 +164,7 @@ func (p *proposal) fitIce(loads []iceLoad) (Lesson, error) {
 		if s.read {
 			l.Read++
 		}
-		l.Items = append(l.Items, LessonItem{From: s.From, To: s.To, Line: s.Line, Told: float64(s.Melted())})
+		l.Items = append(l.Items, LessonItem{From: s.From, To: s.To})
 	}
 	var err error
 	if l.Fit, err = fitSpells(spells, p.drainCelsius()); err != nil {
@@ -210,7 +208,7 @@ func (p *proposal) learnTemperatures(log Log) (Lesson, error) {
 	fit.LogSD = math.Hypot(fit.LogSD, linerSD*liner/capacity)
 	l := Lesson{Fit: fit, Read: len(readings)}
 	for _, r := range readings {
-		l.Items = append(l.Items, LessonItem{From: r.At, To: r.At, Told: float64(r.Box)})
+		l.Items = append(l.Items, LessonItem{From: r.At, To: r.At})
 	}
 	l.keep(heat.OfTemperatures)
 	return l, nil

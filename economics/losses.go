@@ -67,7 +67,7 @@ func loss(id OptionID, t *Trial, worth float64) float64 {
 // losses reckons up the weighed ways' trials, rows in the order of Options.
 func (a *answerer) losses(ins []Input, futures []Future, way OptionID) FuturesFigures {
 	out := FuturesFigures{Count: len(futures)}
-	out.Weighed, _ = a.weighed()
+	out.Weighed = a.weighed()
 	if len(out.Weighed) > 0 {
 		out.Worth = a.referenceWorth(out.Weighed)
 	}

@@ -24,8 +24,7 @@ type Outcome struct {
 	Present  float64    // life-cycle cost: all years, brought back to today
 	Yearly   float64    // the same as an even sum at each year's end
 	ColdDays float64    // a year, of those that pass the exam at 5 °C
-	CoolDays float64    // a year, of those that pass the exam at 10 °C
-	// KeptDays are those of the two that the owner goes by (Boat.CoolDecides);
+	// KeptDays are those, or those at 10 °C, as the owner goes by (Boat.CoolDecides);
 	// there are none where the option fails otherwise than by warmth.
 	KeptDays float64
 
@@ -147,7 +146,7 @@ func (m *baseLoads) of(p *proposal, s *season.Setup, a *weatherYears) *season.Ta
 // dryYear leaves of a season without cooling only what dry stores promise:
 // no cold days, and nothing aboard that could go warm.
 func dryYear(y aYear) aYear {
-	y.coldDays, y.coldShare, y.coolDays, y.coolShare, y.keptShare = 0, 0, 0, 0, 0
+	y.coldDays, y.coldShare, y.coolShare, y.keptShare = 0, 0, 0, 0
 	y.warmDays, y.hoursOver5, y.longestOff = 0, 0, 0
 	y.medicineKept = false
 	return y
@@ -186,7 +185,7 @@ func (d *calculator) outcome(f *Future, y aYear) (Outcome, error) {
 	}
 	d.lines = lines
 	o := Outcome{Facts: d.facts, Lines: lines, year: y, First: firstCost(lines), PerYear: perYear(lines),
-		ColdDays: y.coldDays * f.Nights, CoolDays: y.coolDays * f.Nights}
+		ColdDays: y.coldDays * f.Nights}
 	d.facts[firstCostFact] = o.First
 	years, rate := int(p.boat.Money.Years), cost.Rate(p.boat.Money.Discount)
 	d.ledger = ledger(lines, d.ledger[:0])
