@@ -267,7 +267,7 @@ func (a *answerer) referenceWorth(ways []OptionID) float64 {
 // coldDayWorth gives the ends of what the owner told a cold day to be worth.
 func (b *Boat) coldDayWorth() (low, high float64, told bool) {
 	low = float64(b.Money.ColdDayWorth)
-	return low, max(low, float64(b.Money.ColdDayWorthTo)), b.told("money.cold_day_worth")
+	return low, max(low, float64(b.Money.ColdDayWorthTo)), b.Told("money.cold_day_worth")
 }
 
 func (a *answerer) of(id OptionID) []Trial { return a.trials[slices.Index(Options[:], id)] }
@@ -330,7 +330,7 @@ func (a *answerer) price(out *Answer, way OptionID) {
 		out.WrongCost = a.wrongCost(way, out.Worth.Typical)
 		worths = append(worths, low, high)
 	}
-	if b := &a.r.Boat; b.told("food.dry_premium") {
+	if b := &a.r.Boat; b.Told("food.dry_premium") {
 		out.PremiumTold = true
 		out.PremiumOf100 = of100(b.Cruising.Crew * float64(b.Food.DryPremium))
 	}

@@ -78,13 +78,13 @@ func (b Boat) foamKnown() bool {
 // toldOfFaces reports whether the owner gave an item of the whole box or of any
 // single face.
 func (b Boat) toldOfFaces(item string) bool {
-	return b.told("box."+item) || slices.ContainsFunc(heat.Sides[:], func(side heat.Side) bool {
-		return b.told("box.faces." + string(side) + "." + item)
+	return b.Told("box."+item) || slices.ContainsFunc(heat.Sides[:], func(side heat.Side) bool {
+		return b.Told("box.faces." + string(side) + "." + item)
 	})
 }
 
-// told reports whether the owner gave the answer of the key.
-func (b Boat) told(key string) bool {
+// Told reports whether the answer of a key is the owner's own, or from a test.
+func (b Boat) Told(key string) bool {
 	how := b.Known[key]
 	return how == quantity.Told || how == quantity.Measured
 }

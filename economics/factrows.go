@@ -102,7 +102,7 @@ var vocabulary = [...]Fact{
 	numberFact("cable_drop_share", "0 to 1", "voltage lost on the way to the unit; 0 when its cable is not known",
 		func(s *subject) float64 { return s.cableDropShare() }),
 	truthFact("cable_known", "whether run and size of the cable are known",
-		func(s *subject) bool { return s.boat.told("power.cable_run") && s.boat.told("power.cable_size") }),
+		func(s *subject) bool { return s.boat.Told("power.cable_run") && s.boat.Told("power.cable_size") }),
 
 	numberFact("volts", "V", "system voltage",
 		func(s *subject) float64 { return float64(s.boat.Power.Volts) }),
@@ -172,7 +172,7 @@ var vocabulary = [...]Fact{
 	numberFact("budget", "money", "most the owner would spend at first",
 		func(s *subject) float64 { return float64(s.boat.Money.Budget) }),
 	truthFact("budget_given", "whether a budget was told",
-		func(s *subject) bool { return s.boat.told("money.budget") && s.boat.Money.Budget > 0 }),
+		func(s *subject) bool { return s.boat.Told("money.budget") && s.boat.Money.Budget > 0 }),
 	wordFact("fitted_by", "self yard", "who does the work",
 		func(s *subject) string { return string(s.boat.Money.FittedBy) }),
 	wordFact("will_sell", "yes no unknown", "whether the owner will sell within the horizon",

@@ -105,7 +105,7 @@ func (s *subject) kWh(battery quantity.AmpHour) float64 {
 // unit; 0 without a unit or with a cable that is not known.
 func (s *subject) cableDropShare() float64 {
 	run, size := s.boat.Power.CableRun, s.boat.Power.CableSize
-	if s.unit == nil || !s.boat.told("power.cable_run") || size <= 0 {
+	if s.unit == nil || !s.boat.Told("power.cable_run") || size <= 0 {
 		return 0
 	}
 	return s.steady.cableDropShare(run, size, s.boat.Power.Volts)

@@ -288,7 +288,7 @@ func ratio(r quantity.Range) quantity.Range { return factor(r.Low/r.Typical, r.H
 
 // spread is narrow for a figure that the owner told.
 func (k *knowledge) spread(key string, narrow, wide quantity.Range) quantity.Range {
-	if k.told(key) {
+	if k.Told(key) {
 		return narrow
 	}
 	return wide

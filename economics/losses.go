@@ -64,6 +64,16 @@ func loss(id OptionID, t *Trial, worth float64) float64 {
 	return t.Yearly - worth*t.ExtraDays
 }
 
+// TypicalLoss is what a way costs a year less what its cold days are worth, at
+// typical figures with the work done, in the owner's currency. Dry stores lose nothing.
+func (r *Reckoning) TypicalLoss(id OptionID) float64 {
+	if id == DryStores {
+		return 0
+	}
+	o := r.Of(id)
+	return o.Fitted.Yearly - r.Futures.Worth*o.ExtraDays.Typical
+}
+
 // losses reckons up the weighed ways' trials, rows in the order of Options.
 func (a *answerer) losses(ins []Input, futures []Future, way OptionID) FuturesFigures {
 	out := FuturesFigures{Count: len(futures)}

@@ -45,7 +45,7 @@ func (a *answerer) limit(out *Answer, weighed []OptionID) {
 	b := &a.r.Boat
 	o := a.r.Of(out.Way())
 	out.AsShe = len(o.Fit.Items) == 0
-	if !b.told("money.budget") || b.Money.Budget <= 0 {
+	if !b.Told("money.budget") || b.Money.Budget <= 0 {
 		return
 	}
 	limit := float64(b.Money.Budget)

@@ -103,7 +103,7 @@ func (p *proposal) readRating() *energy.Meaning {
 	if p.option == LargerUnit {
 		plate.Size = energy.Larger
 	}
-	if p.boat.told(p.key("rated_cooling")) {
+	if p.boat.Told(p.key("rated_cooling")) {
 		plate.Cooling = u.RatedCooling
 	}
 	m := plate.Meaning()
@@ -132,7 +132,7 @@ func (p *proposal) cable(running quantity.Ampere) CableFigures {
 			c.FuseA = float64(fuse)
 		}
 	}
-	if pw.CableSize > 0 && p.boat.told("power.cable_size") {
+	if pw.CableSize > 0 && p.boat.Told("power.cable_size") {
 		cable := energy.Cable{Run: pw.CableRun, Size: pw.CableSize}
 		c.Known, c.SizeMm2 = true, float64(pw.CableSize)
 		c.DropShare = float64(cable.DropShare(running, pw.Volts))

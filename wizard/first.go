@@ -111,11 +111,11 @@ func (t *conversation) pattern() error {
 		}
 	}
 	boat := t.filled()
-	if known(&boat, row.Key) {
+	if boat.Told(row.Key) {
 		said := "That is " + row.Print(&boat)
 		trip, _ := questions.Find(questions.TripKey)
 		said += ", in trips of " + trip.Print(&boat)
-		if shop, _ := questions.Find(questions.ShopKey); known(&boat, shop.Key) {
+		if shop, _ := questions.Find(questions.ShopKey); boat.Told(shop.Key) {
 			said += ", shopping every " + shop.Print(&boat)
 		}
 		t.Prompter.Say(said + ".")

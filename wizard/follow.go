@@ -15,7 +15,7 @@ func (t *conversation) follow(row questions.Row, v visit, text string) error {
 		t.Prompter.Say("That is " + row.Print(&boat) + ".")
 	}
 	meant, _ := questions.Find(t.meant(row.Key, text))
-	if text != "" && meant.Key == insideKey && known(&boat, insideKey) {
+	if text != "" && meant.Key == insideKey && boat.Told(insideKey) {
 		t.Prompter.Say("That is " + text + ", or " + quantity.FormatVolume(boat.Box.Inside.Volume(), t.filled().Units) + ".")
 	}
 	if text != "" && t.File.Guessed(meant.Key) {

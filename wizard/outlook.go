@@ -87,11 +87,7 @@ func price(x float64, currency string) string {
 	if x > dearestPrice {
 		return "over " + quantity.FormatMoney(dearestPrice, currency)
 	}
-	said := economics.SayUp(x)
-	if down := economics.SayDown(x); x-down < said-x {
-		said = down
-	}
-	return quantity.FormatMoney(quantity.Money(said), currency)
+	return quantity.FormatMoney(quantity.Money(economics.Say(x)), currency)
 }
 
 // dayPrice is the middle price of a cold day by the way that leads, infinite
@@ -113,14 +109,7 @@ func lossOf(r *economics.Reckoning, choice economics.OptionID) float64 {
 	case slices.Contains(f.Weighed, choice):
 		return max(0, r.Of(choice).ExpectedRegret-r.Of(f.Preferred).ExpectedRegret)
 	}
-	loss := func(id economics.OptionID) float64 {
-		if id == economics.DryStores {
-			return 0
-		}
-		o := r.Of(id)
-		return o.Fitted.Yearly - f.Worth*o.ExtraDays.Typical
-	}
-	return max(0, loss(choice)-loss(f.Preferred))
+	return max(0, r.TypicalLoss(choice)-r.TypicalLoss(f.Preferred))
 }
 
 // unitInPlay names the unit that the answer turns on.

@@ -4,8 +4,6 @@ import (
 	"errors"
 	"fmt"
 
-	"coldreckon/economics"
-	"coldreckon/economics/quantity"
 	"coldreckon/wizard/questions"
 )
 
@@ -59,8 +57,8 @@ func (t *conversation) listing() ([]questions.Row, []Choice) {
 		heading string
 		belongs func(questions.Row) bool
 	}{
-		{"You told me", func(r questions.Row) bool { return known(&boat, r.Key) }},
-		{"I assumed", func(r questions.Row) bool { return assumed[r.Key] && !known(&boat, r.Key) && r.Key != worthKey }},
+		{"You told me", func(r questions.Row) bool { return boat.Told(r.Key) }},
+		{"I assumed", func(r questions.Row) bool { return assumed[r.Key] && !boat.Told(r.Key) && r.Key != worthKey }},
 	} {
 		for _, row := range questions.All() {
 			if part.belongs(row) && row.Asked(boat) {
@@ -70,10 +68,4 @@ func (t *conversation) listing() ([]questions.Row, []Choice) {
 		}
 	}
 	return rows, choices
-}
-
-// known reports whether a key's value is the owner's own.
-func known(boat *economics.Boat, key string) bool {
-	how := boat.Known[key]
-	return how == quantity.Told || how == quantity.Measured
 }

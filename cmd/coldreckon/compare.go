@@ -13,6 +13,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/compare"
+	"coldreckon/report/words"
 	"coldreckon/rules"
 	"coldreckon/wizard/questions"
 )
@@ -61,7 +62,7 @@ code is then 2.`,
 		},
 	}
 	cmd.Flags().Var((*fileName)(&c.buyer), "buyer", "compare for the buyer told of in `FILE`")
-	cmd.Flags().StringVar(&c.sort, "sort", "price", "put first what is best by "+oneOf(compare.SortKeys()))
+	cmd.Flags().StringVar(&c.sort, "sort", "price", "put first what is best by "+words.Either(compare.SortKeys()))
 	cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions(compare.SortKeys(), cobra.ShellCompDirectiveNoFileComp))
 	cmd.Flags().StringVar(&c.units, "units", "", "us or metric, for all boats (default: the first boat's)")
 	cmd.RegisterFlagCompletionFunc("units", cobra.FixedCompletions([]string{"us", "metric"}, cobra.ShellCompDirectiveNoFileComp))
@@ -87,7 +88,7 @@ func (c *compareFlags) compare(ctx context.Context, out environment, names []str
 		rates[currency] = rate
 	}
 	if !slices.Contains(compare.SortKeys(), c.sort) {
-		return misuse("", "--sort: found %q, expected %s", c.sort, oneOf(compare.SortKeys()))
+		return misuse("", "--sort: found %q, expected %s", c.sort, words.Either(compare.SortKeys()))
 	}
 	var sys quantity.System
 	if c.units != "" {

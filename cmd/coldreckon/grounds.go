@@ -11,6 +11,7 @@ import (
 
 	"coldreckon/economics/climate"
 	"coldreckon/economics/quantity"
+	"coldreckon/report/words"
 )
 
 // groundsCommand lists the cruising grounds, or shows the year of one.
@@ -104,7 +105,8 @@ func monthlyRange[T quantity.Celsius | quantity.KWhPerM2Day](g climate.Ground, o
 	return least, greatest
 }
 
-var monthNames = [12]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}
+// shortMonth is "Jan" for 0 and so on.
+func shortMonth(i int) string { return words.Month(i + 1)[:3] }
 
 // groundYear is a table of a ground's usual year, its sun also as bars, and
 // the origin of its figures.
@@ -114,7 +116,7 @@ func groundYear(g climate.Ground, sys quantity.System) []byte {
 	w := tabwriter.NewWriter(&b, 0, 0, 2, ' ', tabwriter.AlignRight)
 	fmt.Fprintln(w, "month\tlowest\tmean air\thighest\tsea\tsun\t  kWh/m² a day, level")
 	for i, m := range g.Months {
-		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%s\t%.1f\t  %s\n", monthNames[i],
+		fmt.Fprintf(w, "%s\t%s\t%s\t%s\t%s\t%.1f\t  %s\n", shortMonth(i),
 			quantity.FormatTemperature(m.AirMin, sys), quantity.FormatTemperature(m.AirMean, sys),
 			quantity.FormatTemperature(m.AirMax, sys), quantity.FormatTemperature(m.Sea, sys),
 			m.Sun, sunBar(m.Sun))
@@ -150,7 +152,7 @@ func origins(g climate.Ground, of func(climate.Provenance) string) []string {
 		if !slices.Contains(codes, code) {
 			codes = append(codes, code)
 		}
-		months[code] = append(months[code], monthNames[i])
+		months[code] = append(months[code], shortMonth(i))
 	}
 	var lines []string
 	for _, code := range codes {

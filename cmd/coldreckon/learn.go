@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"context"
 	"fmt"
 	"math"
@@ -292,15 +293,7 @@ func (l lesson) residual(x float64, sys quantity.System) string {
 // worst names the rows that the fit explains least.
 func (l lesson) worst(sys quantity.System) string {
 	items := slices.Clone(l.lesson.Items)
-	slices.SortStableFunc(items, func(a, b economics.LessonItem) int {
-		switch x, y := math.Abs(a.Residual), math.Abs(b.Residual); {
-		case x > y:
-			return -1
-		case x < y:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(items, func(a, b economics.LessonItem) int { return cmp.Compare(math.Abs(b.Residual), math.Abs(a.Residual)) })
 	more, less := "more than fits", "less than fits"
 	if l.lesson.Record.Of == heat.OfTemperatures {
 		more, less = "warmer than fits", "colder than fits"

@@ -13,6 +13,7 @@ import (
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
 	"coldreckon/report/sheet"
+	"coldreckon/report/words"
 )
 
 // A printer holds the flags that say how and where something is printed.
@@ -39,7 +40,7 @@ func (p *printer) addFlags(cmd *cobra.Command, formats ...string) {
 	flags.StringVar(&p.date, "date", "", "the day printed on it, as `YYYY-MM-DD`")
 	cmd.RegisterFlagCompletionFunc("paper", cobra.FixedCompletions([]string{"a4", "letter"}, cobra.ShellCompDirectiveNoFileComp))
 	if len(formats) > 1 {
-		flags.StringVar(&p.format, "format", "", oneOf(formats)+"; follows the name of OUT, else "+formats[0])
+		flags.StringVar(&p.format, "format", "", words.Either(formats)+"; follows the name of OUT, else "+formats[0])
 		cmd.RegisterFlagCompletionFunc("format", cobra.FixedCompletions(formats, cobra.ShellCompDirectiveNoFileComp))
 	}
 }
@@ -80,12 +81,12 @@ func (p *printer) settle(out environment, inputs ...string) error {
 		if ending := filepath.Ext(p.file); ending != "" && ending != "." {
 			p.format = extensions[strings.ToLower(ending)]
 			if !slices.Contains(p.formats, p.format) {
-				return misuse(p.otherEnding(), "-o: found a file that ends in %q, expected %s", ending, oneOf(p.endings()))
+				return misuse(p.otherEnding(), "-o: found a file that ends in %q, expected %s", ending, words.Either(p.endings()))
 			}
 		}
 	}
 	if !slices.Contains(p.formats, p.format) {
-		return misuse("", "--format: found %q, expected %s", p.format, oneOf(p.formats))
+		return misuse("", "--format: found %q, expected %s", p.format, words.Either(p.formats))
 	}
 	if _, _, ok := sheet.Paper(strings.ToLower(p.paper)).Size(); p.paper != "" && !ok {
 		return misuse("", "--paper: found %q, expected a4 or letter", p.paper)

@@ -202,23 +202,23 @@ func howAnswered(row questions.Row, sys quantity.System, currency string) string
 		last := row.Options[len(row.Options)-1]
 		s = fmt.Sprintf("Choice: one of %d names, which 'coldreckon grounds' lists, or %s (%s)", len(row.Options)-1, last.Value, last.Label)
 	case len(row.Options) > 0:
-		var words []string
+		var choices []string
 		for _, o := range row.Options {
 			if o.Label != "" && o.Label != strings.ReplaceAll(o.Value, "_", " ") {
-				words = append(words, o.Value+" ("+o.Label+")")
+				choices = append(choices, o.Value+" ("+o.Label+")")
 			} else {
-				words = append(words, o.Value)
+				choices = append(choices, o.Value)
 			}
 		}
-		s = "Choice: " + strings.Join(words, ", ")
+		s = "Choice: " + strings.Join(choices, ", ")
 	case row.Kind == questions.YesNo || row.Kind == questions.YesNoUnknown:
 		s = "Answer: " + string(row.Kind)
 	case len(spellings) == 0:
 		s = "Answer: a short text"
 	default:
-		s = capital(string(row.Kind)) + ", such as " + oneOf(spellings)
+		s = words.Capital(string(row.Kind)) + ", such as " + words.Either(spellings)
 		if row.Kind == questions.Number || row.Kind == questions.Whole {
-			s = capital(string(row.Kind)) + ", such as " + spellings[0] + ", or a sum such as " + oneOf(spellings[1:])
+			s = words.Capital(string(row.Kind)) + ", such as " + spellings[0] + ", or a sum such as " + words.Either(spellings[1:])
 		}
 	}
 	if bounds := row.Bounds(sys, currency); bounds != "" {
@@ -259,8 +259,6 @@ func ofWholeBox(row questions.Row) bool {
 
 func lastPart(key string) string { return key[strings.LastIndex(key, ".")+1:] }
 
-func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
-
 // onWorksheet reports whether a row is asked on the worksheet: all but those
 // that a report seldom hangs on.
 func onWorksheet(row questions.Row) bool { return !row.Detail }
@@ -294,21 +292,13 @@ func blankSheet(sys quantity.System, currency string) forms.Questionnaire {
 			"is not yours. The names in italics are those of coldreckon's answers file.",
 		First: []forms.Blanks{{Boxes: []forms.Blank{{Name: "Your name"}, {Name: "The boat"}, {Name: "Date"}}, Shares: []float64{2, 2, 1}}},
 		Last: []forms.Blanks{{Title: "The quotation you were given", Note: "As it stands there; what it leaves out stays blank.", Boxes: []forms.Blank{
-			{Name: "Price", Unit: currency}, {Name: "Fitting", Unit: currency}, {Name: "Watts or amps"}, {Name: "For a box up to", Unit: boxUnit(sys)},
+			{Name: "Price", Unit: currency}, {Name: "Fitting", Unit: currency}, {Name: "Watts or amps"}, {Name: "For a box up to", Unit: quantity.VolumeUnit(sys)},
 			{Name: "Cooled by: fins, fan, sea water"},
 		}, Shares: []float64{1, 1, 1, 1, 1.9}}},
 		Sections: []forms.Section{first, rest, safety},
 		Caution: "The safety questions find what to look at first; answering them is no survey. Follow your local codes and the makers' " +
 			"instructions, and have gas, refrigerant, wiring, lithium batteries and holes in the hull seen to by qualified people.",
 	}
-}
-
-// boxUnit is that of a box's size.
-func boxUnit(sys quantity.System) string {
-	if sys == quantity.US {
-		return "cu ft"
-	}
-	return "L"
 }
 
 // onPaper is a row as the worksheet asks it.

@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"coldreckon/report/words"
 	"coldreckon/wizard/answers"
 )
 
@@ -51,7 +52,7 @@ func sampleNamed(name string) (answers.Sample, error) {
 	s, ok := answers.SampleNamed(strings.TrimPrefix(name, samplePrefix))
 	if !ok {
 		return answers.Sample{}, misuse("'coldreckon sample' tells what they are.",
-			"sample: found %q, expected %s", name, oneOf(sampleNames()))
+			"sample: found %q, expected %s", name, words.Either(sampleNames()))
 	}
 	return s, nil
 }
@@ -62,13 +63,4 @@ func sampleNames() []string {
 		names = append(names, s.Name)
 	}
 	return names
-}
-
-// oneOf writes choices as "a, b or c".
-func oneOf(words []string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	last := len(words) - 1
-	return strings.Join(words[:last], ", ") + " or " + words[last]
 }

@@ -19,6 +19,15 @@ func round2(v float64) string {
 	return decimals(v, 0)
 }
 
+// TwoDigits rounds to two significant digits; what is not finite stays.
+func TwoDigits(v float64) float64 {
+	if v == 0 || math.IsNaN(v) || math.IsInf(v, 0) {
+		return v
+	}
+	step := math.Pow(10, math.Floor(math.Log10(math.Abs(v)))-1)
+	return math.Round(v/step) * step
+}
+
 // decimals prints v with at most n decimals.
 func decimals(v float64, n int) string {
 	if math.IsNaN(v) || math.IsInf(v, 0) {

@@ -77,6 +77,12 @@ func endUnit(measure string) string {
 	return strings.TrimLeft(strings.TrimSpace(measure), "0123456789.,/+-() ")
 }
 
+// VolumeUnit is the unit that FormatVolume prints: L or cu ft.
+func VolumeUnit(sys System) string { return endUnit(pick(sys, volumes.metric, volumes.us)) }
+
+// MassUnit is the unit that FormatMass prints: kg or lb.
+func MassUnit(sys System) string { return endUnit(pick(sys, masses.metric, masses.us)) }
+
 // ParseVolume reads a volume: "90 L", "3.2 cu ft", "20 gal". Bare: L or cu ft.
 func ParseVolume(text string, sys System) (Litre, error) { return parse[Litre](volumes, text, sys) }
 

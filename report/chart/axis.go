@@ -40,6 +40,18 @@ func upAxis(s sheet.Sheet, r sheet.Rect, low, high float64) (sheet.Rect, scale) 
 	return plot, sc
 }
 
+// stacked reports whether names stand over what they name, for want of width.
+func stacked(w float64) bool { return w < 100 }
+
+// gutter is the room of the names at the left of a drawing, of which the longest
+// takes so much; none where they stand over what they name.
+func gutter(w, longest float64) float64 {
+	if stacked(w) {
+		return 0
+	}
+	return min(longest, w/3)
+}
+
 // outer is the range of some values, zero included.
 func outer(values ...float64) (low, high float64) {
 	for _, v := range values {

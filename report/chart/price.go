@@ -48,22 +48,16 @@ const (
 	narrowRow  = 4.5 // more where names stand over their bars
 )
 
-// stacked reports whether names stand over their bars.
-func (c PriceOfCold) stacked(w float64) bool { return w < 100 }
-
 func (c PriceOfCold) gutter(w float64) float64 {
-	if c.stacked(w) {
-		return 0
-	}
-	out := 0.0
+	longest := 0.0
 	for _, row := range c.Rows {
-		out = max(out, sheet.Width(row.Name, emboldened(row.Best)))
+		longest = max(longest, sheet.Width(row.Name, emboldened(row.Best)))
 	}
-	return min(out+4, w/3)
+	return gutter(w, longest+4)
 }
 
 func (c PriceOfCold) row(w float64) float64 {
-	if c.stacked(w) {
+	if stacked(w) {
 		return priceRow + narrowRow
 	}
 	return priceRow
@@ -152,7 +146,7 @@ func (c PriceOfCold) drawHead(s sheet.Sheet, r, plot sheet.Rect, across scale) {
 
 func (c PriceOfCold) drawRow(s sheet.Sheet, row PriceRow, r, at sheet.Rect, across scale) {
 	t, y := emboldened(row.Best), at.Y+at.H/2
-	if c.stacked(r.W) {
+	if stacked(r.W) {
 		patched(s, across.of(0)+1.5, at.Y+narrowRow/2+1.2, sheet.Shorten(row.Name, t, r.Right()-across.of(0)-3), t)
 		y += narrowRow / 2
 	} else {

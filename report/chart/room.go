@@ -48,14 +48,11 @@ const (
 )
 
 func (c Room) gutter(w float64) float64 {
-	if w < 100 {
-		return 0
-	}
-	out := 0.0
+	longest := 0.0
 	for _, b := range c.Bars {
-		out = max(out, sheet.Width(b.Name, noteType))
+		longest = max(longest, sheet.Width(b.Name, noteType))
 	}
-	return min(out+3, w/3)
+	return gutter(w, longest+3)
 }
 
 func (c Room) scale(w float64) float64 {

@@ -82,22 +82,16 @@ func checkMonths(name string, months []SeasonMonth) error {
 	return nil
 }
 
-func (c Season) stacked(w float64) bool { return w < 100 }
-
-// gutter is the room of the names at the left.
 func (c Season) gutter(w float64) float64 {
-	if c.stacked(w) {
-		return 0
-	}
-	out := sheet.Width(c.Nights, noteType)
+	longest := sheet.Width(c.Nights, noteType)
 	for _, row := range c.Rows {
-		out = max(out, sheet.Width(row.Name, emboldened(row.Best)))
+		longest = max(longest, sheet.Width(row.Name, emboldened(row.Best)))
 	}
-	return min(out+3, w/3)
+	return gutter(w, longest+3)
 }
 
 func (c Season) row(w float64) float64 {
-	if c.stacked(w) {
+	if stacked(w) {
 		return seasonRow + pitch(noteType)
 	}
 	return seasonRow
@@ -105,7 +99,7 @@ func (c Season) row(w float64) float64 {
 
 func (c Season) head(w float64) float64 {
 	h := pitch(nameType) + pitch(noteType) + 0.8
-	if c.stacked(w) {
+	if stacked(w) {
 		h += pitch(noteType)
 	}
 	return h
@@ -162,7 +156,7 @@ func (c Season) Draw(s sheet.Sheet, r sheet.Rect) error {
 	y := r.Y
 	nameMonths(s, c.Months, xs, ws, y+lead(nameType), nameType)
 	y += pitch(nameType)
-	if c.stacked(r.W) {
+	if stacked(r.W) {
 		s.Text(r.X, y+pitch(noteType)+lead(softType), c.Nights, softType)
 	} else {
 		s.Text(r.X, y+lead(noteType), c.Nights, noteType)
@@ -175,7 +169,7 @@ func (c Season) Draw(s sheet.Sheet, r sheet.Rect) error {
 	y = r.Y + c.head(r.W)
 	for _, row := range c.Rows {
 		t := emboldened(row.Best)
-		if c.stacked(r.W) {
+		if stacked(r.W) {
 			s.Text(r.X, y+lead(t), row.Name, t)
 			y += pitch(noteType)
 		} else {

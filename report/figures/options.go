@@ -108,7 +108,7 @@ func caseOf(in Input, o, ice *economics.Outcome, works int) (Object, error) {
 	}
 	isIce := o.Facts["option"] == string(economics.IceOnly)
 	kg, lost := o.IceBoughtKg()
-	limited := b.Known["money.budget"] == quantity.Told && b.Money.Budget > 0
+	limited := b.Told("money.budget") && b.Money.Budget > 0
 	return Object{
 		{"workable", o.Works()},
 		{"works_of_100", works}, // futures

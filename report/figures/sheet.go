@@ -4,7 +4,6 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/climate"
 	"coldreckon/economics/heat"
-	"coldreckon/economics/quantity"
 	"coldreckon/report/words"
 	"coldreckon/rules"
 )
@@ -201,7 +200,7 @@ func uncertainOf(in economics.InputFigures) Object {
 func answerOf(in Input) Object {
 	a, b := &in.Reckoning.Answer, &in.Reckoning.Boat
 	led := a.Way() != ""
-	worth := led && b.Known["money.cold_day_worth"] == quantity.Told
+	worth := led && b.Told("money.cold_day_worth")
 	return Object{
 		{"case", a.Case},
 		{"headline", words.Of(in.Reckoning, in.Book).Answer()},

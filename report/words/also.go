@@ -46,10 +46,7 @@ func (v Voice) ways(ids []economics.OptionID) string {
 	for _, id := range ids {
 		out = append(out, In(id))
 	}
-	if len(out) > 2 {
-		return strings.Join(out[:len(out)-1], ", ") + " or " + out[len(out)-1]
-	}
-	return strings.Join(out, " or ")
+	return Either(out)
 }
 
 // Also says what the headline leaves out, a sentence or two each: which ways
@@ -208,11 +205,7 @@ func (v Voice) Limit() string {
 	}
 	what := "it without any of the work"
 	if len(buys.Items) > 0 {
-		var pieces []string
-		for _, item := range buys.Items {
-			pieces = append(pieces, v.short(item))
-		}
-		what = "it with " + Join(pieces)
+		what = "it with " + Join(v.pieces(buys.Items))
 	}
 	text += fmt.Sprintf(" The limit does buy %s, for %s: %s on %d days of 100.", what, v.Money(buys.First), v.ColdOrCool(), share100(buys.KeptShare))
 	return text + " Nothing of that is lost if the rest follows later."

@@ -88,7 +88,7 @@ func (v Voice) do() string {
 		case id == economics.IceOnly:
 			out = append(out, "use ice")
 		case units == 2 && id == economics.SmallUnit && !v.UnitAboard():
-			return strings.Join(append(out, "fit either unit"), " or ")
+			return Either(append(out, "fit either unit"))
 		case id == economics.SmallUnit && v.UnitAboard():
 			out = append(out, "keep the unit aboard")
 		case id == economics.SmallUnit && v.r.Boat.Small.Form == economics.FreeStanding:
@@ -97,10 +97,7 @@ func (v Voice) do() string {
 			out = append(out, "fit "+In(id))
 		}
 	}
-	if len(out) == 3 {
-		return out[0] + ", " + out[1] + " or " + out[2]
-	}
-	return strings.Join(out, " or ")
+	return Either(out)
 }
 
 // UnitAboard tells whether the small unit is the one that already works aboard.
@@ -182,9 +179,6 @@ func (v Voice) worthTold() string {
 	return fmt.Sprintf("Live on food that keeps: to %s is worth it in %s%s. %s", v.do(), few, v.yesFutures(), said)
 }
 
-// worthIsTold tells whether the owner told what a day is worth.
-func (v Voice) worthIsTold() bool { return v.r.Boat.Known["money.cold_day_worth"] == quantity.Told }
-
 // Worth prints what the owner told a day to be worth.
 func (v Voice) Worth() string {
 	w := v.r.Answer.Worth
@@ -235,7 +229,7 @@ func (v Voice) paysForItself() string {
 func (v Voice) forbidden() string {
 	a := &v.r.Answer
 	text := fmt.Sprintf("Do not %s where it is planned: %s.", v.do(), v.whyForbidden())
-	switch told := v.worthIsTold(); {
+	switch told := v.r.Boat.Told("money.cold_day_worth"); {
 	case told && a.YesOf100[0] >= 60:
 		return text + fmt.Sprintf(" Elsewhere it would be worth it (%s).", v.yesOf100())
 	case told:

@@ -30,7 +30,7 @@ func (v Voice) Cooler() []string {
 		text = "All the food does not go into the cooler, so it is a second box for drinks"
 	}
 	text += fmt.Sprintf("; ice in the box, with its work, in %s.", of100(ice.WorksOf100))
-	if habits := v.coolerHabits(&c.Ice); habits != "" {
+	if habits := Join(v.pieces(c.Ice.Fit.Items)); habits != "" {
 		text += " That is with " + habits + "."
 	}
 	out = append(out, text)
@@ -83,15 +83,6 @@ func (v Voice) Chest() string {
 	unit := v.r.Of(economics.SmallUnit)
 	return fmt.Sprintf("A free-standing chest of %s instead of the built-in unit costs %s at first and works in %s futures, at %s a %s day, its place not counted; the built-in one in %d, at %s.",
 		v.Volume(litres), v.Money(c.Fitted.First), of100(c.WorksOf100), v.Price(c.PriceOfCold.Typical), v.ColdOrCool(), unit.WorksOf100, v.Price(unit.PriceOfCold.Typical))
-}
-
-// coolerHabits names the work that the cooler is reckoned with.
-func (v Voice) coolerHabits(o *economics.OptionFigures) string {
-	var pieces []string
-	for _, item := range o.Fit.Items {
-		pieces = append(pieces, v.short(item))
-	}
-	return Join(pieces)
 }
 
 // lasts prints how long a load lasts.

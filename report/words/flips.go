@@ -195,17 +195,9 @@ func (v Voice) MovesMost() string {
 }
 
 // Apart is how much more the first of two options loses a year than the
-// second, at typical figures with the work done, in the owner's currency: what
-// it costs, less what its days are worth. Dry stores lose nothing.
+// second, at typical figures.
 func (v Voice) Apart(lead, next economics.OptionID) float64 {
-	loss := func(id economics.OptionID) float64 {
-		if id == economics.DryStores {
-			return 0
-		}
-		o := v.r.Of(id)
-		return o.Fitted.Yearly - v.r.Futures.Worth*o.ExtraDays.Typical
-	}
-	return loss(lead) - loss(next)
+	return v.r.TypicalLoss(lead) - v.r.TypicalLoss(next)
 }
 
 // BestTwo gives the options of least and next to least mean loss over all

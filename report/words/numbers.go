@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"time"
 	"unicode"
 	"unicode/utf8"
 
@@ -12,13 +13,7 @@ import (
 )
 
 // Round rounds to two significant digits.
-func Round(x float64) float64 {
-	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
-		return x
-	}
-	step := math.Pow(10, math.Floor(math.Log10(math.Abs(x)))-1)
-	return math.Round(x/step) * step
-}
+func Round(x float64) float64 { return quantity.TwoDigits(x) }
 
 // Money prints an amount to two significant digits: "$1,600", "$12 million".
 // What is not finite prints as a dash.
@@ -87,14 +82,7 @@ func (v Voice) about(x, low, high float64) string {
 // "$1,400 (1,300–1,700)".
 func Tight(x, low, high float64, currency string) string {
 	x = within(x, low, high)
-	bare := func(x float64) string {
-		text := Money(x, currency)
-		if i := strings.IndexAny(text, "0123456789"); i >= 0 && !strings.HasPrefix(text, "-") {
-			return text[i:]
-		}
-		return text
-	}
-	a, b := bare(low), bare(high)
+	a, b := Unsigned(Money(low, currency)), Unsigned(Money(high, currency))
 	if a == b {
 		return Money(x, currency)
 	}
@@ -127,12 +115,7 @@ func (v Voice) OtherCurrency() string {
 }
 
 // MassUnit is the unit of InMass.
-func (v Voice) MassUnit() string {
-	if v.sys == quantity.US {
-		return "lb"
-	}
-	return "kg"
-}
+func (v Voice) MassUnit() string { return quantity.MassUnit(v.sys) }
 
 // InMass gives kilograms in the owner's unit, that of MassUnit.
 func (v Voice) InMass(kg float64) float64 {
@@ -207,19 +190,22 @@ func Capital(s string) string {
 }
 
 // Join lists things: "a", "a and b", "a, b and c".
-func Join(things []string) string {
+func Join(things []string) string { return joined(things, " and ") }
+
+// Either lists things of which one is meant: "a", "a or b", "a, b or c".
+func Either(things []string) string { return joined(things, " or ") }
+
+func joined(things []string, last string) string {
 	if len(things) < 2 {
 		return strings.Join(things, "")
 	}
-	last := len(things) - 1
-	return strings.Join(things[:last], ", ") + " and " + things[last]
+	n := len(things) - 1
+	return strings.Join(things[:n], ", ") + last + things[n]
 }
 
 // Month names a month, 1 for January to 12; other numbers are the caller's
 // fault.
-func Month(m int) string {
-	return [...]string{"", "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}[m]
-}
+func Month(m int) string { return time.Month(m).String() }
 
 // hottest gives the month aboard with the greatest heat gain; false when
 // there are no nights aboard.

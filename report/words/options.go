@@ -117,9 +117,9 @@ func (v Voice) dayCosts(o *economics.OptionFigures) string {
 	return fmt.Sprintf("%s (%s–%s)", strings.TrimPrefix(v.Price(p.Typical), "about "), Unsigned(low), high)
 }
 
-// Unsigned is an amount without its currency where that stands before it.
+// Unsigned is an amount, of 0 or more, without its currency where that stands before it.
 func Unsigned(amount string) string {
-	if i := strings.IndexAny(amount, "0123456789"); i > 0 {
+	if i := strings.IndexAny(amount, "0123456789"); i > 0 && amount[0] != '-' {
 		return amount[i:]
 	}
 	return amount
@@ -217,12 +217,7 @@ func (v Voice) room(o *economics.Outcome) string {
 }
 
 // volumeUnit is the unit of the box's room.
-func (v Voice) volumeUnit() string {
-	if v.sys == quantity.US {
-		return "cu ft"
-	}
-	return "L"
-}
+func (v Voice) volumeUnit() string { return quantity.VolumeUnit(v.sys) }
 
 // living says what a season with the option is like.
 func (v Voice) living(o *economics.OptionFigures) string {

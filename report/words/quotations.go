@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -149,14 +150,7 @@ func (v Voice) GoesIn(q *economics.QuotationFigures) string {
 // QuotedWork lists the work that a quotation needs, without the words of a
 // shopping list.
 func (v Voice) QuotedWork(q *economics.QuotationFigures) string {
-	var names []string
-	for _, item := range q.Figures.Fit.Items {
-		names = append(names, Piece(item, v.sys))
-	}
-	if len(names) == 0 {
-		return "none"
-	}
-	return strings.Join(names, "; ")
+	return cmp.Or(strings.Join(v.pieces(q.Figures.Fit.Items), "; "), "none")
 }
 
 // WarmerBox says what running a quotation warmer saves and costs.

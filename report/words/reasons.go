@@ -86,7 +86,7 @@ func (v Voice) premium() string {
 			people = counted[n]
 		}
 	}
-	if v.r.Boat.Known["food.dry_premium"] == quantity.Told {
+	if v.r.Boat.Told("food.dry_premium") {
 		premium := crew * float64(v.r.Boat.Food.DryPremium)
 		if premium <= 0 {
 			return "Food that keeps costs you nothing more, you said."
@@ -165,7 +165,7 @@ func (v Voice) MoreIce() string {
 	}
 	f := o.Fitted.Facts
 	text := fmt.Sprintf("Why not more ice? A full load is %s, in %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), shareWords(float64(v.iceShare())))
-	if how := v.r.Boat.Known["ice.share_of_box"]; how != quantity.Told && o.Fit.Out.IceShare == 0 {
+	if !v.r.Boat.Told("ice.share_of_box") && o.Fit.Out.IceShare == 0 {
 		text += " (assumed)"
 	}
 	text += "."
@@ -207,7 +207,7 @@ func (v Voice) workReason() string {
 		return ""
 	}
 	item := o.Fit.Items[best]
-	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", v.short(item), of100(item.WithoutWorksOf100), o.WorksOf100)
+	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", Piece(item, v.sys), of100(item.WithoutWorksOf100), o.WorksOf100)
 }
 
 // heatReason says what the box asks for in the hottest month aboard.

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -29,46 +30,41 @@ func (v Voice) Work(id economics.OptionID) []Work {
 	return out
 }
 
-// short names a piece inside a sentence.
-func (v Voice) short(item economics.FitItem) string { return Piece(item, v.sys) }
+// pieces names pieces of work inside a sentence.
+func (v Voice) pieces(items []economics.FitItem) []string {
+	var names []string
+	for _, item := range items {
+		names = append(names, Piece(item, v.sys))
+	}
+	return names
+}
 
 // Piece names a piece of work inside a sentence, with its size in the owner's
 // units.
 func Piece(item economics.FitItem, sys quantity.System) string {
 	length := quantity.FormatLength(quantity.Metre(item.Size/1000), sys)
 	switch item.Piece {
-	case economics.ColdStartPiece:
-		return "a cold start of each trip"
-	case economics.SealPiece:
-		return "a tight lid and drain"
 	case economics.LidPiece:
 		return length + " more foam in the lid"
 	case economics.OutsidePiece:
 		return length + " more foam behind the walls"
 	case economics.InsidePiece:
 		return length + " more foam inside the walls"
-	case economics.PouredPiece:
-		return "foam poured round the box"
-	case economics.SpacerPiece:
-		return "a block of foam in the box"
-	case economics.CoverPiece:
-		return "a cover over the food"
 	case economics.MoreIcePiece:
 		return shareWords(item.Size) + " of the box for ice"
-	case economics.NoRunsPiece:
-		return "no runs for ice alone"
-	case economics.ByDayPiece:
-		return "running by day only"
-	case economics.BottlesPiece:
-		return "bottles that freeze for the night"
-	case economics.VentPiece:
-		return "ducted air for the unit"
 	case economics.PanelPiece:
 		return power(item.Size) + " more panel"
 	case economics.BatteryPiece:
 		return quantity.FormatCharge(quantity.AmpHour(item.Size)) + " more battery"
 	}
-	return string(item.Piece)
+	return cmp.Or(sizeless[item.Piece], string(item.Piece))
+}
+
+// sizeless are the pieces that have no size to tell.
+var sizeless = map[economics.Piece]string{
+	economics.ColdStartPiece: "a cold start of each trip", economics.SealPiece: "a tight lid and drain", economics.PouredPiece: "foam poured round the box",
+	economics.SpacerPiece: "a block of foam in the box", economics.CoverPiece: "a cover over the food", economics.NoRunsPiece: "no runs for ice alone",
+	economics.ByDayPiece: "running by day only", economics.BottlesPiece: "bottles that freeze for the night", economics.VentPiece: "ducted air for the unit",
 }
 
 // shareWords says a share of the box: "half", "two thirds".
@@ -218,11 +214,7 @@ func (v Voice) Tighter(id economics.OptionID) string {
 	if t == nil || t.SearchPresent >= o.Fit.SearchPresent {
 		return ""
 	}
-	var pieces []string
-	for _, item := range t.Items {
-		pieces = append(pieces, v.short(item))
-	}
 	told := float64(v.r.Box.Volume)
 	return fmt.Sprintf("Cheaper by about %s over %s, but tighter: %s. It leaves %s of the box, against %s.",
-		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(pieces), v.Volume((1-t.LostShare)*told), v.Volume((1-o.Fit.LostShare)*told))
+		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(v.pieces(t.Items)), v.Volume((1-t.LostShare)*told), v.Volume((1-o.Fit.LostShare)*told))
 }

@@ -27,7 +27,7 @@ func (r Row) Datum(b *economics.Boat) (path string, value any, ok bool) {
 	}
 	v := r.Field(b).Get()
 	absent := r.None != "" && r.None != "none" && r.None != "nothing" && zero(v)
-	if absent || !r.Asked(*b) || r.Kind == MoneySpan && !told(b, r.Key) {
+	if absent || !r.Asked(*b) || r.Kind == MoneySpan && !b.Told(r.Key) {
 		return path, nil, true
 	}
 	return path, r.data(v), true

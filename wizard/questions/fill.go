@@ -48,7 +48,7 @@ func Fill(b *economics.Boat, book economics.Book) {
 }
 
 // measured reports whether the owner gave the box's inside measures.
-func measured(b *economics.Boat) bool { return told(b, "box.inside") && !b.Box.Inside.Zero() }
+func measured(b *economics.Boat) bool { return b.Told("box.inside") && !b.Box.Inside.Zero() }
 
 // Check looks at the told answers together, before Fill: what contradicts
 // itself, and what is missing. It gives nil when they fit.
@@ -58,7 +58,7 @@ func Check(b economics.Boat) []Fault {
 		faults = append(faults, Fault{Key: key, Found: found, Expected: expected, Hint: hint})
 	}
 	o := ownerOf(&b)
-	is := func(key string) bool { return told(&b, key) }
+	is := func(key string) bool { return b.Told(key) }
 	inside := measured(&b)
 
 	for i, n := range b.Cruising.Nights {

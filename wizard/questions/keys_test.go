@@ -8,14 +8,18 @@ import (
 	"testing"
 )
 
-// The models ask what was told by keys of this table: one that does not exist
+// Models and sentences ask what was told by keys of this table: one that does not exist
 // would never have been told.
 func TestModelsAskForKeysThatExist(t *testing.T) {
-	files, err := filepath.Glob("../../economics/*.go")
-	if err != nil {
-		t.Fatal(err)
+	var files []string
+	for _, folder := range []string{"economics", "report/words", "report/figures", "wizard"} {
+		found, err := filepath.Glob("../../" + folder + "/*.go")
+		if err != nil {
+			t.Fatal(err)
+		}
+		files = append(files, found...)
 	}
-	asks := regexp.MustCompile(`\.(?:told|spread)\("([^"]+)"`)
+	asks := regexp.MustCompile(`\.(?:Told|spread)\("([^"]+)"`)
 	checked := 0
 	for _, name := range files {
 		if strings.HasSuffix(name, "_test.go") {

@@ -8,17 +8,15 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"time"
 
 	"coldreckon/economics/quantity"
 )
 
 var monthNames = [12]string{"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"}
 
-// MonthName gives "January" for 1 and so on to 12; other months panic.
-func MonthName(month int) string {
-	name := monthNames[month-1]
-	return strings.ToUpper(name[:1]) + name[1:]
-}
+// MonthName gives "January" for 1 and so on to 12; other numbers are the caller's fault.
+func MonthName(month int) string { return time.Month(month).String() }
 
 // DaysIn are the days of the months of a year of 365 days, January first.
 var DaysIn = [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}

@@ -30,7 +30,7 @@ func Translate(b *economics.Boat, key string, in Input) (now string, text Input,
 		return now, in, "", faults
 	}
 	drinks := 3.0
-	if told(b, "food.drinks_a_day") {
+	if b.Told("food.drinks_a_day") {
 		drinks = b.Food.DrinksADay
 	}
 	// A can holds 0.35 kg. Nobody lives on drinks alone: two fifths are food.

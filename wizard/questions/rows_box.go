@@ -219,7 +219,7 @@ func spread(item func(*economics.Face) Slot, name string) func(*economics.Boat) 
 		return Slot{
 			Get: func() any {
 				for _, side := range fromWalls {
-					if !told(b, faceKey(side, name)) {
+					if !b.Told(faceKey(side, name)) {
 						return onFace(side, item)(b).Get()
 					}
 				}
@@ -227,18 +227,13 @@ func spread(item func(*economics.Face) Slot, name string) func(*economics.Boat) 
 			},
 			Put: func(v any) {
 				for _, side := range heat.Sides {
-					if !told(b, faceKey(side, name)) {
+					if !b.Told(faceKey(side, name)) {
 						onFace(side, item)(b).Put(v)
 					}
 				}
 			},
 		}
 	}
-}
-
-// told reports whether a key's value is the owner's own.
-func told(b *economics.Boat, key string) bool {
-	return b.Known[key] == quantity.Told || b.Known[key] == quantity.Measured
 }
 
 // faceRows are the overrides of single faces. Their defaults are the answers

@@ -172,7 +172,7 @@ func (r Row) between(text string, o owner) (any, bool) {
 	if !ok || !fine || low >= high {
 		return nil, false
 	}
-	return reflect.ValueOf(twoDigits(Middle(low, high))).Convert(reflect.TypeOf(kind)).Interface(), true
+	return reflect.ValueOf(quantity.TwoDigits(Middle(low, high))).Convert(reflect.TypeOf(kind)).Interface(), true
 }
 
 // unitOf finds the unit at the end of a measure.
@@ -184,14 +184,6 @@ func Middle(a, b float64) float64 {
 		return math.Sqrt(a * b)
 	}
 	return (a + b) / 2
-}
-
-func twoDigits(v float64) float64 {
-	if v == 0 {
-		return 0
-	}
-	step := math.Pow(10, math.Floor(math.Log10(math.Abs(v)))-1)
-	return math.Round(v/step) * step
 }
 
 // worded gives the figure that words stand for where a figure has Options.
@@ -317,7 +309,7 @@ func (r Row) meant(v any, text string, o owner) string {
 func (r Row) Doubt(b *economics.Boat) string {
 	o, v := ownerOf(b), r.Field(b).Get()
 	vs := figures(v)
-	if r.Limits == (Limits{}) || len(vs) == 0 || r.None != "" && zero(v) || r.Limits.usualAll(vs) || !told(b, r.Key) {
+	if r.Limits == (Limits{}) || len(vs) == 0 || r.None != "" && zero(v) || r.Limits.usualAll(vs) || !b.Told(r.Key) {
 		return ""
 	}
 	usual := quantity.Span(r.lower(r.Limits.Low, o), r.upper(r.Limits.High, o))
