@@ -52,7 +52,11 @@ func (a author) buy(s setting) []layout.Block {
 	if a.taken() != a.o.ID {
 		head = fmt.Sprintf("If you do want %s, buy this: about %s, %s", a.v.Named(a.o.ID), a.v.Money(a.o.Fitted.First), by)
 	}
-	return []layout.Block{layout.Heading{Level: 1, Text: head}, t}
+	out := []layout.Block{layout.Heading{Level: 1, Text: head}, t}
+	if tighter := a.v.Tighter(a.o.ID); tighter != "" {
+		out = append(out, layout.Para{Text: tighter})
+	}
+	return out
 }
 
 // priceRange gives the low and high price of a line: the price book's, that of

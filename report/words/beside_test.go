@@ -172,3 +172,29 @@ func TestChestStandsBesideTheBuiltInUnit(t *testing.T) {
 		t.Errorf("the small unit leads, and beside it stands %q", also)
 	}
 }
+
+// Work that takes more of the box and saves money is told by what differs.
+func TestTighterTellsWhatDiffers(t *testing.T) {
+	if got := voice(t, nil).Tighter(economics.SmallUnit); got != "" {
+		t.Errorf("nothing is tighter, found %q", got)
+	}
+	inside := func(mm float64) economics.FitItem { return economics.FitItem{Piece: economics.InsidePiece, Size: mm} }
+	bank := economics.FitItem{Piece: economics.BatteryPiece, Size: 300}
+	for _, row := range []struct {
+		roomy, tight []economics.FitItem
+		want         string
+	}{
+		{[]economics.FitItem{inside(25), bank}, []economics.FitItem{inside(75)}, "It has 75 mm more foam inside the walls in place of 25 mm more foam inside the walls and 300 Ah more battery."},
+		{[]economics.FitItem{bank}, []economics.FitItem{inside(75), bank}, "It has 75 mm more foam inside the walls besides."},
+		{[]economics.FitItem{inside(75), bank}, []economics.FitItem{inside(75)}, "It does without 300 Ah more battery."},
+	} {
+		got := voice(t, func(r *economics.Reckoning) {
+			r.Boat.Units = quantity.Metric
+			o := r.Of(economics.SmallUnit)
+			o.Fit = economics.Fit{Items: row.roomy, SearchPresent: 3000, LostShare: 0.2, Tight: &economics.Fit{Items: row.tight, SearchPresent: 2000, LostShare: 0.6}}
+		}).Tighter(economics.SmallUnit)
+		if !strings.Contains(got, "about $1,000 over") || !strings.Contains(got, "leaves 36 L of the box, against 72 L") || !strings.HasSuffix(got, row.want) {
+			t.Errorf("found %q, want it to end in %q", got, row.want)
+		}
+	}
+}

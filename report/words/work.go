@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"coldreckon/economics"
 	"coldreckon/economics/heat"
@@ -206,8 +207,8 @@ func (v Voice) Litres(id economics.OptionID) string {
 	return fmt.Sprintf("The foam takes %s of the box's %s.", v.Volume(o.Fit.LostShare*told), v.Volume(told))
 }
 
-// Tighter says what a fit-out that takes more of the box would save; empty
-// where there is none.
+// Tighter says what a fit-out that takes more of the box would save, and what it
+// has otherwise; empty where there is none.
 func (v Voice) Tighter(id economics.OptionID) string {
 	o := v.r.Of(id)
 	t := o.Fit.Tight
@@ -215,6 +216,22 @@ func (v Voice) Tighter(id economics.OptionID) string {
 		return ""
 	}
 	told := float64(v.r.Box.Volume)
-	return fmt.Sprintf("Cheaper by about %s over %s, but tighter: %s. It leaves %s of the box, against %s.",
-		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), Join(v.pieces(t.Items)), v.Volume((1-t.LostShare)*told), v.Volume((1-o.Fit.LostShare)*told))
+	text := fmt.Sprintf("Cheaper by about %s over %s, but tighter: it leaves %s of the box, against %s.",
+		v.Money(o.Fit.SearchPresent-t.SearchPresent), v.years(), v.Volume((1-t.LostShare)*told), v.Volume((1-o.Fit.LostShare)*told))
+	switch has, lacks := v.notAmong(t.Items, o.Fit.Items), v.notAmong(o.Fit.Items, t.Items); {
+	case has != "" && lacks != "":
+		text += fmt.Sprintf(" It has %s in place of %s.", has, lacks)
+	case has != "":
+		text += fmt.Sprintf(" It has %s besides.", has)
+	case lacks != "":
+		text += fmt.Sprintf(" It does without %s.", lacks)
+	}
+	return text
+}
+
+// notAmong names the pieces that are not among others in their size.
+func (v Voice) notAmong(items, others []economics.FitItem) string {
+	return Join(v.pieces(slices.DeleteFunc(slices.Clone(items), func(item economics.FitItem) bool {
+		return slices.ContainsFunc(others, func(x economics.FitItem) bool { return x.Piece == item.Piece && x.Size == item.Size })
+	})))
 }
