@@ -30,47 +30,28 @@ type expression struct {
 	facts   []economics.Fact // those it reads, each once, in order of appearance
 }
 
-// condition is an economics.Condition.
-type condition struct{ *expression }
-
-// amount is an economics.Amount.
-type amount struct{ *expression }
-
-// compileCondition compiles a yes-or-no expression over economics.Vocabulary.
-// The error says what was found and what is expected.
-func compileCondition(text string) (condition, error) {
-	e, err := compile(text, economics.Truth)
-	return condition{e}, err
-}
-
-// compileAmount compiles a number expression over economics.Vocabulary.
-func compileAmount(text string) (amount, error) {
-	e, err := compile(text, economics.Number)
-	return amount{e}, err
-}
-
-// Holds implements economics.Condition.
-func (c condition) Holds(facts economics.Facts) (bool, error) {
-	result, err := c.evaluate(facts)
+// Holds implements economics.Condition, for an expression of economics.Truth.
+func (e *expression) Holds(facts economics.Facts) (bool, error) {
+	result, err := e.evaluate(facts)
 	if err != nil {
 		return false, err
 	}
 	holds, ok := result.(bool)
 	if !ok {
-		return false, fmt.Errorf("expression %q gave %v; expected true or false", c.text, result)
+		return false, fmt.Errorf("expression %q gave %v; expected true or false", e.text, result)
 	}
 	return holds, nil
 }
 
-// Number implements economics.Amount.
-func (a amount) Number(facts economics.Facts) (float64, error) {
-	result, err := a.evaluate(facts)
+// Number implements economics.Amount, for an expression of economics.Number.
+func (e *expression) Number(facts economics.Facts) (float64, error) {
+	result, err := e.evaluate(facts)
 	if err != nil {
 		return 0, err
 	}
 	number, ok := result.(float64)
 	if !ok || math.IsNaN(number) || math.IsInf(number, 0) {
-		return 0, fmt.Errorf("expression %q gave %v; expected a finite number", a.text, result)
+		return 0, fmt.Errorf("expression %q gave %v; expected a finite number", e.text, result)
 	}
 	return number, nil
 }
@@ -143,8 +124,9 @@ func oneWordOf(set, word string) bool {
 	return false
 }
 
-// compile parses the text and checks its names and kinds, and only then hands
-// the evaluator the tokens that were understood. It never sees the text.
+// compile parses a text over economics.Vocabulary and checks its names and kinds,
+// and only then hands the evaluator the tokens that were understood. It never sees
+// the text. The error says what was found and what is expected.
 func compile(text string, want economics.Kind) (e *expression, err error) {
 	unread := func(trouble any) error {
 		return mistake(quantity.Quoted(text), fmt.Sprintf("an expression that can be read (%v)", trouble))

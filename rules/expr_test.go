@@ -81,7 +81,7 @@ func TestConditions(t *testing.T) {
 		"crew * 10 < 20 || crew * 010 > 19":           true, // ten, not eight
 		"option == 'small' && unit_form=='none'":      true,
 	} {
-		c, err := compileCondition(text)
+		c, err := compile(text, economics.Truth)
 		if err != nil {
 			t.Errorf("%q: %v", text, err)
 			continue
@@ -95,7 +95,7 @@ func TestConditions(t *testing.T) {
 // Every fact that an expression names is checked before it runs, whether or
 // not this run would come to it.
 func TestImpossibleFactsAreErrors(t *testing.T) {
-	c, err := compileCondition("false && (crew > 1 || fitted || medicine == 'no')")
+	c, err := compile("false && (crew > 1 || fitted || medicine == 'no')", economics.Truth)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -138,7 +138,7 @@ func TestAmountsStayFinite(t *testing.T) {
 		"crew * crew * crew", "crew / 0.000001", "crew - crew", "-crew * trip_nights + 1000000000000",
 		strings.Repeat("crew * ", 24) + "crew", "crew / 0." + strings.Repeat("0", 250) + "1",
 	} {
-		a, err := compileAmount(text)
+		a, err := compile(text, economics.Number)
 		if err != nil {
 			t.Errorf("%q: %v", text, err)
 			continue
@@ -150,7 +150,7 @@ func TestAmountsStayFinite(t *testing.T) {
 		}
 	}
 	for _, text := range []string{strings.Repeat("crew * ", 25) + "crew", "crew / 0." + strings.Repeat("0", 300) + "1"} {
-		if _, err := compileAmount(text); err == nil {
+		if _, err := compile(text, economics.Number); err == nil {
 			t.Errorf("%q compiles; it can overflow", clip(text))
 		}
 	}
@@ -163,7 +163,7 @@ func TestEvaluatorAgreesWithPlainArithmetic(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 1))
 	for range 4000 {
 		number, want := randomNumber(r, facts, 3)
-		a, err := compileAmount(number)
+		a, err := compile(number, economics.Number)
 		if err != nil {
 			if strings.Contains(err.Error(), "zero") || strings.Contains(err.Error(), "bytes") {
 				continue
@@ -174,7 +174,7 @@ func TestEvaluatorAgreesWithPlainArithmetic(t *testing.T) {
 			t.Fatalf("%s: got %v, %v; want %v", number, got, err, want)
 		}
 		truth, holds := randomTruth(r, facts, 3)
-		c, err := compileCondition(truth)
+		c, err := compile(truth, economics.Truth)
 		if err != nil {
 			if strings.Contains(err.Error(), "bytes") || strings.Contains(err.Error(), "zero") {
 				continue
@@ -291,7 +291,7 @@ func TestEvaluatorPanicsBecomeErrors(t *testing.T) {
 
 // One compiled expression serves every core.
 func TestExpressionIsSafeForConcurrentUse(t *testing.T) {
-	c, err := compileCondition("crew * 2 > 3 && medicine == 'no' || fitted")
+	c, err := compile("crew * 2 > 3 && medicine == 'no' || fitted", economics.Truth)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -319,12 +319,12 @@ func TestHostileExpressionsAreBounded(t *testing.T) {
 		"crew.String > 1", "crew() > 1", "[crew] > 1", "crew > 1; crew", "${crew}", "`crew`", "fitted // && !fitted", "fitted /* no */ && fitted", "func() bool { return true }()",
 		"struct{}", "fitted.(bool)", "*fitted", "&fitted", "1i > 0", ".5 > crew", "1_000 > crew", "interface{}", "- -crew > 0",
 	} {
-		if _, err := compileCondition(text); err == nil {
+		if _, err := compile(text, economics.Truth); err == nil {
 			t.Errorf("%q compiles", clip(text))
 		}
 	}
 	const deep = (maxExpressionBytes - len("fitted")) / 2
-	c, err := compileCondition(strings.Repeat("(", deep) + "fitted" + strings.Repeat(")", deep))
+	c, err := compile(strings.Repeat("(", deep)+"fitted"+strings.Repeat(")", deep), economics.Truth)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -345,12 +345,12 @@ func FuzzCompile(f *testing.F) {
 	}
 	facts := calm(economics.SmallUnit)
 	f.Fuzz(func(t *testing.T, text string) {
-		if c, err := compileCondition(text); err == nil {
+		if c, err := compile(text, economics.Truth); err == nil {
 			if _, err := c.Holds(facts); err != nil {
 				t.Errorf("%q compiles and fails: %v", text, err)
 			}
 		}
-		if a, err := compileAmount(text); err == nil {
+		if a, err := compile(text, economics.Number); err == nil {
 			if _, err := a.Number(facts); err != nil {
 				t.Errorf("%q compiles and fails: %v", text, err)
 			}
@@ -359,7 +359,7 @@ func FuzzCompile(f *testing.F) {
 }
 
 func BenchmarkHolds(b *testing.B) {
-	c, err := compileCondition("cold_share < cold_days_wanted - 0.000001")
+	c, err := compile("cold_share < cold_days_wanted - 0.000001", economics.Truth)
 	if err != nil {
 		b.Fatal(err)
 	}

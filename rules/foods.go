@@ -160,11 +160,7 @@ func readFoods(file string, data []byte) (Foods, error) {
 func (f *Foods) read(r *reader) {
 	top, _ := r.mapping(r.Root, "", "kind", "foods", "cannot")
 	seen := map[string]bool{}
-	r.entries(top, "foods", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "name", "eggs", "days", "judged", "advice", "limits", "weight", "grade", "source")
-		if !ok {
-			return
-		}
+	r.entries(top, "foods", []string{"id", "name", "eggs", "days", "judged", "advice", "limits", "weight", "grade", "source"}, func(rec record) {
 		row := food{
 			id: r.id(rec, seen), name: r.text(rec, "name"), advice: r.text(rec, "advice"),
 			grade: r.oneOf(rec, "grade", "a", "b", "c"), source: r.text(rec, "source"),
@@ -178,11 +174,7 @@ func (f *Foods) read(r *reader) {
 		f.foods = append(f.foods, row)
 	})
 	r.everyEgg(top, f.foods)
-	r.entries(top, "cannot", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "text", "grade", "source")
-		if !ok {
-			return
-		}
+	r.entries(top, "cannot", []string{"id", "text", "grade", "source"}, func(rec record) {
 		f.cannot = append(f.cannot, CannotDo{
 			ID: r.id(rec, seen), Text: r.text(rec, "text"),
 			Grade: r.oneOf(rec, "grade", "a", "b", "c"), Source: r.text(rec, "source"),

@@ -96,7 +96,7 @@ func TestJudgeRefusesIncompleteFacts(t *testing.T) {
 		delete(incomplete, name)
 		_, err := pack.Judge(incomplete)
 		read := slices.ContainsFunc(pack.Cautions, func(c Caution) bool {
-			return c.concerns(economics.SmallUnit) && slices.ContainsFunc(c.When.(condition).facts, func(f economics.Fact) bool { return f.Name == name })
+			return c.concerns(economics.SmallUnit) && slices.ContainsFunc(c.When.(*expression).facts, func(f economics.Fact) bool { return f.Name == name })
 		})
 		if (read || name == "option") != (err != nil) {
 			t.Errorf("without %s: error %v; read by a caution %v", name, err, read)

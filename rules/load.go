@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -56,13 +57,16 @@ func (p *Pack) add(r *reader, kind string) {
 	}
 }
 
-// entries reads the list of a file, calling each for every record of it.
-func (r *reader) entries(top record, key string, each func(*yaml.Node)) {
+// entries reads the list of a file, calling each for every record of it, which may
+// hold the known keys and no others.
+func (r *reader) entries(top record, key string, known []string, each func(record)) {
 	if _, ok := r.field(top, key); !ok {
 		return
 	}
 	for _, n := range r.items(top, key) {
-		each(n)
+		if rec, ok := r.mapping(n, "", known...); ok {
+			each(rec)
+		}
 	}
 }
 
@@ -77,11 +81,7 @@ var criterionKinds = func() (words []string) {
 func (p *Pack) readCriteria(r *reader) {
 	top, _ := r.mapping(r.Root, "", "kind", "criteria")
 	seen := map[string]bool{}
-	r.entries(top, "criteria", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "kind", "options", "fails", "reason", "short", "examples")
-		if !ok {
-			return
-		}
+	r.entries(top, "criteria", []string{"id", "kind", "options", "fails", "reason", "short", "examples"}, func(rec record) {
 		c := economics.Criterion{
 			ID:      r.id(rec, seen),
 			Kind:    economics.CriterionKind(r.oneOf(rec, "kind", criterionKinds...)),
@@ -89,12 +89,9 @@ func (p *Pack) readCriteria(r *reader) {
 			Reason:  r.text(rec, "reason"),
 		}
 		r.places(rec, "reason")
-		if rec.fields["short"] != nil {
-			c.Short = r.text(rec, "short")
-			r.places(rec, "short")
-		}
-		fails, ok := r.condition(rec, "fails")
-		if ok {
+		c.Short = r.textIfAny(rec, "short")
+		r.places(rec, "short")
+		if fails := r.expression(rec, "fails", economics.Truth); fails != nil {
 			c.Fails = fails
 			p.readExamples(r, rec, fails, nil, fails.facts)
 		}
@@ -107,15 +104,9 @@ func (p *Pack) readCriteria(r *reader) {
 
 func (p *Pack) readCautions(r *reader) {
 	top, _ := r.mapping(r.Root, "", "kind", "guidance", "cautions")
-	if top.fields["guidance"] != nil {
-		p.Guidance = r.text(top, "guidance")
-	}
+	p.Guidance = cmp.Or(r.textIfAny(top, "guidance"), p.Guidance)
 	seen := map[string]bool{}
-	r.entries(top, "cautions", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "grade", "options", "group", "rank", "when", "text", "source", "examples")
-		if !ok {
-			return
-		}
+	r.entries(top, "cautions", []string{"id", "grade", "options", "group", "rank", "when", "text", "source", "examples"}, func(rec record) {
 		c := Caution{
 			ID:      r.id(rec, seen),
 			Grade:   Grade(r.oneOf(rec, "grade", string(Stop), string(Careful), string(WorthANote))),
@@ -131,8 +122,7 @@ func (p *Pack) readCautions(r *reader) {
 			// One text stands for several options, whose facts differ.
 			r.fault(rec.fields["text"], rec.rule, "text", "a brace", "a text without places for facts")
 		}
-		when, ok := r.condition(rec, "when")
-		if ok {
+		if when := r.expression(rec, "when", economics.Truth); when != nil {
 			c.When = when
 			p.readExamples(r, rec, when, nil, when.facts)
 		}
@@ -165,49 +155,28 @@ func (r *reader) options(rec record) []economics.OptionID {
 	return options
 }
 
-// expressionText reads an expression, which must be in quotes or a block:
-// unquoted, YAML would cut it at # and swallow a leading !.
-func (r *reader) expressionText(rec record, key string) (string, bool) {
+// expression reads an expression of a kind, which must be in quotes or a block:
+// unquoted, YAML would cut it at # and swallow a leading !. It is nil when there is
+// none that can be read.
+func (r *reader) expression(rec record, key string, kind economics.Kind) *expression {
 	n, ok := r.field(rec, key)
 	if !ok {
-		return "", false
+		return nil
 	}
 	if n.Kind != yaml.ScalarNode || n.Tag == "!!null" || !strict.Quoted(n) {
 		r.fault(n, rec.rule, key, strict.Describe(n)+", not in quotes", "the expression in quotes or as a block (|)")
-		return "", false
+		return nil
 	}
-	return n.Value, true
-}
-
-func (r *reader) condition(rec record, key string) (condition, bool) {
-	text, ok := r.expressionText(rec, key)
-	if !ok {
-		return condition{}, false
+	e, err := compile(n.Value, kind)
+	if err != nil {
+		var wrong strict.Fault
+		if !errors.As(err, &wrong) {
+			wrong.Found, wrong.Expected = err.Error(), "an expression over the facts"
+		}
+		r.fault(n, rec.rule, key, wrong.Found, wrong.Expected)
+		return nil
 	}
-	c, err := compileCondition(text)
-	return c, r.compiled(rec, key, err)
-}
-
-func (r *reader) amount(rec record, key string) (amount, bool) {
-	text, ok := r.expressionText(rec, key)
-	if !ok {
-		return amount{}, false
-	}
-	a, err := compileAmount(text)
-	return a, r.compiled(rec, key, err)
-}
-
-// compiled turns a compile error into a fault.
-func (r *reader) compiled(rec record, key string, err error) bool {
-	if err == nil {
-		return true
-	}
-	var wrong strict.Fault
-	if !errors.As(err, &wrong) {
-		wrong.Found, wrong.Expected = err.Error(), "an expression over the facts"
-	}
-	r.fault(rec.fields[key], rec.rule, key, wrong.Found, wrong.Expected)
-	return false
+	return e
 }
 
 // places checks the {fact} places of a text.

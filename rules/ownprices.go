@@ -6,8 +6,6 @@ import (
 	"slices"
 	"strconv"
 
-	"gopkg.in/yaml.v3"
-
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 )
@@ -38,11 +36,7 @@ func (p Pack) overlay(r *reader, data []byte) (Pack, error) {
 		ids = append(ids, line.ID)
 	}
 	replaced := map[string]bool{}
-	each := func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "unit", "low", "typical", "high", "source")
-		if !ok {
-			return
-		}
+	each := func(rec record) {
 		id := r.id(rec, replaced)
 		at := slices.Index(ids, id)
 		if at < 0 {
@@ -62,7 +56,7 @@ func (p Pack) overlay(r *reader, data []byte) (Pack, error) {
 	}
 	// A file may change the currency and nothing else.
 	if top.fields["currency"] == nil || top.fields["prices"] != nil {
-		r.entries(top, "prices", each)
+		r.entries(top, "prices", []string{"id", "unit", "low", "typical", "high", "source"}, each)
 	}
 	if top.fields["currency"] != nil {
 		r.exchange(top, &book, replaced)

@@ -42,7 +42,7 @@ func TestEveryRuleFiresAndStaysSilentSomewhere(t *testing.T) {
 		silent[e.rule] = silent[e.rule] || !e.fires
 	}
 	check := func(id string, when economics.Condition, options []economics.OptionID) {
-		always := when.(condition).text == "true" && id != "two-hour-rule"
+		always := when.(*expression).text == "true" && id != "two-hour-rule"
 		if always && len(options) > 0 && len(options) < len(economics.Options) {
 			silent[id] = true
 		}

@@ -15,7 +15,7 @@ import (
 // its condition holds. Without a condition it always counts.
 type counted struct {
 	when    economics.Condition // nil: always
-	howMany amount
+	howMany *expression
 }
 
 // Number implements economics.Amount.
@@ -40,12 +40,8 @@ func (p *Pack) readPrices(r *reader) {
 	top, _ := r.mapping(r.Root, "", "kind", "currency", "prices")
 	p.Book.Currency = r.currency(top)
 	seen := map[string]bool{}
-	r.entries(top, "prices", func(n *yaml.Node) {
-		rec, ok := r.mapping(n, "", "id", "label", "unit", "low", "typical", "high", "billing", "life", "hours",
-			"work", "options", "when", "quantity", "grade", "source", "examples")
-		if !ok {
-			return
-		}
+	known := []string{"id", "label", "unit", "low", "typical", "high", "billing", "life", "hours", "work", "options", "when", "quantity", "grade", "source", "examples"}
+	r.entries(top, "prices", known, func(rec record) {
 		line := economics.PriceLine{
 			ID:      r.id(rec, seen),
 			Label:   r.text(rec, "label"),
@@ -125,15 +121,15 @@ func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
 		}
 		return
 	}
-	howMany, ok := r.amount(rec, "quantity")
-	if !ok {
+	howMany := r.expression(rec, "quantity", economics.Number)
+	if howMany == nil {
 		return
 	}
 	q := counted{howMany: howMany}
 	reads := howMany.facts
 	if rec.fields["when"] != nil {
-		when, ok := r.condition(rec, "when")
-		if !ok {
+		when := r.expression(rec, "when", economics.Truth)
+		if when == nil {
 			return
 		}
 		q.when = when
