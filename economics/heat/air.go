@@ -34,9 +34,6 @@ func HumidityRatio(t quantity.Celsius, rh quantity.Fraction) float64 {
 	return 0.621945 * vapour / (seaLevelKPa - vapour)
 }
 
-// saturatedHumidityRatio gives HumidityRatio of air that holds all the water it can.
-func saturatedHumidityRatio(t quantity.Celsius) float64 { return HumidityRatio(t, 1) }
-
 // EnthalpyKJ gives the heat in moist air, kJ per kilogram of dry air, at
 // humidity ratio w. ASHRAE Fundamentals 2017, ch. 1.
 func EnthalpyKJ(t quantity.Celsius, w float64) float64 {
@@ -49,58 +46,59 @@ func specificVolume(t quantity.Celsius, w float64) float64 {
 	return 0.287042 * (float64(t) + 273.15) * (1 + 1.607858*w) / seaLevelKPa
 }
 
-// SaturatedEnthalpyKJ gives EnthalpyKJ of saturated air, for hourly loops.
-// Between -20 and 50 °C it is read from a table, within 0.01 kJ/kg of the
-// formula; outside it is the formula itself.
-func SaturatedEnthalpyKJ(t quantity.Celsius) float64 {
-	at := (float64(t) - saturatedFromC) * saturatedPerK
-	if !(at >= 0 && at < saturatedSteps) {
-		return saturatedEnthalpyKJ(t)
-	}
-	i := int(at)
-	return saturated[i] + (at-float64(i))*(saturated[i+1]-saturated[i])
-}
-
+// Of saturated air hourly loops read tables: every quarter kelvin from -20 to
+// 50 °C, the enthalpy within 0.01 kJ/kg of the formula and the density within
+// 1e-5; outside them it is the formula itself. Nothing writes to them after the
+// program has started.
 const (
 	saturatedFromC = -20
 	saturatedPerK  = 4
 	saturatedSteps = 70 * saturatedPerK
 )
 
-// saturated holds saturatedEnthalpyKJ every quarter kelvin; nothing writes to
-// it after the program has started.
-var saturated = func() (table [saturatedSteps + 1]float64) {
+var saturated, coldAir = tabled(saturatedEnthalpyKJ), tabled(coldAirDensity)
+
+type airTable [saturatedSteps + 1]float64
+
+func tabled(formula func(quantity.Celsius) float64) (table airTable) {
 	for i := range table {
-		table[i] = saturatedEnthalpyKJ(quantity.Celsius(saturatedFromC + float64(i)/saturatedPerK))
+		table[i] = formula(quantity.Celsius(saturatedFromC + float64(i)/saturatedPerK))
 	}
 	return table
-}()
+}
 
-func saturatedEnthalpyKJ(t quantity.Celsius) float64 { return EnthalpyKJ(t, saturatedHumidityRatio(t)) }
+// inTables gives the step of the tables in which a temperature lies, and the part
+// of it gone; ok is false outside them.
+func inTables(t quantity.Celsius) (step int, part float64, ok bool) {
+	at := (float64(t) - saturatedFromC) * saturatedPerK
+	if !(at >= 0 && at < saturatedSteps) {
+		return 0, 0, false
+	}
+	step = int(at)
+	return step, at - float64(step), true
+}
+
+func (t *airTable) at(step int, part float64) float64 { return t[step] + part*(t[step+1]-t[step]) }
+
+// SaturatedEnthalpyKJ gives EnthalpyKJ of saturated air.
+func SaturatedEnthalpyKJ(t quantity.Celsius) float64 {
+	if step, part, ok := inTables(t); ok {
+		return saturated.at(step, part)
+	}
+	return saturatedEnthalpyKJ(t)
+}
+
+func saturatedEnthalpyKJ(t quantity.Celsius) float64 { return EnthalpyKJ(t, HumidityRatio(t, 1)) }
 
 // ColdAirDensity gives the kilograms of dry air in a cubic metre of saturated
-// air, for hourly loops: the air that falls out of an opened box, whose place
-// as much cabin air takes. FAO's heat per cubic metre of a cold store's air
-// change fits this density, not the cabin's. Between -20 and 50 °C it is read
-// from a table, within 1e-5 of the formula; outside it is the formula itself.
+// air: the air that falls out of an opened box, whose place as much cabin air
+// takes. FAO's heat per cubic metre of a cold store's air change fits this
+// density, not the cabin's.
 func ColdAirDensity(box quantity.Celsius) float64 {
-	at := (float64(box) - saturatedFromC) * saturatedPerK
-	if !(at >= 0 && at < saturatedSteps) {
-		return coldAirDensity(box)
+	if step, part, ok := inTables(box); ok {
+		return coldAir.at(step, part)
 	}
-	i := int(at)
-	return coldAir[i] + (at-float64(i))*(coldAir[i+1]-coldAir[i])
+	return coldAirDensity(box)
 }
 
-// coldAir holds coldAirDensity every quarter kelvin; nothing writes to it
-// after the program has started.
-var coldAir = func() (table [saturatedSteps + 1]float64) {
-	for i := range table {
-		table[i] = coldAirDensity(quantity.Celsius(saturatedFromC + float64(i)/saturatedPerK))
-	}
-	return table
-}()
-
-func coldAirDensity(t quantity.Celsius) float64 {
-	return 1 / specificVolume(t, saturatedHumidityRatio(t))
-}
+func coldAirDensity(t quantity.Celsius) float64 { return 1 / specificVolume(t, HumidityRatio(t, 1)) }

@@ -134,9 +134,5 @@ func names(tests []Estimate) string {
 			words = append(words, "the "+string(s)+"s")
 		}
 	}
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	last := len(words) - 1
-	return strings.Join(words[:last], ", ") + " and " + words[last]
+	return quantity.Listed(words, "and")
 }

@@ -125,31 +125,26 @@ func soakedConductivity() Figure {
 // foam has a conductivity of its own, and missing foam none: both are errors
 // here, as is an unknown state.
 func WaterContent(s State) (quantity.Fraction, error) {
-	switch s {
-	case Dry:
-		return 0, nil
-	case Damp:
-		return 0.04, nil // engineering judgement, from memory
-	case Wet:
-		return 0.12, nil // engineering judgement, from memory
+	if water, known := waterContents[s]; known {
+		return water, nil
 	}
 	return 0, fmt.Errorf("state %q has no water content; want dry, damp or wet", s)
 }
+
+// waterContents are engineering judgement, from memory.
+var waterContents = map[State]quantity.Fraction{Dry: 0, Damp: 0.04, Wet: 0.12}
 
 // MoistureFactor gives f of EN ISO 10456, k = k_dry·exp(f·w), w the water as a
 // share of the volume; values from memory. The standard uses it to about
 // w = 0.10 (0.15 for polyurethane). An unknown material is an error.
 func MoistureFactor(m Material) (float64, error) {
-	switch m {
-	case OldPolyurethane, Polyurethane, Cork:
-		return 6, nil
-	case EPS:
-		return 4, nil
-	case XPS:
-		return 2.5, nil
+	if factor, known := moistureFactors[m]; known {
+		return factor, nil
 	}
 	return 0, fmt.Errorf("material %q is not known; want old_polyurethane, polyurethane, xps, eps or cork", m)
 }
+
+var moistureFactors = map[Material]float64{OldPolyurethane: 6, Polyurethane: 6, Cork: 6, EPS: 4, XPS: 2.5}
 
 // SealLoss gives the heat that passes a lid's seal, W/K per metre of its
 // length. An unknown seal is an error.

@@ -8,12 +8,9 @@ import "coldreckon/economics/quantity"
 // the difference to SaturatedEnthalpyKJ, in one look at their tables, for
 // hourly loops. It is negative where the cabin's air holds less heat.
 func ExchangeKJPerM3(cabinKJ float64, box quantity.Celsius) float64 {
-	at := (float64(box) - saturatedFromC) * saturatedPerK
-	if !(at >= 0 && at < saturatedSteps) {
+	step, part, ok := inTables(box)
+	if !ok {
 		return coldAirDensity(box) * (cabinKJ - saturatedEnthalpyKJ(box))
 	}
-	i := int(at)
-	part := at - float64(i)
-	density := coldAir[i] + part*(coldAir[i+1]-coldAir[i])
-	return density * (cabinKJ - (saturated[i] + part*(saturated[i+1]-saturated[i])))
+	return coldAir.at(step, part) * (cabinKJ - saturated.at(step, part))
 }

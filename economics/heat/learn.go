@@ -111,8 +111,7 @@ func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
 		return Fit{}, fmt.Errorf("leak and use cannot be told apart: in every spell the air was much the same over the food, %.3g to %.3g K; want spells in cooler and warmer weather, or some with the lid kept shut",
 			low, high)
 	}
-	fit := Fit{UA: quantity.WattPerKelvin(l.value[0]), UASE: quantity.WattPerKelvin(l.se[0]), Use: 1,
-		Residuals: l.residuals, ResidualSD: l.sd}
+	fit := l.fit(0)
 	if c.inUse {
 		fit.Use, fit.UseSE = l.value[1], l.se[1]
 	}
@@ -151,8 +150,8 @@ func LearnIceOfKnownUse(spells []Spell, drain quantity.Celsius, useSD quantity.F
 		return Fit{}, errors.New("in every spell the air was as cold as the food; want spells in warmer weather")
 	}
 	ofUse := float64(useSD) * together / alone
-	fit := Fit{UA: quantity.WattPerKelvin(l.value[0]), UASE: quantity.WattPerKelvin(math.Hypot(l.se[0], ofUse)), Use: 1,
-		Residuals: l.residuals, ResidualSD: l.sd}
+	l.se[0] = math.Hypot(l.se[0], ofUse)
+	fit := l.fit(0)
 	if fit.UA > 0 && ofUse > mostRelativeSE*float64(fit.UA) {
 		return Fit{}, fmt.Errorf("food and openings melt so much of the ice that the leak is known only to %.0f %%; want %.0f %% or better: some spells with the lid kept shut",
 			100*ofUse/float64(fit.UA), 100*mostRelativeSE)
@@ -250,8 +249,7 @@ func LearnTemperatures(readings []Reading, capacity quantity.KilojoulePerKelvin)
 	if err != nil {
 		return Fit{}, errors.New("the box's changes do not follow the cabin at all; want a log of a closed box without ice, from cold to warm")
 	}
-	fit := Fit{UA: quantity.WattPerKelvin(l.value[1]), UASE: quantity.WattPerKelvin(l.se[1]), Use: 1,
-		Residuals: l.residuals, ResidualSD: l.sd}
+	fit := l.fit(1)
 	if err := fit.believable(); err != nil {
 		return Fit{}, err
 	}
@@ -277,6 +275,11 @@ func (f Fit) believable() error {
 type linear struct {
 	value, se, residuals []float64
 	sd                   float64 // of the residuals, by degrees of freedom
+}
+
+// fit gives what was learned where the leak is one of the values.
+func (l linear) fit(leak int) Fit {
+	return Fit{UA: quantity.WattPerKelvin(l.value[leak]), UASE: quantity.WattPerKelvin(l.se[leak]), Use: 1, Residuals: l.residuals, ResidualSD: l.sd}
 }
 
 var errAlike = errors.New("columns cannot be told apart")

@@ -64,6 +64,15 @@ func Span(low, high string) string {
 	return low + " to " + high
 }
 
+// Listed lists things with a word before the last: "a", "a and b", "a, b and c".
+func Listed(things []string, word string) string {
+	if len(things) < 2 {
+		return strings.Join(things, "")
+	}
+	last := len(things) - 1
+	return strings.Join(things[:last], ", ") + " " + word + " " + things[last]
+}
+
 // FormatLength prints a short length, "25 mm" or "1 1/2 in"; inches to the
 // nearest eighth.
 func FormatLength(v Metre, sys System) string {

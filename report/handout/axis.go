@@ -3,6 +3,7 @@ package handout
 import (
 	"math"
 
+	"coldreckon/economics/quantity"
 	"coldreckon/report/sheet"
 )
 
@@ -44,11 +45,7 @@ func (a axis) apart() float64 {
 
 // label prints a value of a scale.
 func label(v float64) string {
-	text := short(v, 2)
-	for i := len(text) - 3; i > 0 && v >= 1000; i -= 3 {
-		text = text[:i] + "," + text[i:]
-	}
-	return text
+	return quantity.Thousands(short(v, 2))
 }
 
 // cut gives the part of a straight line that lies within a field; ok is false

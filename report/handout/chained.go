@@ -1,8 +1,10 @@
 package handout
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"coldreckon/economics/cost"
@@ -119,13 +121,7 @@ func monthLines(year [12]monthRow) []monthLine {
 	for m := range year {
 		order = append(order, m)
 	}
-	for i := range order {
-		for k := i + 1; k < len(order); k++ {
-			if year[order[k]].Degrees > year[order[i]].Degrees {
-				order[i], order[k] = order[k], order[i]
-			}
-		}
-	}
+	slices.SortFunc(order, func(a, b int) int { return cmp.Compare(year[b].Degrees, year[a].Degrees) })
 	var out []monthLine
 	for i := 0; i < len(order) && len(out) < 6; {
 		first := year[order[i]].Degrees
@@ -161,11 +157,11 @@ func monthsNamed(in [12]bool) string {
 		}
 		switch length {
 		case 1:
-			parts = append(parts, monthNames[m])
+			parts = append(parts, month(m))
 		case 2:
-			parts = append(parts, monthNames[m], monthNames[last])
+			parts = append(parts, month(m), month(last))
 		default:
-			parts = append(parts, monthNames[m]+" to "+monthNames[last])
+			parts = append(parts, month(m)+" to "+month(last))
 		}
 	}
 	return strings.Join(parts, ", ")

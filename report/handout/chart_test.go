@@ -276,7 +276,8 @@ func (p *pencil) work(t *testing.T, b economics.Boat, tables reader) found {
 	f = p.in(t, `line 5 \+ ([\d.]+) × people \+ ([\d.]+)`)
 	withUse := leak + f[0]*b.Cruising.Crew + f[1]
 	warmest, nights := "", 0.0
-	for m, name := range monthNames {
+	for m := range 12 {
+		name := month(m)
 		n := b.Cruising.Nights[m]
 		nights += n
 		if n > 0 && (warmest == "" || tables.months[name][1] > tables.months[warmest][1]) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"time"
 
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
@@ -24,11 +25,11 @@ func (h *Handout) tables() []layout.Block {
 	}
 }
 
-var (
-	materialNames = map[heat.Material]string{heat.OldPolyurethane: "Old foam, or not known", heat.Polyurethane: "New polyurethane",
-		heat.XPS: "Extruded board", heat.EPS: "Bead board", heat.Cork: "Cork"}
-	monthNames = [12]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}
-)
+var materialNames = map[heat.Material]string{heat.OldPolyurethane: "Old foam, or not known", heat.Polyurethane: "New polyurethane",
+	heat.XPS: "Extruded board", heat.EPS: "Bead board", heat.Cork: "Cork"}
+
+// month names a month, 0 for January, in three letters.
+func month(m int) string { return time.Month(m + 1).String()[:3] }
 
 func fixed(x float64, digits int) string {
 	text := strconv.FormatFloat(x, 'f', digits, 64)
@@ -97,7 +98,7 @@ func (h *Handout) monthTable() layout.Block {
 		Note:  fmt.Sprintf("Degrees: outside less food at %s. Sun: kWh/m² a day.", w.target),
 		Heads: []string{"", "Air " + w.degree, "Degrees " + w.degree, "Sun", "Ah from 100 W"}}
 	for m, row := range h.year {
-		t.Rows = append(t.Rows, []string{monthNames[m], fixed(row.Air, 0), fixed(row.Degrees, 1), fixed(row.SunKWh, 1), fixed(row.PanelWh/leadWhPerAh, 0)})
+		t.Rows = append(t.Rows, []string{month(m), fixed(row.Air, 0), fixed(row.Degrees, 1), fixed(row.SunKWh, 1), fixed(row.PanelWh/leadWhPerAh, 0)})
 	}
 	return t.Block()
 }

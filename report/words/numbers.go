@@ -190,18 +190,10 @@ func Capital(s string) string {
 }
 
 // Join lists things: "a", "a and b", "a, b and c".
-func Join(things []string) string { return joined(things, " and ") }
+func Join(things []string) string { return quantity.Listed(things, "and") }
 
 // Either lists things of which one is meant: "a", "a or b", "a, b or c".
-func Either(things []string) string { return joined(things, " or ") }
-
-func joined(things []string, last string) string {
-	if len(things) < 2 {
-		return strings.Join(things, "")
-	}
-	n := len(things) - 1
-	return strings.Join(things[:n], ", ") + last + things[n]
-}
+func Either(things []string) string { return quantity.Listed(things, "or") }
 
 // Month names a month, 1 for January to 12; other numbers are the caller's
 // fault.
