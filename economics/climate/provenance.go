@@ -27,7 +27,14 @@ var archives = map[string]string{
 	"EK81":     "sea-surface heat budget from ships' cloud reports, 1981",
 	"UKMO":     "UK Met Office station records, 1981 to 2010",
 	"SAP2012":  "UK government table of the sun by region, 2012",
-	"HNMS":     "Greek national meteorological service, as published for visitors",
+	"KENAK":    "climate tables of the Greek building directive, 2010",
+	"KNMI":     "Dutch weather service, 1991 to 2020",
+	"GFI":      "Geophysical Institute in Bergen, 2010 to 2022",
+	"DTU":      "Technical University of Denmark, five years from 2015",
+	"MSS":      "Singapore weather service, 1991 to 2020",
+	"BOM":      "Australian Bureau of Meteorology, 2008 to 2017",
+	"WIKI":     "hours of sunshine as an open encyclopaedia quotes weather services",
+	"USAF":     "US Army airfields, 1941 to 1945",
 }
 
 const readPrefix = "read: "
