@@ -35,6 +35,7 @@ var archives = map[string]string{
 	"BOM":      "Australian Bureau of Meteorology, 2008 to 2017",
 	"WIKI":     "hours of sunshine as an open encyclopaedia quotes weather services",
 	"USAF":     "US Army airfields, 1941 to 1945",
+	"GLSEA":    "Great Lakes surface analysis, 1995 to 2024",
 }
 
 const readPrefix = "read: "
