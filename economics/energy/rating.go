@@ -107,14 +107,18 @@ func (p RatingPlate) cooling() quantity.Range {
 // maker's box of the stated volume in hot air, up to 1 kW.
 func (p RatingPlate) coolingFor() float64 {
 	hot := quantity.Celsius(makerHot().Typical)
-	heat := makersBoxLeak(p.BoxUpTo, quantity.Metre(makerFoam().Typical)) * quantity.WattPerKelvin(hot-p.Box)
-	low, high := 0.1, 1e3
+	heat := quantity.Watt(makersBoxLeak(p.BoxUpTo, quantity.Metre(makerFoam().Typical))) * quantity.Watt(hot-p.Box)
+	return firstEnough(0.1, 1e3, func(w float64) bool { return p.cycle(Eta().Typical, w).Working(p.Box, hot).CapacityW >= heat })
+}
+
+// firstEnough finds by halving, as ratios go, the figure between two from which on
+// something is enough.
+func firstEnough(low, high float64, enough func(float64) bool) float64 {
 	for range 50 {
-		middle := math.Sqrt(low * high)
-		if float64(p.cycle(Eta().Typical, middle).Working(p.Box, hot).CapacityW) < float64(heat) {
-			low = middle
-		} else {
+		if middle := math.Sqrt(low * high); enough(middle) {
 			high = middle
+		} else {
+			low = middle
 		}
 	}
 	return high
@@ -201,18 +205,11 @@ func makersBoxLeak(volume quantity.Litre, foam quantity.Metre) quantity.WattPerK
 	return quantity.WattPerKelvin(conductivity*shape + makerSeal*4*makerLidShare*side)
 }
 
-// makersBoxFor inverts makersBoxLeak by halving, between 1 and 1,000 L.
+// makersBoxFor inverts makersBoxLeak, between 1 and 1,000 L.
 func makersBoxFor(leak, foamM float64) float64 {
-	low, high := 1.0, 1e3
-	for range 50 {
-		middle := math.Sqrt(low * high)
-		if float64(makersBoxLeak(quantity.Litre(middle), quantity.Metre(foamM))) < leak {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return low
+	return firstEnough(1, 1e3, func(litres float64) bool {
+		return float64(makersBoxLeak(quantity.Litre(litres), quantity.Metre(foamM))) >= leak
+	})
 }
 
 // propagate carries independent ranges through a positive function.

@@ -1,25 +1,16 @@
 package energy
 
-import (
-	"math"
-
-	"coldreckon/economics/quantity"
-)
+import "coldreckon/economics/quantity"
 
 // RatedFor gives the cooling at -10/45 °C with which the unit takes so much
 // power while it runs in a box and coolant of these temperatures: what a
 // running current says of its compressor. 5 to 1,000 W; RatedW is not looked at.
 func (u Unit) RatedFor(running quantity.Watt, box, coolant quantity.Celsius) quantity.Watt {
-	low, high := 5.0, 1e3
-	for range 50 {
-		u.RatedW = quantity.Watt(math.Sqrt(low * high))
-		if c := u.Cycle(); c.PowerW(c.Working(box, coolant)) < running {
-			low = float64(u.RatedW)
-		} else {
-			high = float64(u.RatedW)
-		}
-	}
-	return u.RatedW
+	return quantity.Watt(firstEnough(5, 1e3, func(rated float64) bool {
+		u.RatedW = quantity.Watt(rated)
+		c := u.Cycle()
+		return c.PowerW(c.Working(box, coolant)) >= running
+	}))
 }
 
 // flatPlateWPerM2K is what a plate takes up a kelvin on each of its faces:

@@ -133,6 +133,19 @@ type Table struct {
 	Framed   int  // the column, counted from 0, that a heavy frame marks; 0 is none
 }
 
+// headed reports whether any of the columns has a head.
+func headed(columns []Column) bool {
+	return slices.ContainsFunc(columns, func(c Column) bool { return c.Head != "" })
+}
+
+// at gives a cell, empty where the row has none.
+func at(row []string, i int) string {
+	if i < len(row) {
+		return row[i]
+	}
+	return ""
+}
+
 // Picture is a drawing with its words. Nothing is said by a drawing alone: a
 // table holds what is drawn.
 type Picture struct {

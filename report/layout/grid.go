@@ -31,15 +31,6 @@ func (t grid) cell() (typ sheet.Type, pad float64) {
 	return Cell, cellPad
 }
 
-func (t grid) headed() bool {
-	for _, c := range t.columns {
-		if c.Head != "" {
-			return true
-		}
-	}
-	return false
-}
-
 func (t grid) head() gridRow {
 	r := gridRow{}
 	for _, c := range t.columns {
@@ -96,10 +87,7 @@ func (t grid) spread(w float64) []float64 {
 		wish, least = append(wish, longest), append(least, word)
 	}
 	shared := shareWidths(left, wish, least)
-	over := left
-	for _, x := range shared {
-		over -= x
-	}
+	over := left - sum(shared)
 	k := 0
 	for i, c := range t.columns {
 		if c.Share > 0 {
@@ -119,10 +107,7 @@ func (t grid) spread(w float64) []float64 {
 // part of what is left by what it still wishes; else, where not even the words
 // fit, in proportion to them.
 func shareWidths(free float64, wish, least []float64) []float64 {
-	var wishes, leasts float64
-	for i := range wish {
-		wishes, leasts = wishes+wish[i], leasts+least[i]
-	}
+	wishes, leasts := sum(wish), sum(least)
 	out := make([]float64, len(wish))
 	for i := range out {
 		switch {
@@ -135,6 +120,13 @@ func shareWidths(free float64, wish, least []float64) []float64 {
 		}
 	}
 	return out
+}
+
+func sum(values []float64) (total float64) {
+	for _, v := range values {
+		total += v
+	}
+	return total
 }
 
 // frameAir is between a framed column and its frame, mm.
@@ -152,7 +144,7 @@ func (t grid) rowHeight(r gridRow, typ sheet.Type, widths []float64) float64 {
 }
 
 func (t grid) headHeight(widths []float64) float64 {
-	if !t.headed() {
+	if !headed(t.columns) {
 		return 0
 	}
 	return t.rowHeight(t.head(), headType, widths)
@@ -172,7 +164,7 @@ func (t grid) draw(s sheet.Sheet, x, y, w float64) error {
 	widths := t.spread(w)
 	typ, _ := t.cell()
 	top := y
-	if t.headed() {
+	if headed(t.columns) {
 		// Heads stand on a common last line, so that short ones are not lost
 		// above long ones.
 		t.drawRow(s, t.head(), headType, widths, x, y, 1)

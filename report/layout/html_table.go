@@ -14,11 +14,7 @@ const (
 func (t Table) fits(characters float64) bool {
 	wish, least := t.wishes()
 	free := characters - gap*float64(len(t.Columns)-1)
-	var wishes, leasts float64
-	for i := range wish {
-		wishes, leasts = wishes+wish[i], leasts+least[i]
-	}
-	return leasts <= free && (wishes <= 1.6*free || len(t.Columns) <= 2)
+	return sum(least) <= free && (sum(wish) <= 1.6*free || len(t.Columns) <= 2)
 }
 
 // table writes a table, and beside it, for screens too narrow for it, the same
@@ -46,22 +42,11 @@ func (t Table) paired() bool {
 	return true
 }
 
-func (t Table) at(row []string, i int) string {
-	if i < len(row) {
-		return row[i]
-	}
-	return ""
-}
-
 func (w *htmlWriter) grid(t Table, class string) {
 	if t.Fine {
 		class += " fine"
 	}
 	w.put("<table class=\"%s\">\n", class)
-	headed := false
-	for _, c := range t.Columns {
-		headed = headed || c.Head != ""
-	}
 	cell := func(tag string, i int, scope, text string) {
 		class := ""
 		switch {
@@ -72,7 +57,7 @@ func (w *htmlWriter) grid(t Table, class string) {
 		}
 		w.put("<%s%s%s>%s</%s>", tag, scope, class, inline(text), tag)
 	}
-	if headed {
+	if headed(t.Columns) {
 		w.put("<thead><tr>")
 		for i, c := range t.Columns {
 			if c.Head == "" {
@@ -91,11 +76,11 @@ func (w *htmlWriter) grid(t Table, class string) {
 			w.put("<tr>")
 		}
 		for i := range t.Columns {
-			if i == 0 && len(t.Columns) > 1 && t.at(row, 0) != "" {
+			if i == 0 && len(t.Columns) > 1 && at(row, 0) != "" {
 				cell("th", i, " scope=\"row\"", row[0])
 				continue
 			}
-			cell("td", i, "", t.at(row, i))
+			cell("td", i, "", at(row, i))
 		}
 		w.put("</tr>\n")
 	}
@@ -130,11 +115,11 @@ func (w *htmlWriter) pairs(t Table, class string) {
 	}
 	if t.ByColumn {
 		for c := 1; c < len(t.Columns); c++ {
-			one(t.Columns[c].Head, c == t.Framed, func(i int) (string, string) { return t.at(t.Rows[i], 0), t.at(t.Rows[i], c) }, len(t.Rows))
+			one(t.Columns[c].Head, c == t.Framed, func(i int) (string, string) { return at(t.Rows[i], 0), at(t.Rows[i], c) }, len(t.Rows))
 		}
 	} else {
 		for _, row := range t.Rows {
-			one(t.at(row, 0), false, func(i int) (string, string) { return t.Columns[i+1].Head, t.at(row, i+1) }, len(t.Columns)-1)
+			one(at(row, 0), false, func(i int) (string, string) { return t.Columns[i+1].Head, at(row, i+1) }, len(t.Columns)-1)
 		}
 	}
 	w.put("</div>\n")

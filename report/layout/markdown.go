@@ -87,11 +87,7 @@ func (w *writer) pipes(t Table, quote string) {
 	row := func(cells []string) {
 		var out []string
 		for i := range t.Columns {
-			cell := ""
-			if i < len(cells) {
-				cell = escape(cells[i])
-			}
-			out = append(out, cell)
+			out = append(out, escape(at(cells, i)))
 		}
 		w.line(quote + "| " + strings.Join(out, " | ") + " |")
 	}

@@ -2,6 +2,7 @@ package layout
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -121,23 +122,18 @@ func fold(text string, width int) []string {
 // table writes a table with its cells folded into columns.
 func (w *writer) table(t Table, width int, indent string) {
 	widths := t.widths(width)
-	rows := t.Rows
-	headed := false
-	heads := make([]string, len(t.Columns))
-	for i, c := range t.Columns {
-		heads[i], headed = c.Head, headed || c.Head != ""
+	var heads []string
+	for _, c := range t.Columns {
+		heads = append(heads, c.Head)
 	}
 	rule := indent + strings.Repeat("-", min(width, total(widths)))
-	if headed {
+	if headed(t.Columns) {
 		w.row(t, heads, widths, indent)
 		w.line(rule)
 	}
-	tall := false
-	for _, r := range rows {
-		tall = tall || height(r, widths) > 2
-	}
-	for i, r := range rows {
-		if t.Sum && i == len(rows)-1 || tall && i > 0 {
+	tall := slices.ContainsFunc(t.Rows, func(r []string) bool { return height(r, widths) > 2 })
+	for i, r := range t.Rows {
+		if t.Sum && i == len(t.Rows)-1 || tall && i > 0 {
 			w.line(rule)
 		}
 		w.row(t, r, widths, indent)
@@ -165,17 +161,12 @@ func height(cells []string, widths []int) int {
 func (w *writer) row(t Table, cells []string, widths []int, indent string) {
 	folded := make([][]string, len(t.Columns))
 	for i := range t.Columns {
-		if i < len(cells) {
-			folded[i] = fold(cells[i], widths[i])
-		}
+		folded[i] = fold(at(cells, i), widths[i])
 	}
 	for k := range height(cells, widths) {
 		line := indent
 		for i, c := range t.Columns {
-			text := ""
-			if k < len(folded[i]) {
-				text = folded[i][k]
-			}
+			text := at(folded[i], k)
 			pad := strings.Repeat(" ", max(0, widths[i]-utf8.RuneCountInString(text)))
 			if c.Right {
 				line += pad + text
@@ -204,9 +195,7 @@ func (t Table) wishes() (wish, least []float64) {
 	for i, c := range t.Columns {
 		note(i, c.Head)
 		for _, r := range t.Rows {
-			if i < len(r) {
-				note(i, r[i])
-			}
+			note(i, at(r, i))
 		}
 	}
 	return wish, least
@@ -215,15 +204,11 @@ func (t Table) wishes() (wish, least []float64) {
 // widths shares the width out among the columns.
 func (t Table) widths(width int) []int {
 	wish, least := t.wishes()
-	var leasts float64
-	for _, x := range least {
-		leasts += x
-	}
 	free := float64(width - gap*(len(t.Columns)-1))
 	out := make([]int, len(t.Columns))
 	for i, x := range shareWidths(free, wish, least) {
 		out[i] = int(x)
-		if leasts >= free {
+		if sum(least) >= free {
 			out[i] = max(4, out[i])
 		}
 	}
