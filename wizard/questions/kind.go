@@ -194,6 +194,9 @@ func loose(text string) string {
 	return strings.TrimRight(strings.Join(strings.Fields(text), " "), ".!")
 }
 
+// parseChoice takes the words of an option, or the beginning of some of its words
+// that no other has. "None" must be meant as such: from a locker "which takes none"
+// is not what an owner of no way in means.
 func parseChoice(r Row, text string, _ owner) (any, error) {
 	word := loose(text)
 	var partial []string
@@ -201,7 +204,7 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 		if o.is(text) {
 			return o.Value, nil
 		}
-		if len(word) > 3 && strings.Contains(loose(o.Value+" "+o.Label), word) {
+		if len(word) > 3 && word != "none" && strings.Contains(" "+loose(o.Value+" "+o.Label), " "+word) {
 			partial = append(partial, o.Value)
 		}
 	}

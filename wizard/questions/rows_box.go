@@ -171,7 +171,7 @@ func boxRows() []Row {
 // reaches are the sides from which foam goes in. Older answers say yes for inside.
 var reaches = []Option{
 	{"inside", "from inside, which takes room", "yes|from inside|in the box"}, {"outside", "from a locker behind, which takes none", "from outside|behind|from behind|locker"},
-	{"no", "from neither side", "neither|nowhere|not at all|false"},
+	{"no", "from neither side", "none|neither|nowhere|not at all|false"},
 }
 
 var materials = []Option{

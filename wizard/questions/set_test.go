@@ -186,6 +186,8 @@ func TestReadAsPeopleWrite(t *testing.T) {
 		{"money.budget", "about $2,500", quantity.US, "$2500", false},
 		{"money.budget", "$1,000 to $2,000", quantity.US, "$1400", true},
 		{"box.reachable", "yes", quantity.US, "from inside, which takes room", false},
+		{"box.reachable", "none", quantity.US, "from neither side", false}, // not "which takes none"
+		{"box.reachable", "a locker", quantity.US, "from a locker behind, which takes none", false},
 	} {
 		b := economics.Boat{Units: tt.sys}
 		if err := Set(&b, tt.key, tt.text); err != nil {
