@@ -2,10 +2,12 @@ package economics_test
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"reflect"
 	"regexp"
 	"runtime"
+	"slices"
 	"sync"
 	"testing"
 
@@ -21,7 +23,7 @@ var agreeing = sync.OnceValues(func() (map[string]*economics.Reckoning, error) {
 		valued.Known[key] = quantity.Told
 	}
 	boats := map[string]economics.Boat{"dunlin": economics.Dunlin(), "dunlin, cold days valued": valued}
-	for seed := uint64(100); seed < 102; seed++ {
+	for _, seed := range []uint64{102, 108} { // soon reckoned
 		boats[fmt.Sprint("boat ", seed)] = plausible(seed)
 	}
 	out := map[string]*economics.Reckoning{}
@@ -134,7 +136,8 @@ func TestCountsAgree(t *testing.T) {
 func TestToldAndUntoldAgree(t *testing.T) {
 	boats := agreeingBoats(t)
 	compared := 0
-	for name, r := range boats {
+	for _, name := range slices.Sorted(maps.Keys(boats)) { // the soonest first
+		r := boats[name]
 		if _, told := r.Boat.Known["money.cold_day_worth"]; told || len(r.Futures.Weighed) == 0 {
 			continue
 		}
@@ -203,7 +206,7 @@ func TestWorthOfKnowing(t *testing.T) {
 
 // The same boat gives the same reckoning on one core or eight, and again.
 func TestSameResultOnAnyCores(t *testing.T) {
-	for _, b := range []economics.Boat{plausible(101)} {
+	for _, b := range []economics.Boat{plausible(108)} {
 		var first *economics.Reckoning
 		for _, cores := range []int{1, 8} {
 			before := runtime.GOMAXPROCS(cores)
