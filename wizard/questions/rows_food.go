@@ -76,7 +76,7 @@ func foodRows() []Row {
 			Key: "food.freeze", Group: OfFood, Label: "Wanted frozen", Kind: Choice, Detail: true,
 			Ask:     "How much do you want to freeze a day: nothing, a tray of cubes, a few meals kept frozen?",
 			Help:    "Typical: nothing. Only a unit can, and a frozen corner may take half as much current again as the rest.",
-			Options: []Option{{"nothing", "nothing", "none|no"}, {"cubes", "a tray of cubes", "ice cubes|a tray|cube"}, {"meals", "a few meals kept frozen", "meal|food|freezer"}},
+			Options: []Option{{"nothing", "nothing", "none|no"}, {"cubes", "a tray of cubes", "ice cubes|a tray|cube"}, {"meals", "a few meals kept frozen", "meal|frozen meals|food|freezer"}},
 			Field:   func(b *economics.Boat) Slot { return at(&b.Food.Freeze) },
 			Default: always(economics.FreezesNothing, ""),
 		},

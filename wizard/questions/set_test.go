@@ -178,6 +178,7 @@ func TestReadAsPeopleWrite(t *testing.T) {
 		{"food.must_be_cold_share", "the first days", quantity.US, "20 %", false},
 		{"food.must_be_cold_share", "40", quantity.US, "40 %", false},
 		{"food.drinks_a_day", "none", quantity.US, "none", false},
+		{"food.freeze", "frozen meals", quantity.US, "a few meals kept frozen", false},
 		{"ice.price", "$4 a bag", quantity.US, "$0.40/lb", false},
 		{"ice.price", "3 per bag", quantity.Metric, "$1.50/kg", false},
 		{"ice.price", "$4/lb", quantity.US, "$4.00/lb", false},
