@@ -116,7 +116,7 @@ func (t *conversation) pattern() error {
 		trip, _ := questions.Find(questions.TripKey)
 		said += ", in trips of " + trip.Print(&boat)
 		if shop, _ := questions.Find(questions.ShopKey); boat.Told(shop.Key) {
-			said += ", shopping every " + shop.Print(&boat)
+			said += ", shopping every " + strings.TrimPrefix(shop.Print(&boat), "1 ")
 		}
 		t.Prompter.Say(said + ".")
 	}

@@ -88,7 +88,7 @@ func TestConversations(t *testing.T) {
 		{
 			name: "slips are refused and asked again",
 			script: lines(essentials[:2], []line{{"When do you sleep", "often"}, {"nights by month", "we shop daily"}, {"in which months", "two weeks' holiday, trips of 30 nights; shop daily"},
-				{"That is 14 nights (Jul 14), in trips of 30 nights, shopping every 1 days. That was a trip of 30 nights, but 14 nights aboard in the year", "7"}},
+				{"That is 14 nights (Jul 14), in trips of 30 nights, shopping every day. That was a trip of 30 nights, but 14 nights aboard in the year", "7"}},
 				essentials[3:3], []line{{"How many of you", "2"}}, essentials[4:6],
 				[]line{{"ice box hold", "3.2 bushels"}, {"unknown unit", "2 in"}, {"volume", "18*22 in"}, {"volume", "2*1.6"},
 					{"How long does ice last", "a while"}, {"how much ice it was", "20 lb"}, {"how long it lasted", "two bags last two days"}},

@@ -163,8 +163,11 @@ func (r *reader) product() (float64, error) {
 	for {
 		r.skip()
 		op, size := r.peek(), 1
-		if strings.HasPrefix(r.rest, "×") {
+		switch {
+		case strings.HasPrefix(r.rest, "×"):
 			op, size = '*', len("×")
+		case (op == 'x' || op == 'X') && v != 0: // "2 x 100"; "0x10" is no such thing
+			op = '*'
 		}
 		if op != '*' && op != '/' {
 			return v, nil

@@ -89,7 +89,7 @@ func ParseShare(text string) (Fraction, error) {
 
 // currencyNames lists names for one currency that owners use for each other.
 var currencyNames = [][]string{
-	{"$", "usd", "us$", "dollar", "dollars", "cad", "c$", "ca$", "aud", "a$", "nzd", "nz$"},
+	{"$", "usd", "us$", "dollar", "dollars", "bucks", "cad", "c$", "ca$", "aud", "a$", "nzd", "nz$"},
 	{"€", "eur", "euro", "euros"},
 	{"£", "gbp", "pound sterling", "pounds sterling"},
 	{"kr"},
@@ -174,7 +174,10 @@ func ParseMoney(text, currency string) (Money, error) {
 	if err != nil {
 		return 0, err
 	}
-	if rest != "" {
+	if k, thousands := strings.CutPrefix(strings.ToLower(rest), "k"); thousands && (k == "" || k[0] == ' ') { // "1.5k"
+		v, rest = 1000*v, rest[1:]
+	}
+	if rest = strings.TrimSpace(rest); rest != "" {
 		left, err := unpriced(rest, currency, text, expected)
 		if err != nil {
 			return 0, err
@@ -217,7 +220,7 @@ func ParseMoneySpan(text, currency string) (low, high Money, err error) {
 var perMass = regexp.MustCompile(`(?i)^(.*[^\s/])\s*(?:/|\bper\b|\ban?\b|\bfor\b)\s*([0-9.,]*)\s*([a-z#]+)\.?\s*(?:bags?|blocks?)?$`)
 
 // perBag finds a price for one piece, its weight not told.
-var perBag = regexp.MustCompile(`(?i)^(.*?\d)\s*(?:/|\bper\b|\bfor\b)?\s*(?:\b(?:an?|one|the)\b)?\s*(?:bags?|blocks?|piece|each)$`)
+var perBag = regexp.MustCompile(`(?i)^(.*?\d(?: ?(?:dollars?|euros?|bucks))?)\s*(?:/|\bper\b|\bfor\b)?\s*(?:\b(?:an?|one|the)\b)?\s*(?:bags?|blocks?|piece|each)$`)
 
 // PricePerBag gives the amount in a price for one bag or block whose weight is
 // not told, such as "$4 a bag"; ok is false for any other text.

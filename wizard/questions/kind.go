@@ -311,7 +311,10 @@ func parseWhole(r Row, text string, _ owner) (any, error) {
 
 func formatNumber(r Row, v any, _ owner) string {
 	s := quantity.FormatNumber(floatOf(v))
-	if len(r.Words) > 0 {
+	switch {
+	case s == "1" && len(r.Words) > 1:
+		s += " " + r.Words[1]
+	case len(r.Words) > 0:
 		s += " " + r.Words[0]
 	}
 	return s

@@ -69,6 +69,11 @@ func monthsNamed(text string) ([]int, error) {
 		}
 		return months, nil
 	}
+	if a, b, two := strings.Cut(word, " "); two && b[:1] > "9" { // "may-sept", loosened
+		if _, err := parseMonth(a); err == nil {
+			return monthsNamed(a + " to " + b)
+		}
+	}
 	m, err := parseMonth(word)
 	if err != nil {
 		return nil, err
@@ -105,17 +110,20 @@ var phrases = []phrase{
 	{regexp.MustCompile(`^(?:the )?winter in the sun$|^winters? south$`), func(_ []string, south bool) ([12]float64, bool) {
 		return whole(season("cruising winter", south)), true
 	}},
-	{regexp.MustCompile(`^(?:on |at )?(?:(?:every|all|the|some|most) )?(long )?weekends?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
-		if m[2] == "" {
-			m[2] = "all"
+	{regexp.MustCompile(`^(?:about |around |some )?(\d+|[a-z]+) (long )?weekends(?: (?:a|per) year)?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
+		n, ok := Count(m[1])
+		if n *= 2; m[2] != "" {
+			n *= 1.5
 		}
-		months, ok := monthsOrSeason(m[2], south)
-		nights := 8.0
-		if m[1] != "" {
-			nights = 12
+		if m[3] == "" {
+			return inSeason(n, south), ok
 		}
-		return each(nights, months), ok
+		months, known := monthsOrSeason(m[3], south)
+		spread, fits := shared(n, months)
+		return spread, ok && known && fits
 	}},
+	{regexp.MustCompile(`^(?:on |at )?(?:(?:every|each|all|the|some|most) )?(long )?weekends?(?:(?: in| from)? (?:the )?(.+))?$`), weekends},
+	{regexp.MustCompile(`^(?:on |at )?(?:(?:every|each|all) )?()(.+) weekends$`), weekends},
 	{regexp.MustCompile(`^(?:about |around |some )?(\d+)(?: nights?| days?)?(?: (?:a|in a|per) year| altogether| in all| all told)?$`), func(m []string, south bool) ([12]float64, bool) {
 		n, err := strconv.ParseFloat(m[1], 64)
 		return inSeason(n, south), err == nil && n <= 1000
@@ -135,6 +143,19 @@ var phrases = []phrase{
 		spread, fits := poured(n, months)
 		return spread, ok && known && fits
 	}},
+}
+
+// weekends takes whether they are long, and the months, all where none are named.
+func weekends(m []string, south bool) ([12]float64, bool) {
+	if m[2] == "" {
+		m[2] = "all"
+	}
+	months, ok := monthsOrSeason(m[2], south)
+	nights := 8.0
+	if m[1] != "" {
+		nights = 12
+	}
+	return each(nights, months), ok
 }
 
 // inSeason puts a number of nights where most people sail: in the four months

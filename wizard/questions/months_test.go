@@ -43,6 +43,11 @@ func TestNights(t *testing.T) {
 		{"weekends in summer plus july", false, [12]float64{5: 8, 6: 31, 7: 8, 8: 8}},
 		{"weekends in summer and all of August", false, [12]float64{5: 8, 6: 8, 7: 31, 8: 8}},
 		{"long weekends in may", false, [12]float64{4: 12}},
+		{"every weekend May to July", false, [12]float64{4: 8, 5: 8, 6: 8}},
+		{"may-july weekends", false, [12]float64{4: 8, 5: 8, 6: 8}},
+		{"summer weekends", true, [12]float64{11: 8, 0: 8, 1: 8, 2: 8}},
+		{"10 weekends", false, [12]float64{5: 5, 6: 5, 7: 5, 8: 5}},
+		{"four long weekends in june", false, [12]float64{5: 12}},
 		{"jun 8, then jul 9", false, [12]float64{}},
 		{"all of july", false, [12]float64{6: 31}},
 	}

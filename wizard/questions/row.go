@@ -22,8 +22,11 @@ type Row struct {
 	Kind    Kind
 	Options []Option // of a Choice; of a figure, words that stand for the figure in Value
 	None    string   // the word for zero, such as "none"; "" when zero has none
-	Words   []string // words that may follow a Number, such as "people"
-	Limits  Limits   // of a numeric kind
+	Words   []string // words that may follow a Number, such as "people", that for one the second
+	// Said puts what people say in place of a figure as the kind reads it, and any
+	// other text as it is; nil where they just give the figure.
+	Said   func(text string, o owner) string
+	Limits Limits // of a numeric kind
 
 	// Field gives the place in the boat that the answer fills.
 	Field func(*economics.Boat) Slot

@@ -145,6 +145,7 @@ func cruisingRows() []Row {
 		},
 		{
 			Key: "cruising.shop_every_days", Group: OfCruising, Label: "Days between food shops", Kind: Number, Words: []string{"days", "day"},
+			Said:   func(text string, _ owner) string { return shopEvery(text) },
 			Ask:    "When away, how many days between food shops?",
 			Help:   "Typical: 3 along a settled coast, 7 to 14 among islands.",
 			Limits: Limits{1, 1, 21, 90},
@@ -172,6 +173,7 @@ func cruisingRows() []Row {
 		},
 		{
 			Key: "cruising.crew", Data: "cruising.crew_people", Group: OfCruising, Label: "People aboard", Kind: Number, Words: []string{"people", "person", "persons", "of us"},
+			Said:    crewSaid,
 			Ask:     "How many of you?",
 			Help:    "Typical: 2. Count a child as half; take the usual crew, not the fullest weekend.",
 			Limits:  Limits{0.5, 1, 6, 16},

@@ -181,7 +181,7 @@ func iceRows() []Row {
 			},
 		},
 		{
-			Key: "ice.first_carry", Group: OfIce, Label: "Ice brought at the start of a trip", Kind: Mass, None: "what fits",
+			Key: "ice.first_carry", Group: OfIce, Label: "Ice brought at the start of a trip", Kind: Mass, None: "what fits", Said: bagsSaid,
 			Ask:     "How much ice can you bring aboard when a trip starts?",
 			Help:    "Typical: what fits in the box, with a car beside the boat; 20 kg (40 lb) by dinghy.",
 			Limits:  Limits{1, 4, 150, 500},
@@ -189,7 +189,7 @@ func iceRows() []Row {
 			Default: always(quantity.Kilogram(0), "no limit was told but the box"),
 		},
 		{
-			Key: "ice.carry_limit", Group: OfIce, Label: "Ice carried at a later stop", Kind: Mass, Detail: true,
+			Key: "ice.carry_limit", Group: OfIce, Label: "Ice carried at a later stop", Kind: Mass, Detail: true, Said: bagsSaid,
 			Ask:    "At a later stop, how much ice can you carry to the boat at once?",
 			Help:   "Typical: 20 kg (40 lb) for two people and a dinghy.",
 			Limits: Limits{1, 4, 80, 400},

@@ -43,7 +43,7 @@ func powerRows() []Row {
 			Default: always(energy.Lead, "usual on older boats"),
 		},
 		{
-			Key: "power.solar", Data: "power.solar_wp", Group: OfPower, Label: "Solar panel", Kind: Power, None: "none",
+			Key: "power.solar", Data: "power.solar_wp", Group: OfPower, Label: "Solar panel", Kind: Power, None: "none", Said: panelSaid,
 			Ask:     "How many watts of solar panel?",
 			Help:    "Typical: none, 50 W or 100 W; the figure is on the panel's back. Add them up.",
 			Limits:  Limits{1, 5, 1200, 5000},

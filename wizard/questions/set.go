@@ -4,6 +4,7 @@ import (
 	"math"
 	"reflect"
 	"regexp"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -104,10 +105,10 @@ func (r Row) parse(text string, o owner) (any, error) {
 // scan is parse, and reports whether the value had to be guessed: from a range,
 // or from a bare figure that makes sense in one unit only.
 func (r Row) scan(text string, o owner) (value any, guessed bool, err error) {
-	if r.None != "" && (loose(text) == loose(r.None) || loose(text) == "none") {
+	if r.None != "" && (loose(text) == loose(r.None) || loose(text) == "none" || r.None == "none" && slices.Contains(nothing, loose(text))) {
 		return r.zeroValue(), false, nil
 	}
-	v, err := ways[r.Kind].parse(r, r.worded(text), o)
+	v, err := ways[r.Kind].parse(r, r.worded(text, o), o)
 	if err != nil {
 		between, ok := r.between(text, o)
 		if !ok {
@@ -186,8 +187,15 @@ func Middle(a, b float64) float64 {
 	return (a + b) / 2
 }
 
-// worded gives the figure that words stand for where a figure has Options.
-func (r Row) worded(text string) string {
+// nothing is said of what is not there at all.
+var nothing = []string{"no", "nothing", "zero"}
+
+// worded gives the figure that words stand for where a figure has Options or is
+// often Said.
+func (r Row) worded(text string, o owner) string {
+	if r.Said != nil {
+		text = r.Said(text, o)
+	}
 	if r.Kind != Choice {
 		for _, o := range r.Options {
 			if o.is(text) {

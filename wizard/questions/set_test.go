@@ -187,6 +187,17 @@ func TestReadAsPeopleWrite(t *testing.T) {
 		{"money.budget", "about $2,500", quantity.US, "$2500", false},
 		{"money.budget", "$1,000 to $2,000", quantity.US, "$1400", true},
 		{"box.reachable", "yes", quantity.US, "from inside, which takes room", false},
+		{"power.battery", "2 x 100", quantity.US, "200 Ah", false},
+		{"power.solar", "two 50 W panels", quantity.US, "100 W", false},
+		{"power.solar", "a 100 W panel", quantity.US, "100 W", false},
+		{"power.solar", "no", quantity.US, "none", false},
+		{"money.budget", "1.5k", quantity.US, "$1500", false},
+		{"ice.price", "3 dollars a bag", quantity.US, "$0.30/lb", false},
+		{"ice.carry_limit", "two bags", quantity.US, "20 lb", false},
+		{"cruising.crew", "2 adults and 2 kids", quantity.US, "3 people", false},
+		{"cruising.crew", "just me", quantity.US, "1 person", false},
+		{"cruising.shop_every_days", "once a week", quantity.US, "7 days", false},
+		{"cruising.shop_every_days", "every other day", quantity.US, "2 days", false},
 		{"box.reachable", "none", quantity.US, "from neither side", false}, // not "which takes none"
 		{"box.reachable", "a locker", quantity.US, "from a locker behind, which takes none", false},
 	} {
