@@ -55,7 +55,7 @@ func boxEvidence(b *Boat, w *world) (BoxFigures, error) {
 		for i, h := range b.Evidence.IceHistory {
 			e, err := h.Estimate(p.lasts(h))
 			if errors.Is(err, heat.ErrNoLeak) {
-				setAside = append(setAside, fmt.Sprintf("What is remembered of %.3g kg of ice in %s is set aside: %v.", float64(h.Ice), time.Month(h.Month), err))
+				setAside = append(setAside, fmt.Sprintf("What is remembered of ice in %s is set aside: %v.", time.Month(h.Month), err))
 				continue
 			}
 			if err := add("evidence.ice_history", i, e, err); err != nil {

@@ -31,7 +31,7 @@ func aDay(month int) string {
 	return "a " + name + " day"
 }
 
-// tellBox says what the box's walls melt.
+// tellBox says what the box's walls melt, and which memory of ice does not count.
 func (t *conversation) tellBox() error {
 	r, err := t.figures()
 	if err != nil {
@@ -40,6 +40,9 @@ func (t *conversation) tellBox() error {
 	m, ok := hottest(r)
 	if !ok || r.Box.Leak <= 0 {
 		return nil
+	}
+	for _, note := range r.Box.SetAside {
+		t.Prompter.Say(note)
 	}
 	melt := func(leak quantity.WattPerKelvin) string {
 		w := quantity.Watt(m.LeakW * float64(leak/r.Box.Leak))

@@ -109,6 +109,12 @@ func TestConversations(t *testing.T) {
 			told: map[string]string{"box.inside": "46 x 56 x 40 cm", "box.volume": ""},
 		},
 		{
+			name: "ice that no box can have kept is said to be set aside",
+			script: lines(essentials[:7], []line{{"How long does ice last", "10 lb, 36 h"}, {"What is remembered of ice in July is set aside: no box can have done that", "$0.50/lb"}},
+				essentials[9:], ending),
+			told: map[string]string{"ice.price": "$0.50/lb"},
+		},
+		{
 			name:   "what had to be guessed is said",
 			script: lines(essentials[:6], []line{{"ice box hold", "80 to 100 L"}, {"Taken as 3.1 cu ft.", "20 lb, 1.5 days"}}, essentials[8:], ending),
 			told:   map[string]string{"box.volume": "80 to 100 L"},
