@@ -15,9 +15,6 @@ import (
 // say: the 10th and 90th percentiles. Engineering judgement, from memory.
 const leastUse, mostUse = 0.7, 1.4
 
-// z90 is the 90th percentile of the standard normal distribution.
-const z90 = 1.2815515655446004
-
 // Use gives by what the heat of food and openings is to be multiplied, as far
 // as the box's logs have shown it, with its 10th and 90th percentiles: a mean
 // of logarithms, weighted by the inverse of the variance, of the logs and of
@@ -35,13 +32,12 @@ func (e Evidence) Use() quantity.Range {
 	if !learned {
 		return quantity.Range{Low: leastUse, Typical: 1, High: mostUse}
 	}
-	typical, wide := math.Exp(sum/weights), math.Exp(z90/math.Sqrt(weights))
-	return quantity.Range{Low: typical / wide, Typical: typical, High: typical * wide}
+	return quantity.Spread(math.Exp(sum/weights), 1/math.Sqrt(weights))
 }
 
 // useLogSD is the standard deviation of the logarithm that leastUse and mostUse
 // stand for.
-func useLogSD() float64 { return math.Log(mostUse/leastUse) / 2 / z90 }
+func useLogSD() float64 { return quantity.Range{Low: leastUse, High: mostUse}.LogSD() }
 
 // Log is a log kept aboard, and what it cannot say itself.
 type Log struct {
@@ -104,7 +100,7 @@ func learnUnit(b Boat, ground climate.Ground, log Log) (Lesson, error) {
 	if err != nil {
 		return Lesson{}, err
 	}
-	sd := math.Log(l.Leak.High/l.Leak.Low) / 2 / z90
+	sd := l.Leak.LogSD()
 	return Lesson{Running: &l, Read: l.Rows, Record: heat.Learnt{
 		Of: heat.OfRunning, Rows: l.Rows, UA: quantity.WattPerKelvin(l.Leak.Typical), LogSD: quantity.Fraction(sd),
 		From: l.From.Format(time.DateOnly), To: l.To.Format(time.DateOnly),

@@ -314,7 +314,7 @@ func TestALogNarrowsLeakAndUse(t *testing.T) {
 	// By hand, inverse variances: ln 1.3 · 0.15⁻²/(0.15⁻² + 0.2704⁻²) = 0.2006, sd 0.1312.
 	use := b.Evidence.Use()
 	for name, pair := range map[string][2]float64{
-		"use": {use.Typical, math.Exp(0.2006)}, "low": {use.Low, math.Exp(0.2006 - z90*0.1312)}, "high": {use.High, math.Exp(0.2006 + z90*0.1312)},
+		"use": {use.Typical, math.Exp(0.2006)}, "low": {use.Low, math.Exp(0.2006 - quantity.NormalP90*0.1312)}, "high": {use.High, math.Exp(0.2006 + quantity.NormalP90*0.1312)},
 	} {
 		if math.Abs(pair[0]-pair[1]) > 0.001 {
 			t.Errorf("%s %.4f, by hand %.4f", name, pair[0], pair[1])

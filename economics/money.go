@@ -204,8 +204,8 @@ func cycleLife(c energy.Chemistry) float64 {
 	return 600
 }
 
-// ledger enters cost lines after those there are.
-func ledger(lines []CostLine, into []cost.Line) []cost.Line {
+// Ledger enters cost lines after those there are.
+func Ledger(lines []CostLine, into []cost.Line) []cost.Line {
 	for i := range lines {
 		l := &lines[i]
 		into = append(into, cost.Line{

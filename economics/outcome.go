@@ -188,7 +188,7 @@ func (d *calculator) outcome(f *Future, y aYear) (Outcome, error) {
 		ColdDays: y.coldDays * f.Nights}
 	d.facts[firstCostFact] = o.First
 	years, rate := int(p.boat.Money.Years), cost.Rate(p.boat.Money.Discount)
-	d.ledger = ledger(lines, d.ledger[:0])
+	d.ledger = Ledger(lines, d.ledger[:0])
 	d.flows = cost.Schedule(d.ledger, years, d.flows)
 	o.Flows = d.flows
 	o.Present = float64(o.Flows.PresentCost(rate))

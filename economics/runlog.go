@@ -110,7 +110,7 @@ func learnRunning(b Boat, ground climate.Ground, id OptionID, log Log, etaSD flo
 	}
 	usual := energy.EtaOf(p.freeStanding())
 	if etaSD == 0 {
-		etaSD = math.Log(usual.High/usual.Low) / 2 / z90
+		etaSD = usual.LogSD()
 	}
 	fine := median(steps, func(s runStep) float64 { return s.hours }) <= fineStep.Hours()
 	if fine && l.SpellsOff >= leastStretches {
@@ -120,7 +120,7 @@ func learnRunning(b Boat, ground climate.Ground, id OptionID, log Log, etaSD flo
 			weight := capacitySD * capacitySD / (capacitySD*capacitySD + etaSD*etaSD)
 			scale := math.Exp(weight * shift)
 			sd := math.Sqrt(capacitySD * capacitySD * etaSD * etaSD / (capacitySD*capacitySD + etaSD*etaSD))
-			l.Told, l.Leak, l.Eta = TellsBoth, spreadOf(leak*scale, math.Hypot(sd, sdLeak)), spreadOf(eta*scale, math.Hypot(sd, math.Hypot(sdEta, ratioModelSD)))
+			l.Told, l.Leak, l.Eta = TellsBoth, quantity.Spread(leak*scale, math.Hypot(sd, sdLeak)), quantity.Spread(eta*scale, math.Hypot(sd, math.Hypot(sdEta, ratioModelSD)))
 			return l, nil
 		}
 	}
@@ -141,12 +141,8 @@ func learnRunning(b Boat, ground climate.Ground, id OptionID, log Log, etaSD flo
 	}
 	useSD := useW * hours / driven * useLogSD() / leak
 	sd := math.Hypot(math.Hypot(etaSD*usual.Typical*moved/driven/leak, useSD), ratioModelSD)
-	l.Told, l.Leak, l.Eta = TellsRatio, spreadOf(leak, sd), usual.Range
+	l.Told, l.Leak, l.Eta = TellsRatio, quantity.Spread(leak, sd), usual.Range
 	return l, nil
-}
-
-func spreadOf(x, logSD float64) quantity.Range {
-	return quantity.Range{Low: x * math.Exp(-z90*logSD), Typical: x, High: x * math.Exp(z90*logSD)}
 }
 
 func median(steps []runStep, f func(runStep) float64) float64 {

@@ -8,10 +8,6 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// normalP90 is the 90th percentile of the standard normal distribution (any
-// statistical table; 16 digits from an exact tool).
-const normalP90 = 1.2815515655446004
-
 // NormalQuantile is the inverse of the standard normal distribution function:
 // the normal score of a share p between 0 and 1. A p at or beyond an end is
 // held just inside, 8.2 standard deviations out, so no infinity comes back.
@@ -56,9 +52,9 @@ func Fit(r quantity.Range) SplitLogNormal {
 
 func halfBetween(from, to float64) half {
 	if from > 0 {
-		return half{slope: math.Log(to/from) / normalP90, logarithmic: true}
+		return half{slope: math.Log(to/from) / quantity.NormalP90, logarithmic: true}
 	}
-	return half{slope: (to - from) / normalP90}
+	return half{slope: (to - from) / quantity.NormalP90}
 }
 
 // Quantile is the figure that a share p of all futures lie below, 0 < p < 1.

@@ -30,7 +30,7 @@ func TestNormalQuantile(t *testing.T) {
 		near(t, "score", NormalQuantile(row.p), row.want, row.tolerance)
 		near(t, "mirrored score", NormalQuantile(1-row.p), -row.want, row.tolerance)
 	}
-	near(t, "normalP90", normalP90, NormalQuantile(0.9), 1e-14)
+	near(t, "normalP90", quantity.NormalP90, NormalQuantile(0.9), 1e-14)
 	for _, p := range []float64{-1, 0, 5e-324, 1, 2} {
 		// The tail beyond it is half a unit in the last place of 1.
 		near(t, "score at an end", math.Erfc(math.Abs(NormalQuantile(p))/math.Sqrt2)/2, 0x1p-53, 0.01*0x1p-53)
@@ -55,7 +55,7 @@ func TestLogNormal(t *testing.T) {
 }
 
 // Guards the two halves and their marks: with the halves exchanged in Quantile
-// or without normalP90 in halfBetween, the first rows fail.
+// or without NormalP90 in halfBetween, the first rows fail.
 func TestFitGoesThroughItsMarks(t *testing.T) {
 	for _, r := range []quantity.Range{
 		{Low: 0.5, Typical: 1.1, High: 2}, // a price
@@ -91,7 +91,7 @@ func TestFitGoesThroughItsMarks(t *testing.T) {
 func TestFitShapesItsHalves(t *testing.T) {
 	price := Fit(quantity.Range{Low: 1, Typical: 2, High: 8})
 	near(t, "each step down halves alike", price.Quantile(0.1)/price.Quantile(0.5), price.Quantile(0.5)/2/price.Quantile(0.5), 1e-12)
-	far := 2 * normalP90
+	far := 2 * quantity.NormalP90
 	share := 0.5 * math.Erfc(far/math.Sqrt2)
 	near(t, "twice as far down", price.Quantile(share), 0.5, 1e-9)
 	near(t, "twice as far up", price.Quantile(1-share), 32, 1e-9)

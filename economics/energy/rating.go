@@ -236,9 +236,8 @@ func propagate(inputs []quantity.Range, f func(x []float64) float64) quantity.Ra
 // combine is the inverse-variance mean of two log-normal estimates of the
 // same figure, neither of them exact.
 func combine(a, b quantity.Range) quantity.Range {
-	weigh := func(r quantity.Range) float64 { s := math.Log(r.High / r.Low); return 1 / (s * s) }
+	weigh := func(r quantity.Range) float64 { return 1 / (r.LogSD() * r.LogSD()) }
 	wa, wb := weigh(a), weigh(b)
 	middle := math.Exp((wa*math.Log(a.Typical) + wb*math.Log(b.Typical)) / (wa + wb))
-	half := math.Exp(0.5 / math.Sqrt(wa+wb))
-	return quantity.Range{Low: middle / half, Typical: middle, High: middle * half}
+	return quantity.Spread(middle, 1/math.Sqrt(wa+wb))
 }

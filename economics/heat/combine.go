@@ -20,7 +20,7 @@ type Combined struct {
 }
 
 // Range gives the combined leak, W/K: its median, 10th and 90th percentiles.
-func (c Combined) Range() quantity.Range { return logRange(c.UA, c.LogSD) }
+func (c Combined) Range() quantity.Range { return quantity.Spread(float64(c.UA), c.LogSD) }
 
 // Two estimates cannot both be right when they differ by more than a factor of
 // disagreement, and by more than doubtful times their joint log-sd. Engineering
@@ -60,7 +60,7 @@ func Combine(drawing Estimate, tests ...Estimate) Combined {
 	miss := math.Abs(math.Log(float64(drawing.UA)) - mean)
 	wide := max(sd, sd*miss/math.Hypot(sd, drawing.LogSD))
 	for _, t := range tests {
-		wide = max(wide, math.Abs(math.Log(float64(t.UA))-mean)/z90)
+		wide = max(wide, math.Abs(math.Log(float64(t.UA))-mean)/quantity.NormalP90)
 	}
 	return Combined{
 		UA: quantity.WattPerKelvin(math.Exp(mean)), LogSD: wide,

@@ -28,15 +28,7 @@ type Estimate struct {
 }
 
 // Range gives the estimate, W/K: its median, 10th and 90th percentiles.
-func (e Estimate) Range() quantity.Range { return logRange(e.UA, e.LogSD) }
-
-func logRange(ua quantity.WattPerKelvin, logSD float64) quantity.Range {
-	f := math.Exp(z90 * logSD)
-	return quantity.Range{Low: float64(ua) / f, Typical: float64(ua), High: float64(ua) * f}
-}
-
-// z90 is the 90th percentile of the standard normal distribution.
-const z90 = 1.2815515655446004
+func (e Estimate) Range() quantity.Range { return quantity.Spread(float64(e.UA), e.LogSD) }
 
 // How far the sources can be trusted, as log-sd. Engineering judgement, from memory.
 const (

@@ -25,6 +25,8 @@
 // them, which is why formulas work in float64), and currencies' rates.
 package quantity
 
+import "math"
+
 // Celsius is a temperature on the Celsius scale, °C.
 type Celsius float64
 
@@ -107,6 +109,21 @@ type Range struct {
 
 // Exactly is the range of a figure known without doubt.
 func Exactly(v float64) Range { return Range{v, v, v} }
+
+// NormalP90 is the 90th percentile of the standard normal distribution (any
+// statistical table; 16 digits from an exact tool).
+const NormalP90 = 1.2815515655446004
+
+// Spread is the range of a log-normal figure, of its median above zero and the
+// standard deviation of its logarithm.
+func Spread(median, logSD float64) Range {
+	f := math.Exp(NormalP90 * logSD)
+	return Range{median / f, median, median * f}
+}
+
+// LogSD is the standard deviation of the logarithm of a figure that is spread
+// log-normally between the range's outer marks.
+func (r Range) LogSD() float64 { return math.Log(r.High/r.Low) / 2 / NormalP90 }
 
 // Scale multiplies all three marks by a factor of zero or more.
 func (r Range) Scale(f float64) Range { return Range{r.Low * f, r.Typical * f, r.High * f} }

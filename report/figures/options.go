@@ -5,7 +5,6 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/cost"
-	"coldreckon/economics/quantity"
 	"coldreckon/report/words"
 	"coldreckon/rules"
 )
@@ -152,7 +151,7 @@ func against(ice, o *economics.Outcome, m economics.Money) any {
 	if o.Facts["option"] == string(economics.IceOnly) {
 		return nil
 	}
-	c := cost.Compare(ledger(ice.Lines), ledger(o.Lines), int(m.Years), cost.Rate(m.Discount))
+	c := cost.Compare(economics.Ledger(ice.Lines, nil), economics.Ledger(o.Lines, nil), int(m.Years), cost.Rate(m.Discount))
 	ratio, invested := c.SavingsToInvestment()
 	back, returned := c.AdjustedReturn()
 	years, paid := c.DiscountedPayback()
@@ -162,15 +161,6 @@ func against(ice, o *economics.Outcome, m economics.Money) any {
 		{"adjusted_return", when(returned, back)},
 		{"discounted_payback_years", when(paid, years)},
 	}
-}
-
-func ledger(lines []economics.CostLine) []cost.Line {
-	var out []cost.Line
-	for _, l := range lines {
-		out = append(out, cost.Line{Name: l.Label, First: quantity.Money(l.First), Yearly: quantity.Money(l.Yearly),
-			Life: quantity.Year(l.Life), Used: quantity.Year(l.Used), Renewal: quantity.Money(l.Renew), Resale: quantity.Fraction(l.Resale)})
-	}
-	return out
 }
 
 // fact reads a number fact, null when the option has none.

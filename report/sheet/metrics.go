@@ -28,12 +28,12 @@ var files = sync.OnceValue(func() map[Face][]byte {
 })
 
 // advances holds a face's character widths in thousandths of its size; a
-// character the face lacks is absent.
-type advances map[rune]float64
+// character the face lacks has none.
+type advances [1 << 16]float64
 
 // metrics are the widths of all faces, read once from the fonts themselves.
-var metrics = sync.OnceValue(func() map[Face]advances {
-	m := make(map[Face]advances, len(Faces))
+var metrics = sync.OnceValue(func() map[Face]*advances {
+	m := make(map[Face]*advances, len(Faces))
 	for _, f := range Faces {
 		a, err := readAdvances(files()[f])
 		if err != nil {
@@ -44,15 +44,15 @@ var metrics = sync.OnceValue(func() map[Face]advances {
 	return m
 })
 
-func readAdvances(b []byte) (advances, error) {
+func readAdvances(b []byte) (*advances, error) {
 	f, err := sfnt.Parse(b)
 	if err != nil {
 		return nil, err
 	}
 	var buf sfnt.Buffer
 	em := f.UnitsPerEm()
-	a := make(advances)
-	for r := rune(' '); r <= 0xFFFF; r++ {
+	a := new(advances)
+	for r := ' '; int(r) < len(a); r++ {
 		g, err := f.GlyphIndex(&buf, r)
 		if err != nil {
 			return nil, err
@@ -71,8 +71,8 @@ func readAdvances(b []byte) (advances, error) {
 
 // drawable reports whether the faces hold a character; all three hold the same.
 func drawable(r rune) bool {
-	_, ok := metrics()[Regular][r]
-	return ok
+	a := metrics()[Regular]
+	return int(r) < len(a) && a[r] > 0
 }
 
 // Width is the length of a line of text, mm, as every Sheet sets it: cleaned as
