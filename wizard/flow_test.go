@@ -110,7 +110,12 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name: "ice that no box can have kept is said to be set aside",
-			script: lines(essentials[:7], []line{{"How long does ice last", "10 lb, 36 h"}, {"What is remembered of ice in July is set aside: no box can have done that", "$0.50/lb"}},
+			change: func(b *economics.Boat, r *economics.Reckoning) {
+				if len(b.Evidence.IceHistory) > 0 {
+					r.Box.SetAside = []string{"What is remembered does not count."}
+				}
+			},
+			script: lines(essentials[:7], []line{{"How long does ice last", "4 lb, 90 h"}, {"What is remembered does not count. On an August day", "$0.50/lb"}},
 				essentials[9:], ending),
 			told: map[string]string{"ice.price": "$0.50/lb"},
 		},
