@@ -26,7 +26,7 @@ func (a author) answer(s setting) []layout.Block {
 		out = append(out, layout.Para{Lead: dots[a.r.Answer.Grade], Text: text, Wide: true})
 	}
 	out = append(out, a.pictured(s)...)
-	if also := a.also(); also != "" {
+	if also := a.also(s); also != "" {
 		out = append(out, layout.Para{Text: also, Wide: true})
 	}
 	out = append(out, a.reasons(s)...)
@@ -64,7 +64,7 @@ func (a author) evidence() string {
 
 // also says what the headline leaves out; the limit's other half stands on page
 // three.
-func (a author) also() string {
+func (a author) also(s setting) string {
 	var out []string
 	for _, text := range a.v.Also() {
 		if text == a.v.Limit() {
@@ -73,7 +73,7 @@ func (a author) also() string {
 		}
 		out = append(out, text)
 	}
-	if !a.counted() {
+	if !a.counted() && s.tight < tightest { // the bars of the price show it
 		out = append(out, a.v.Counts())
 	}
 	return strings.TrimSpace(strings.Join(out, " "))
@@ -210,7 +210,10 @@ func (a author) prices(s setting) layout.Picture {
 			c.Top, c.Marks = marks[3], marks
 		}
 	}
-	caption := "Cost of it over going without, by day won. Bar: 80 of 100 futures; mark: the middle one"
+	caption := "Bar: 80 of 100 futures; mark: the middle one"
+	if s.tight < tightest {
+		caption = "Cost of it over going without, by day won. " + caption
+	}
 	switch yes, no := a.r.Answer.YesWorth, a.r.Answer.NoWorth; {
 	case a.r.Answer.Case == economics.WorthTold:
 		c.Worth, c.Flag = min(a.r.Answer.Worth.Typical, c.Top), fmt.Sprintf("a %s day is worth %s to you", a.v.ColdOrCool(), a.v.Worth())
@@ -272,9 +275,9 @@ const coolRow = 2
 
 // ways sets the four side by side, the one to take in a frame.
 func (a author) ways(s setting) layout.Table {
-	t := layout.Table{ByColumn: true, Close: s.tight > 0, Columns: []layout.Column{{Quiet: true, Share: 0.16}}}
+	t := layout.Table{ByColumn: true, Close: s.tight > 0, Columns: []layout.Column{{Quiet: true, Share: 0.176}}}
 	for i, id := range economics.Options {
-		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id), Share: 0.21})
+		t.Columns = append(t.Columns, layout.Column{Head: words.Name(id), Share: 0.206})
 		if id == a.taken() {
 			t.Framed = i + 1
 		}
@@ -282,6 +285,12 @@ func (a author) ways(s setting) layout.Table {
 	for i, r := range a.v.Rows() {
 		if i == coolRow && s.tight == tightest { // the calendar of page two shows it
 			continue
+		}
+		if letters := a.letters(); letters != "" && strings.Contains(strings.Join(r.Cells[:], " "), letters) { // stand once
+			for i, cell := range r.Cells {
+				r.Cells[i] = strings.ReplaceAll(cell, letters+" ", "")
+			}
+			t.Columns[0].Head = "Sums in " + letters
 		}
 		t.Rows = append(t.Rows, append([]string{r.Label}, r.Cells[:]...))
 	}

@@ -32,7 +32,11 @@ func (a author) boat(s setting) []layout.Block {
 	if text := a.v.Elsewhere(a.o.ID); text != "" {
 		out = append(out, layout.Para{Text: text, Wide: true})
 	}
-	return append(out, a.upkeep(s)...)
+	out = append(out, a.upkeep(s)...)
+	if a.cutsAhead {
+		out = append(out, a.cutList(setting{tight: tightest})...)
+	}
+	return out
 }
 
 // headed sets a picture's finding as a heading.
@@ -153,12 +157,20 @@ func thickness(f heat.FaceSpec) (mm float64) {
 	return mm
 }
 
+// lower is the height of a drawing, less where the pieces stand on its page too.
+func (a author) lower(height float64) float64 {
+	if a.cutsAhead {
+		return 0.8 * height
+	}
+	return height
+}
+
 // sections gives the box as it is drawn.
 func (a author) sections(s setting) chart.BoxSections {
 	in, b := a.told.Box.Inside, a.r.Boat.Box
 	mm := func(l quantity.Metre) float64 { return 1000 * float64(l) }
 	c := chart.BoxSections{
-		Across: mm(in.Width), Deep: mm(in.Length), High: mm(in.Height), Highest: [...]float64{70, 60, 50, 42, 36, 30}[s.tight] + s.spare/3,
+		Across: mm(in.Width), Deep: mm(in.Length), High: mm(in.Height), Highest: a.lower([...]float64{70, 60, 50, 42, 36, 30}[s.tight]) + s.spare/3,
 		Volume: a.v.Volume(a.fitted.VolumeL), Sections: [2]string{"Cut across, looking aft", "From above, lid off"},
 		Foam: "foam there", Board: "board to add inside", PlateName: "plate",
 		SayHeat: heatW, SayLength: a.v.Length,

@@ -18,7 +18,12 @@ func (a author) buy(s setting) []layout.Block {
 	if a.r.Boat.Money.FittedBy == economics.Yard {
 		by = "by a yard"
 	}
-	t := layout.Table{Sum: true, Close: s.tight > 0, Columns: []layout.Column{{Head: "What"}, {Head: "Ask for"}, {Head: "Hours", Right: true}, {Head: "Low", Right: true}, {Head: "Typical", Right: true}, {Head: "High", Right: true}}}
+	t := layout.Table{Sum: true, Close: s.tight > 0, Fine: s.tight == tightest, Columns: []layout.Column{{Head: "What"}, {Head: "Ask for"}, {Head: "Hours", Right: true}, {Head: "Low", Right: true}, {Head: "Typical", Right: true}, {Head: "High", Right: true}}}
+	say := a.v.Money
+	if letters := a.letters(); letters != "" { // stand once
+		say = func(x float64) string { return words.Unsigned(a.v.Money(x)) }
+		t.Columns[3].Head += ", " + letters
+	}
 	var hours quantity.Range
 	for _, l := range a.o.Fitted.Lines {
 		if l.First == 0 {
@@ -26,7 +31,7 @@ func (a author) buy(s setting) []layout.Block {
 		}
 		what, ask := a.ask(l)
 		low, high := a.priceRange(l)
-		t.Rows = append(t.Rows, []string{what, ask, words.Hours(l.Hours), a.v.Money(low), a.v.Money(l.First), a.v.Money(high)})
+		t.Rows = append(t.Rows, []string{what, ask, words.Hours(l.Hours), say(low), say(l.First), say(high)})
 		hours = hours.Plus(l.Hours)
 	}
 	enough := a.enough()
@@ -41,7 +46,7 @@ func (a author) buy(s setting) []layout.Block {
 		t.Rows = append(t.Rows, []string{"Nothing", enough, "", "0", "0", "0"})
 	}
 	first := a.o.FittedBands.First
-	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", words.Hours(hours), a.v.Money(first.Low), a.v.Money(a.o.Fitted.First), a.v.Money(first.High)})
+	t.Rows = append(t.Rows, []string{"All", "Range: 80 of 100 futures, not the sum of lows or highs.", words.Hours(hours), say(first.Low), say(a.o.Fitted.First), say(first.High)})
 	if hours.High == 0 { // a yard does it
 		t.Columns = slices.Delete(t.Columns, 2, 3)
 		for i := range t.Rows {
@@ -57,6 +62,14 @@ func (a author) buy(s setting) []layout.Block {
 		out = append(out, layout.Para{Text: tighter})
 	}
 	return out
+}
+
+// letters is a currency without a sign of its own, "" for one that has it.
+func (a author) letters() string {
+	if c := a.r.Boat.Currency; len([]rune(c)) > 2 {
+		return c
+	}
+	return ""
 }
 
 // priceRange gives the low and high price of a line: the price book's, that of
@@ -189,8 +202,12 @@ func (a author) askBoard() string {
 	if len(sheets) == 0 {
 		return "Extruded polystyrene board, dry."
 	}
-	return fmt.Sprintf("Extruded polystyrene, dry: %s. Liner sheet, epoxy, sealant, and %s of foil tape for the joints.",
-		words.Join(sheets), quantity.FormatRun(quantity.Metre(c.joints), a.r.Boat.Units))
+	liner := "Liner"
+	if a.cutsAhead {
+		liner = "Cut as on page 2. Liner"
+	}
+	return fmt.Sprintf("Extruded polystyrene, dry: %s. %s sheet, epoxy, sealant, and %s of foil tape for the joints.",
+		words.Join(sheets), liner, quantity.FormatRun(quantity.Metre(c.joints), a.r.Boat.Units))
 }
 
 // enough names what serves as it is.

@@ -73,6 +73,8 @@ type author struct {
 	o            *economics.OptionFigures
 	told, fitted economics.CaseFigures
 	expect       economics.Commissioning
+	// cutsAhead has the pieces to cut stand on page two, where page three is full.
+	cutsAhead bool
 }
 
 func (in Input) author() (author, error) {
@@ -169,7 +171,20 @@ func Printed(in Input) (layout.Document, error) {
 	if err != nil {
 		return layout.Document{}, err
 	}
-	var set []setting
+	set, held, err := a.settings()
+	if err == nil && !held {
+		a.cutsAhead = true
+		set, _, err = a.settings()
+	}
+	if err != nil {
+		return layout.Document{}, err
+	}
+	return a.document(set...), nil
+}
+
+// settings finds how each page is set, and whether every page holds what it should.
+func (a author) settings() (set []setting, held bool, err error) {
+	held = true
 	for _, page := range a.pages() {
 		var s setting
 		fits := func(paper sheet.Paper) bool {
@@ -188,17 +203,15 @@ func Printed(in Input) (layout.Document, error) {
 		for s.tight < tightest && !(fits(sheet.Letter) && fits(sheet.A4)) {
 			s.tight++
 		}
+		held = held && (s.tight < tightest || fits(sheet.Letter) && fits(sheet.A4))
 		for _, s.spare = range spares {
-			if fits(in.Paper) {
+			if fits(a.Paper) {
 				break
 			}
 		}
-		if err != nil {
-			return layout.Document{}, err
-		}
 		set = append(set, s)
 	}
-	return a.document(set...), nil
+	return set, held, err
 }
 
 // pagesOf counts the pages that blocks take on a paper.

@@ -118,7 +118,7 @@ func round1(x float64) float64 {
 
 // power sets what the unit needs against what the sun leaves.
 func (a author) power(s setting) layout.Picture {
-	c := chart.Power{Plot: [...]float64{0, 0, 27, 22, 18, 15}[s.tight], With: "need with the work", AsSheIs: "as she is", Sun: "sun left after the other loads"}
+	c := chart.Power{Plot: a.lower([...]float64{0, 0, 27, 22, 18, 15}[s.tight]), With: "need with the work", AsSheIs: "as she is", Sun: "sun left after the other loads"}
 	if !a.worked() {
 		c.With, c.AsSheIs = "need", ""
 	}

@@ -17,7 +17,9 @@ func (a author) work(s setting) []layout.Block {
 		return append([]layout.Block{layout.Heading{Level: 1, Text: "Do it"}, layout.Para{Text: "There is nothing to buy or to build until there is something to keep cold."}}, a.stopped(s)...)
 	}
 	out := a.buy(s)
-	out = append(out, a.cutList(s)...)
+	if !a.cutsAhead {
+		out = append(out, a.cutList(s)...)
+	}
 	out = append(out, a.inOrder(s)...)
 	out = append(out, a.stopped(s)...)
 	return append(out, a.limit()...)
@@ -213,9 +215,6 @@ func brief(text string, most int) string {
 	return strings.TrimSpace(out)
 }
 
-// manyStops is how many stand in full whatever else is on the page.
-const manyStops = 6
-
 // stopped lists every stop once, with the ways it concerns, and what was not
 // told; and says that nothing here approves anything.
 func (a author) stopped(s setting) []layout.Block {
@@ -239,13 +238,14 @@ func (a author) stopped(s setting) []layout.Block {
 	}
 	in := []layout.Block{layout.Heading{Level: 2, Text: head}}
 	l := layout.List{Steps: s.tight < tightest, Fine: s.tight == tightest}
+	if s.tight == tightest {
+		l.Items = grouped(stops)
+		stops = nil
+	}
 	for _, f := range stops {
 		text := f.Text
-		switch concerned := concerns(f, a.o.ID); { // in full with --full
-		case !concerned && s.tight > 0:
+		if !concerns(f, a.o.ID) && s.tight > 0 { // in full with --full
 			text = brief(text, 60)
-		case len(stops) > manyStops && s.tight == tightest:
-			text = brief(text, 100)
 		}
 		l.Items = append(l.Items, layout.Item{Lead: words.Capital(forWhom(f)) + ":", Text: text})
 	}
@@ -261,6 +261,26 @@ func (a author) stopped(s setting) []layout.Block {
 	}
 	in = append(in, layout.Para{Style: layout.Small, Text: guidance, Wide: true})
 	return []layout.Block{layout.Note(in)}
+}
+
+// grouped gives stops by the ways that they concern, the first sentence of
+// each behind its number; --full has them in full.
+func grouped(stops []rules.Finding) []layout.Item {
+	var out []layout.Item
+	n := 0
+	for len(stops) > 0 {
+		whom, text := forWhom(stops[0]), ""
+		stops = slices.DeleteFunc(stops, func(f rules.Finding) bool {
+			if forWhom(f) != whom {
+				return false
+			}
+			n++
+			text += fmt.Sprintf(" (%d) %s", n, brief(f.Text, 0))
+			return true
+		})
+		out = append(out, layout.Item{Lead: words.Capital(whom) + ":", Text: strings.TrimSpace(text)})
+	}
+	return out
 }
 
 // limit says what the owner's limit does buy where it is not enough.

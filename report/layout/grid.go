@@ -23,6 +23,8 @@ type gridRow struct {
 // cell is the type of the cells, pad the air above and below each.
 func (t grid) cell() (typ sheet.Type, pad float64) {
 	switch {
+	case t.fine && t.close:
+		return fineType, closePad
 	case t.fine:
 		return fineType, finePad
 	case t.close:

@@ -98,7 +98,20 @@ func (k Kept) set() flow { return together{setAll(k)} }
 func (c Close) set() flow {
 	var out stack
 	for _, b := range c {
-		out = append(out, closer{b.set()})
+		switch in := b.(type) { // what they hold is as close
+		case Kept:
+			out = append(out, closer{together{Close(in).set().(stack)}})
+		case Side:
+			side := Side{Shares: in.Shares}
+			for _, column := range in.Columns {
+				side.Columns = append(side.Columns, []Block{Close(column)})
+			}
+			out = append(out, closer{side.set()})
+		case Note:
+			out = append(out, closer{Note{Close(in)}.set()})
+		default:
+			out = append(out, closer{b.set()})
+		}
 	}
 	return out
 }
