@@ -28,15 +28,12 @@ func (t *Table) Document() layout.Document {
 	d.Add(t.boards()...)
 	reading := layout.Para{Style: layout.Small, Lead: "To read it.", Text: t.readingText()}
 	d.Add(layout.Kept{reading})
-	d.Part(layout.Heading{Level: 1, Text: "The ways, and the work"}, t.ways())
-	d.Add(layout.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
+	known := append([]layout.Block{layout.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
 		layout.Para{Style: layout.Small, Text: "Measured: by a test aboard or a log. Remembered: from how long ice has lasted. Reckoned: from the walls, as told or assumed. " +
-			"Told: somebody's word. Assumed: a usual value. A test with ice or jugs of water, a day's work, settles the leak before money is paid."})
-	d.Add(t.oldUnits()...)
-	d.Add(layout.Heading{Level: 1, Text: "To be cleared first"})
-	d.Add(t.stops()...)
-	d.Add(layout.Para{Style: layout.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})
-	return d
+			"Told: somebody's word. Assumed: a usual value. A test with ice or jugs of water, a day's work, settles the leak before money is paid."}}, t.oldUnits()...)
+	first := append([]layout.Block{layout.Heading{Level: 1, Text: "To be cleared first"}}, t.stops()...)
+	first = append(first, layout.Para{Style: layout.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})
+	return t.laid(d, [][]layout.Block{{layout.Heading{Level: 1, Text: "The ways, and the work"}, t.ways()}, known, first})
 }
 
 // stands reports whether a boat stands over the heavy rule: she has a place, and

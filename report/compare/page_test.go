@@ -191,6 +191,27 @@ func TestThirtyBoatsFitSixPages(t *testing.T) {
 	}
 }
 
+// No page is nearly empty, however few or many boats there are.
+func TestNoPageIsNearlyEmpty(t *testing.T) {
+	for _, n := range []int{1, 2, 3, 4, 5, 6, 7, 9, 12, 20, 30} {
+		for _, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
+			r := drawnOn(t, stretched(t, n, quantity.US, 1, "Osprey"), paper)
+			_, high := r.Paper()
+			lowest := map[int]float64{}
+			for _, op := range r.Ops {
+				if op.Box.Bottom() < high-18 { // above the foot
+					lowest[op.Page] = max(lowest[op.Page], op.Box.Bottom())
+				}
+			}
+			for page, y := range lowest {
+				if y < high/3 {
+					t.Errorf("%d boats, %s: page %d of %d ends %.0f mm down", n, paper, page, r.Page(), y)
+				}
+			}
+		}
+	}
+}
+
 // Both papers hold the same headings on the same pages, as long as one page holds
 // all boats.
 func TestPapersAgree(t *testing.T) {
@@ -261,7 +282,7 @@ func TestWhatHasNoPlace(t *testing.T) {
 	rec := drawnOn(t, made, sheet.Letter)
 	seen := map[string]float64{}
 	for _, o := range rec.Ops {
-		if o.Kind == sheet.TextOp && o.Page == 1 {
+		if o.Kind == sheet.TextOp && o.Page == 1 && seen[o.Text] == 0 {
 			seen[o.Text] = o.Box.Y
 		}
 	}
