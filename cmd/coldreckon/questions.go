@@ -9,6 +9,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
+	"coldreckon/report"
 	"coldreckon/report/forms"
 	"coldreckon/report/layout"
 	"coldreckon/report/sheet"
@@ -30,7 +31,8 @@ written, what is possible and what is taken when nobody answers. With a KEY it
 prints that one, or all whose keys begin with it.
 
 With --blank it prints a worksheet to fill in by hand, with all that matters
-before a report; that is a PDF unless told otherwise.`,
+before a report, and on a last page what to look at where a unit is dead or runs
+all the time; that is a PDF unless told otherwise.`,
 		Example: `  coldreckon questions box.volume
   coldreckon questions power --units metric
   coldreckon questions -o questions.pdf
@@ -61,7 +63,7 @@ before a report; that is a PDF unless told otherwise.`,
 			currency := questions.Unanswered(sys, pack.Book)["currency"].Value
 			return to.print(cmd.Context(), out, sys, func(info sheet.Info) (layout.Document, error) {
 				if blank {
-					return blankSheet(sys, currency).Document(footOf(info)), nil
+					return worksheet(sys, currency, pack.Book, footOf(info)), nil
 				}
 				doc := reference(rows, sys, currency, pack.Book)
 				doc.Foot = footOf(info)
@@ -299,6 +301,14 @@ func blankSheet(sys quantity.System, currency string) forms.Questionnaire {
 		Caution: "The safety questions find what to look at first; answering them is no survey. Follow your local codes and the makers' " +
 			"instructions, and have gas, refrigerant, wiring, lithium batteries and holes in the hull seen to by qualified people.",
 	}
+}
+
+// worksheet is the questions, and on a page of their own what to look at on a
+// unit that ails: a leader hands that to the boats that have one.
+func worksheet(sys quantity.System, currency string, book economics.Book, foot string) layout.Document {
+	doc := blankSheet(sys, currency).Document(foot)
+	doc.Part(report.AilingByHand(sys, currency, book)...)
+	return doc
 }
 
 // onPaper is a row as the worksheet asks it.

@@ -148,10 +148,15 @@ func TestWorksheetPages(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				if err := blankSheet(sys, "$").Document("coldreckon, version 0.0").Draw(r); err != nil {
+				if err := worksheet(sys, "$", bookOf(t), "coldreckon, version 0.0").Draw(r); err != nil {
 					t.Fatal(err)
 				}
-				checkSheets(t, r, 4)
+				checkSheets(t, r, 5)
+				for _, o := range r.Ops { // the questions on four, the unit that ails on the last
+					if o.Kind == sheet.BookmarkOp && o.Level < 2 && strings.Contains(o.Text, "dead") != (o.Page == 5) {
+						t.Errorf("%q stands on page %d", o.Text, o.Page)
+					}
+				}
 				var keys []string
 				for _, o := range r.Ops {
 					if o.Kind == sheet.TextOp {

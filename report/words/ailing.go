@@ -106,13 +106,13 @@ func (v Voice) AilingSteps() []string {
 		"Bridge the two wires of the thermostat for a minute. If it starts, the thermostat is at fault.",
 		"Count the blinks of the controller's lamp, and look them up in the maker's sheet.",
 		"If it runs, wait a quarter of an hour. Note how much of the plate frosts, and whether the thicker pipe is bare, wet or white.")
+	run := "Time it for an hour once cold, and read how warm the cabin is."
 	if len(v.r.Months) > 0 {
 		if u := v.r.Units[0]; u.RunShare > 0 {
-			share := min(100, share100(Round(u.RunShare)))
-			steps = append(steps, fmt.Sprintf("Time it for an hour once cold. In this box a sound small unit runs about %d %% of the time in the hottest month aboard.", share))
+			run += fmt.Sprintf(" In this box a sound small unit runs about %d %% of the time in the hottest month aboard.", min(100, share100(Round(u.RunShare))))
 		}
 	}
-	return steps
+	return append(steps, run)
 }
 
 // AilingWorth says what mending is worth on this boat, and what the answer is.
