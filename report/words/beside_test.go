@@ -76,6 +76,22 @@ func TestDrinksInACoolerAreSaidToBe(t *testing.T) {
 	}
 }
 
+// A cooler whose drinks are warm on most days is said to be one where its price stands.
+func TestACoolerThatHardlyCoolsIsSaidTo(t *testing.T) {
+	for share, warm := range map[float64]bool{0.14: true, 0.49: true, 0.5: false, 0.93: false} {
+		v := voice(t, func(r *economics.Reckoning) {
+			r.Boat.Cooler = economics.Cooler{Stands: economics.CoolerOnDeck, For: economics.CoolerForDrinks, Volume: 60, Wall: 0.05, Price: 180}
+			r.Drinks = &economics.DrinksFigures{IceKg: 400, IceCost: 430, CoolShare: share}
+		})
+		if got := v.DrinksCost(); strings.Contains(got, "cool on only") != warm {
+			t.Errorf("cool on %g of days: %q", share, got)
+		}
+		if got := strings.Join(v.Drinks(), " "); strings.Contains(got, "they are warm") != warm {
+			t.Errorf("cool on %g of days: %q", share, got)
+		}
+	}
+}
+
 func TestFreezingSaysWhatItTakes(t *testing.T) {
 	got := voice(t, func(r *economics.Reckoning) {
 		r.Boat.Food.Freeze = economics.FreezesMeals

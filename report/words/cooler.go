@@ -52,6 +52,9 @@ func (v Voice) Drinks() []string {
 		fmt.Sprintf("The cooler costs %s, and ice for it, bought where food is, about %s a year (%s): neither is in the figures of the ways. It keeps the drinks cool on %d %% of days.",
 			v.Money(float64(c.Price)), v.Money(d.IceCost), v.Mass(d.IceKg), share100(d.CoolShare)),
 	}
+	if d.CoolShare < 0.5 {
+		out[1] += " On the others they are warm, and the money for the ice is spent all the same."
+	}
 	for i, id := range economics.Options {
 		if id != economics.DryStores {
 			out = append(out, fmt.Sprintf("%s works so in %s futures; with the drinks in the box and the same work, in %d.", The(id), of100(d.Apart[i]), d.Together[i]))
@@ -66,7 +69,11 @@ func (v Voice) DrinksCost() string {
 	if v.r.Drinks == nil {
 		return ""
 	}
-	return fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice.", v.Money(float64(v.r.Boat.Cooler.Price)), v.Money(v.r.Drinks.IceCost))
+	text := fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice", v.Money(float64(v.r.Boat.Cooler.Price)), v.Money(v.r.Drinks.IceCost))
+	if cool := v.r.Drinks.CoolShare; cool < 0.5 {
+		text += fmt.Sprintf(", which keeps them cool on only %d %% of days", share100(cool))
+	}
+	return text + "."
 }
 
 // Chest sets a free-standing chest beside the built-in small unit; empty where the
