@@ -29,6 +29,7 @@ svg text { white-space: pre; }
 svg .paper { fill: var(--paper); }
 svg .paper-line { stroke: var(--paper); }
 table { border-collapse: collapse; width: 100%; margin: .8rem 0; font-size: .94rem; line-height: 1.35; }
+.whole { overflow-wrap: break-word; }
 th, td { text-align: left; vertical-align: top; padding: .3rem .5rem .3rem 0; border-top: 1px solid var(--rule); font-weight: normal; }
 th:last-child, td:last-child { padding-right: 0; }
 thead th, thead td { border-top: 0; border-bottom: 1px solid var(--ink); vertical-align: bottom; color: var(--quiet); font-size: .88rem; }

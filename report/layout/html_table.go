@@ -1,6 +1,9 @@
 package layout
 
-import "unicode/utf8"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // How many characters a line of a table may hold before it becomes lists of
 // pairs: on a telephone, and on a screen that two columns of text fit.
@@ -12,24 +15,34 @@ const (
 // fits reports whether a table can be read within so many characters: its
 // longest words fit, and no cell is folded into a tower of them.
 func (t Table) fits(characters float64) bool {
-	wish, least := t.wishes()
+	wish, _ := t.wishes()
 	free := characters - gap*float64(len(t.Columns)-1)
-	return sum(least) <= free && (sum(wish) <= 1.6*free || len(t.Columns) <= 2)
+	return t.longestWords() <= characters && (sum(wish) <= 1.6*free || len(t.Columns) <= 2)
 }
 
 // table writes a table, and beside it, for screens too narrow for it, the same
 // as lists of pairs.
 func (w *htmlWriter) table(t Table) {
+	class, pairs, characters := "wider", "less-wide", charactersWide
 	switch {
 	case len(t.Columns) <= 1 || t.fits(charactersNarrow) || !t.paired():
-		w.grid(t, "")
+		class, pairs, characters = "", "", charactersNarrow
 	case t.fits(charactersWide):
-		w.grid(t, "wide")
-		w.pairs(t, "narrow")
-	default:
-		w.grid(t, "wider")
-		w.pairs(t, "less-wide")
+		class, pairs = "wide", "narrow"
 	}
+	if t.longestWords() <= 0.9*float64(characters) {
+		class += " whole"
+	}
+	w.grid(t, class)
+	if pairs != "" {
+		w.pairs(t, pairs)
+	}
+}
+
+// longestWords is how many characters a line needs that breaks no word.
+func (t Table) longestWords() float64 {
+	_, least := t.wishes()
+	return sum(least) + gap*float64(len(t.Columns)-1)
 }
 
 // paired reports whether every column has a name to stand before its cells.
@@ -46,7 +59,7 @@ func (w *htmlWriter) grid(t Table, class string) {
 	if t.Fine {
 		class += " fine"
 	}
-	w.put("<table class=\"%s\">\n", class)
+	w.put("<table class=\"%s\">\n", strings.TrimSpace(class))
 	cell := func(tag string, i int, scope, text string) {
 		class := ""
 		switch {

@@ -221,6 +221,25 @@ func TestHTMLWideTablesBecomePairs(t *testing.T) {
 	}
 }
 
+// No sum breaks in two because a long text stands beside it, and no endless word
+// makes a page scroll sideways.
+func TestHTMLBreaksNoWordThatFits(t *testing.T) {
+	order := func(ask string) Table {
+		return Table{Columns: []Column{{Head: "What"}, {Head: "Ask for"}, {Head: "Typical", Right: true}}, Rows: [][]string{{"Fitting", ask, "€1,100"}}}
+	}
+	for ask, want := range map[string]bool{strings.Repeat("hole cutters, grommets, ", 12): true, strings.Repeat("x", 200): false} {
+		var d Document
+		d.Add(order(ask))
+		whole := false
+		for _, e := range elements(t, htmlOf(t, d)) {
+			whole = whole || e.name == "table" && strings.Contains(e.at["class"], "whole")
+		}
+		if whole != want {
+			t.Errorf("%.30s…: words whole %v, want %v", ask, whole, want)
+		}
+	}
+}
+
 func TestHTMLTellsWhatCannotBeDrawn(t *testing.T) {
 	var d Document
 	d.Add(Picture{Finding: "It rises.", Height: high(20), Draw: func(sheet.Sheet, sheet.Rect) error { return errors.New("no data") }})
