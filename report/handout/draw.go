@@ -122,52 +122,69 @@ func (c *chained) drawFoam(s sheet.Sheet) error {
 // height of its field: each at a height of its own.
 func staggered(i, n int) float64 { return 0.2 + 0.65*(float64(i)+0.5)/float64(n) }
 
-// labelled draws the straight part of a line in a field with its label on it, at
-// a height if the line reaches it.
-func labelled(s sheet.Sheet, field sheet.Rect, from, to sheet.Point, high float64, text string) {
-	s.Line(from, to, curvePen)
-	y := field.Y + high*field.H
-	top, bottom := min(from.Y, to.Y), max(from.Y, to.Y)
-	share := 0.5
-	if y > top+3 && y < bottom-3 {
-		share = (y - from.Y) / (to.Y - from.Y)
+// line is the straight part of a line in a field, and its label at a height if
+// the line reaches it.
+type line struct {
+	from, to sheet.Point
+	high     float64
+	text     string
+}
+
+// drawLines draws the lines of a field, their labels over all of them.
+func drawLines(s sheet.Sheet, field sheet.Rect, lines []line) {
+	for _, l := range lines {
+		s.Line(l.from, l.to, curvePen)
 	}
-	p := along(from, to, share)
-	w := sheet.Width(text, chartBold) / 2
-	tag(s, min(max(p.X, field.X+w+1), field.Right()-w-1), p.Y, text, chartBold.To(sheet.Centre))
+	for _, l := range lines {
+		y := field.Y + l.high*field.H
+		top, bottom := min(l.from.Y, l.to.Y), max(l.from.Y, l.to.Y)
+		share := 0.5
+		if y > top+3 && y < bottom-3 {
+			share = (y - l.from.Y) / (l.to.Y - l.from.Y)
+		}
+		p := along(l.from, l.to, share)
+		w := sheet.Width(l.text, chartBold) / 2
+		tag(s, min(max(p.X, field.X+w+1), field.Right()-w-1), p.Y, l.text, chartBold.To(sheet.Centre))
+	}
 }
 
 // drawMonths draws a line for each group of months: the leak up, ice across.
 func (c *chained) drawMonths(s sheet.Sheet) {
+	var lines []line
 	for i, m := range c.months {
 		if from, to, ok := through(c.ice, c.leak, 1/(m.degrees*c.perHeat), c.b); ok {
-			labelled(s, c.b, from, to, 1-staggered(i, len(c.months))*0.9, m.name+" "+short(m.degrees, 2)+"°")
+			lines = append(lines, line{from, to, 1 - staggered(i, len(c.months))*0.9, m.name + " " + short(m.degrees, 2) + "°"})
 		}
 	}
+	drawLines(s, c.b, lines)
 }
 
 // drawNights draws a line for each number of nights: ice a day across, a year's
 // ice down.
 func (c *chained) drawNights(s sheet.Sheet) {
+	var lines []line
 	for i, n := range c.nights {
 		text := short(n, 3)
 		if i == 0 || i == len(c.nights)-1 {
 			text += " nights"
 		}
 		if from, to, ok := through(c.ice, c.bought, n, c.c); ok {
-			labelled(s, c.c, from, to, staggered(i, len(c.nights)), text)
+			lines = append(lines, line{from, to, staggered(i, len(c.nights)), text})
 		}
 	}
+	drawLines(s, c.c, lines)
 }
 
 // drawPrices draws a line for each price of ice: its cost across, a year's ice
 // down.
 func (c *chained) drawPrices(s sheet.Sheet) {
+	var lines []line
 	for i, p := range c.prices {
 		if from, to, ok := through(c.cost, c.bought, 1/p, c.d); ok {
-			labelled(s, c.d, from, to, staggered(len(c.prices)-1-i, len(c.prices)), c.priceLabel(p))
+			lines = append(lines, line{from, to, staggered(len(c.prices)-1-i, len(c.prices)), c.priceLabel(p)})
 		}
 	}
+	drawLines(s, c.d, lines)
 }
 
 // scaleAcross draws ticks under a line at y, and their figures.
