@@ -34,7 +34,7 @@ func AilingByHand(units quantity.System, currency string, book economics.Book) [
 const ailingIntro = "Half an hour with a meter, before any money. Often it is a switch, a wire, a fan or a thermostat (common practice, no source)."
 
 func ailing(v words.Voice, level int) []layout.Block {
-	return append([]layout.Block{layout.Heading{Level: level, Text: ailingTitle}, layout.Para{Text: ailingIntro + " " + v.AilingWorth()}},
+	return append([]layout.Block{layout.Heading{Level: level, Text: ailingTitle}, layout.Para{Wide: true, Text: ailingIntro + " " + v.AilingWorth()}},
 		ailingRest(v, level+1, "On this boat", func(row words.Ail) string { return row.Do })...)
 }
 
@@ -46,9 +46,16 @@ func ailingRest(v words.Voice, level int, head string, cell func(words.Ail) stri
 		t.Rows = append(t.Rows, []string{row.Finds, row.Cause, row.Costs, cell(row)})
 	}
 	return []layout.Block{
-		layout.Heading{Level: level, Text: "Look, in this order"}, layout.Texts(layout.Number, v.AilingSteps()...),
+		layout.Heading{Level: level, Text: "Look, in this order"}, listed(layout.Number, v.AilingSteps()),
 		layout.Heading{Level: level, Text: "What it points to"}, t,
 		layout.Para{Style: layout.Small, Text: "Costs are low to high, parts and hands, from memory. Buying or selling: note what was found, and take the higher cost off the price."},
-		layout.Heading{Level: level, Text: "Cautions"}, layout.Texts(layout.Dash, v.AilingCautions()...),
+		layout.Heading{Level: level, Text: "Cautions"}, listed(layout.Dash, v.AilingCautions()),
 	}
+}
+
+// listed are texts to go by with a meter in hand.
+func listed(mark layout.Mark, texts []string) layout.List {
+	l := layout.Texts(mark, texts...)
+	l.Steps = true
+	return l
 }

@@ -30,8 +30,11 @@ func (a author) answer(s setting) []layout.Block {
 		out = append(out, layout.Para{Text: also, Wide: true})
 	}
 	out = append(out, a.reasons(s)...)
-	out = append(out, layout.Kept{layout.Heading{Level: 1, Text: "The four ways"}, a.ways(s), layout.Para{Style: layout.Small, Text: a.rangesText()}})
-	return append(out, a.before()...)
+	ways := []layout.Block{layout.Heading{Level: 1, Text: "The four ways"}, a.ways(s), layout.Para{Style: layout.Small, Text: a.rangesText(s)}}
+	if a.Enlarged <= 1 { // in large print it may go on over the page
+		ways = []layout.Block{layout.Kept(ways)}
+	}
+	return append(append(out, ways...), a.before()...)
 }
 
 // scene says in one line what this is about.
@@ -69,7 +72,7 @@ func (a author) also(s setting) string {
 	for _, text := range a.v.Also() {
 		if text == a.v.Limit() {
 			text, _, _ = strings.Cut(text, ". ")
-			text = strings.TrimSuffix(text, ".") + ": see page 3."
+			text = strings.TrimSuffix(text, ".") + ": see " + a.at("page 3.", "the end of what to do.")
 		}
 		out = append(out, text)
 	}
@@ -313,8 +316,12 @@ func (a author) taken() economics.OptionID {
 	return a.o.ID
 }
 
-func (a author) rangesText() string {
-	return strings.TrimSpace("As she is → with the work of page 3. Brackets: 80 of 100 futures. " + a.v.ColdMeans() + " " + a.v.DrinksCost())
+func (a author) rangesText(s setting) string {
+	means := a.v.ColdMeans() + " "
+	if s.tight == tightest { // page two says it
+		means = ""
+	}
+	return strings.TrimSpace("As she is → with the work " + a.at("of page 3", "further on") + ". Brackets: 80 of 100 futures. " + means + a.v.DrinksCost())
 }
 
 func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Discount) }
@@ -332,9 +339,9 @@ func (a author) before() []layout.Block {
 	case !a.decided():
 		return nil
 	case n == 1:
-		text = "One stop stands on page 3: clear it first."
+		text = "One stop stands " + a.at("on page 3", "after the work") + ": clear it first."
 	case n > 1:
-		text = fmt.Sprintf("%s stops stand on page 3: clear them first.", words.Capital(counted(n)))
+		text = fmt.Sprintf("%s stops stand %s: clear them first.", words.Capital(counted(n)), a.at("on page 3", "after the work"))
 	}
 	if len(a.untold) > 0 {
 		text += " Some safety questions are unanswered: see there."

@@ -267,7 +267,7 @@ func (a author) paid() []layout.Block {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	text := a.v.Overtakes() + " Paid in full, with the work, prices of today: the middle of all futures, in brackets 80 of 100. Page one goes by typical figures"
+	text := a.v.Overtakes() + " Paid in full, with the work, prices of today: the middle of all futures, in brackets 80 of 100. The table of the four ways goes by typical figures"
 	if a.r.Boat.Money.Discount > 0 {
 		text += " and counts later payments for less"
 	}

@@ -185,6 +185,9 @@ func (a author) sections(s setting) chart.BoxSections {
 	}
 	c.Plate = a.unit() && !a.chest()
 	lid := economics.Box{Lid: a.told.Box.Lid}.LidSide()
+	if c.Front = lid == heat.Inboard; c.Front {
+		c.Sections[1] = "From above"
+	}
 	if o := b.LidOpening; lid == heat.Top && !a.chest() && o.Length > 0 {
 		c.Opening = [2]float64{mm(o.Width), mm(o.Length)}
 	}
@@ -308,7 +311,12 @@ func (a author) room() layout.Picture {
 	in := func(l float64) float64 { return l }
 	c := chart.Room{Unit: "L"}
 	if sys == quantity.US {
-		c.Unit, c.Say = "cu ft", func(v float64) string { return fmt.Sprintf("%.1f", v) }
+		c.Unit, c.Say = "cu ft", func(v float64) string {
+			if v < 0.095 {
+				return fmt.Sprintf("%.2f", v)
+			}
+			return fmt.Sprintf("%.1f", v)
+		}
 		in = func(l float64) float64 { return l / 28.316846592 }
 	}
 	bar := func(name string, r economics.RoomFigures) {

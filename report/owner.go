@@ -73,8 +73,10 @@ type author struct {
 	o            *economics.OptionFigures
 	told, fitted economics.CaseFigures
 	expect       economics.Commissioning
-	// cutsAhead has the pieces to cut stand on page two, where page three is full.
+	// cutsAhead has the pieces to cut stand on page two, and cautions beside steps
+	// that take a line more on page four, where page three is full.
 	cutsAhead bool
+	paged     bool // printed on four pages, so that words may name them
 }
 
 func (in Input) author() (author, error) {
@@ -171,6 +173,7 @@ func Printed(in Input) (layout.Document, error) {
 	if err != nil {
 		return layout.Document{}, err
 	}
+	a.paged = a.Enlarged <= 1
 	set, held, err := a.settings()
 	if err == nil && !held {
 		a.cutsAhead = true
@@ -227,6 +230,14 @@ func (a author) pagesOf(paper sheet.Paper, blocks []layout.Block) (int, error) {
 		return 0, err
 	}
 	return s.Page() - 1, nil
+}
+
+// at names a place on one of the four pages, or says where it stands elsewhere.
+func (a author) at(page, elsewhere string) string {
+	if a.paged {
+		return page
+	}
+	return elsewhere
 }
 
 func (a author) foot() string {

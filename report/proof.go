@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -55,7 +56,7 @@ func (a author) expected() string {
 // measures lists what to measure, what to expect, and what it means if not.
 func (a author) measures(s setting) layout.Table {
 	sys, unit, e := a.r.Boat.Units, a.v.MassUnit(), a.expect
-	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{}, {Head: "Measure", Share: 0.36}, {Head: "Expect", Share: 0.19}, {Head: "Yours"}, {Head: "If not"}}}
+	t := layout.Table{Close: s.tight > 0, Columns: []layout.Column{{}, {Head: "Measure", Share: 0.35}, {Head: "Expect", Share: 0.2}, {Head: "Yours"}, {Head: "If not"}}}
 	add := func(what, expect, ifNot string) {
 		t.Rows = append(t.Rows, []string{fmt.Sprint(len(t.Rows) + 1), what, expect, "__________", ifNot})
 	}
@@ -127,32 +128,33 @@ func (a author) log(s setting) layout.Block {
 	return g.Block()
 }
 
+// meals are what a day's food is put together from: what fills, what feeds, what
+// is fresh or sour.
+var meals = [][]string{{"dry-staples", "potatoes", "bread"}, {"tins-plain", "pouches", "hard-cheese", "dry-sausage", "country-ham"}, {"onions", "cabbage", "squash", "apples", "citrus", "tins-sour", "carrots"}}
+
 // foodPlan says what to eat from one shop to the next where nothing is cold:
 // what dry stores live on, and what is left when ice or unit fails.
 func (a author) foodPlan(s setting) []layout.Block {
 	gap := int(min([...]float64{6, 6, 5, 4}[min(s.tight, 3)], max(1, math.Round(a.r.Boat.Cruising.ShopEveryDays))))
 	hottest := a.warmestCabin()
 	keeps := a.foods.Keeping(hottest.CabinC, float64(gap), a.r.Boat.Safety.Eggs)
-	of := func(bands ...rules.Band) []string {
+	named := func(ids []string, bands ...rules.Band) []string {
 		var out []string
-		for _, band := range bands {
-			for _, k := range keeps {
-				if k.Band == band && !strings.HasPrefix(k.ID, "eggs-unknown") {
-					name, _, _ := strings.Cut(k.Name, ",")
-					out = append(out, strings.ToLower(name[:1])+name[1:])
-				}
+		for _, k := range keeps {
+			if slices.Contains(bands, k.Band) && (ids == nil && k.ID != "eggs-unknown" || slices.Contains(ids, k.ID)) {
+				name, _, _ := strings.Cut(k.Name, ",")
+				out = append(out, strings.ToLower(name[:1])+name[1:])
 			}
 		}
 		return out
 	}
-	early, later := of(rules.UnderAWeek), of(rules.Weeks, rules.Months)
+	early := named(nil, rules.UnderAWeek)
 	head := fmt.Sprintf("Food without cold in %s, at %s: %s to the next shop", words.Month(hottest.Month), a.v.Degrees(math.Round(hottest.CabinC)), words.Plural(float64(gap), "day"))
 	if a.taken() != economics.DryStores {
 		head = "If the cold fails: " + strings.ToLower(head[:1]) + head[1:]
 	}
 	t := layout.Table{}
 	row := []string{}
-	perDay := 3
 	for d := range gap {
 		t.Columns = append(t.Columns, layout.Column{Head: fmt.Sprintf("Day %d", d+1), Share: 1 / float64(gap)})
 		text := ""
@@ -166,9 +168,9 @@ func (a author) foodPlan(s setting) []layout.Block {
 			text = words.Capital(strings.Join(early[:min(4, len(early))], ", ")) + "."
 		default:
 			var pick []string
-			for k := range perDay {
-				if len(later) > 0 {
-					pick = append(pick, later[((d-1)*perDay+k)%len(later)])
+			for _, ids := range meals {
+				if from := named(ids, rules.Weeks, rules.Months); len(from) > 0 {
+					pick = append(pick, from[(d-1)%len(from)])
 				}
 			}
 			text = words.Capital(strings.Join(pick, ", ")) + "."
@@ -177,8 +179,8 @@ func (a author) foodPlan(s setting) []layout.Block {
 	}
 	t.Rows = [][]string{row}
 	out := layout.Kept{layout.Heading{Level: 1, Text: head}, t}
-	if text := a.besides(); text != "" && a.decided() {
-		out = append(out, layout.Para{Lead: "Besides, take care.", Text: text, Wide: true})
+	if !a.simple() {
+		out = append(out, a.besides(s)...)
 	}
 	return []layout.Block{out}
 }

@@ -45,13 +45,13 @@ func Quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
 		"a price in a quotation is taken as firm. Charge and noise are for the seller to warrant; wiring and any work on the refrigerant are for a licensed hand."})
 }
 
-// QuotationsDocument is the comparison by itself. Quotations must be told.
-func QuotationsDocument(r *economics.Reckoning, book economics.Book, version string) layout.Document {
+// QuotationsDocument is the comparison by itself, foot at its foot. Quotations must be told.
+func QuotationsDocument(r *economics.Reckoning, book economics.Book, foot string) layout.Document {
 	name := r.Boat.Name
 	if name == "" {
 		name = "Your boat"
 	}
-	d := layout.Document{Title: name + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: "coldreckon " + version, Margins: margins}
+	d := layout.Document{Title: name + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: foot, Margins: margins}
 	d.Part(layout.Heading{Level: 0, Text: d.Title})
 	d.Add(Quotations(r, book)...)
 	return d
@@ -176,7 +176,7 @@ func offeredAs(q *economics.Quotation, sys quantity.System, currency string) str
 func differences(v words.Voice, r *economics.Reckoning) []layout.Item {
 	var items []layout.Item
 	add := func(base, other *economics.QuotationFigures) {
-		items = append(items, layout.Item{Lead: base.Quotation.Name + " and " + other.Quotation.Name + ".", Text: v.Differ(base, other)})
+		items = append(items, layout.Item{Lead: words.Capital(base.Quotation.Name) + " and " + other.Quotation.Name + ".", Text: v.Differ(base, other)})
 	}
 	stands := map[economics.OptionID]*economics.QuotationFigures{}
 	for i := range r.Quotations {

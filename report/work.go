@@ -22,8 +22,15 @@ func (a author) work(s setting) []layout.Block {
 	}
 	out = append(out, a.inOrder(s)...)
 	out = append(out, a.stopped(s)...)
-	return append(out, a.limit()...)
+	out = append(out, a.limit()...)
+	if a.simple() {
+		out = append(out, a.besides(s)...)
+	}
+	return out
 }
+
+// simple reports whether page three has no board to cut, and room for all cautions.
+func (a author) simple() bool { return a.decided() && len(a.cuts().pieces) == 0 }
 
 // step is one thing to do, or a hold point: what must be right before the next
 // hides it. Cautions of the kinds stand beside it.
@@ -40,18 +47,21 @@ func (a author) steps() []step {
 	do := func(text string, cares ...string) { out = append(out, step{text, false, cares}) }
 	hold := func(text string, cares ...string) { out = append(out, step{text, true, cares}) }
 	foam := f.InsideFoam > 0 || f.OutsideFoam > 0 || f.LidFoam > 0
+	if a.unit() && a.r.HasRepair && a.r.RepairWorth >= 1 {
+		do(fmt.Sprintf("Look at the old unit first, half an hour with a meter: coldreckon ailing. Under %s, mend it instead.", a.v.Money(a.r.RepairWorth)), "refrigerant-old")
+	}
 	if !a.chest() && a.worked() {
-		test := "Test the box with ice as she is (page 4, row 1)."
+		test := "Test the box with ice as she is (" + a.at("page 4, row 1", "row 1 of what to expect") + ")."
 		if foam {
 			test += "\nThen drill a small hole low inboard, not hullwards."
 		}
-		do(test, "foam-damp", "dust-resin", "refrigerant-old")
+		do(test, "foam-damp", "refrigerant-old")
 	}
 	if foam {
 		hold("Foam is dry; wet foam is dried or cut out first.", "foam-damp")
 		do("Dry-fit all boards, plate, drain and lid.")
 		hold("Plate, drain and lid clear the boards by a finger.")
-		do("Glue them by number, tape joints with foil, line, seal.", "foam-fumes", "foam-heat")
+		do("Glue them by number, tape joints with foil, line, seal.", "dust-resin", "foam-fumes")
 		hold("A bucket of water stands an hour: no joint weeps.")
 	}
 	if f.Seal || f.Drain {
@@ -124,7 +134,7 @@ func (a author) steps() []step {
 	} else if a.r.Boat.Cruising.BeforeTrip == economics.Warm {
 		do("Food waits in its iced bag for a cold box: 6 h at most.", "two-hour-rule")
 	}
-	hold("Page 4 is filled in before food depends on it.", "two-hour-rule", "plate-freezes")
+	do("Fill in "+a.at("page 4", "what to expect")+" before food depends on the box.", "two-hour-rule", "plate-freezes")
 	return out
 }
 
@@ -157,7 +167,7 @@ func (a author) rows() (rows []stepRow, rest []rules.Finding) {
 	for i := range rows {
 		for _, id := range rows[i].cares {
 			k := slices.IndexFunc(rest, func(f rules.Finding) bool { return f.ID == id })
-			if k >= 0 {
+			if k >= 0 && (!a.cutsAhead || len(rows[i].text)+len(brief(rest[k].Text, 0)) < lineOfSteps) {
 				rows[i].care = rest[k].Text
 				rest = slices.Delete(rest, k, k+1)
 				break
@@ -166,6 +176,10 @@ func (a author) rows() (rows []stepRow, rest []rules.Finding) {
 	}
 	return rows, rest
 }
+
+// lineOfSteps is how many letters one line holds; where page three is full,
+// cautions that run over it stand on page four.
+const lineOfSteps = 125
 
 // stepRow is a step with its hold points, and the caution beside it.
 type stepRow struct {
@@ -176,8 +190,11 @@ type stepRow struct {
 
 // inOrder lists the steps, the cautions beside them.
 func (a author) inOrder(s setting) []layout.Block {
-	head := layout.Heading{Level: 1, Text: "Do it in this order, and take care (■ hold point: what follows hides it)"}
+	head := layout.Heading{Level: 1, Text: "Do it in this order, and take care"}
 	rows, _ := a.rows()
+	if slices.ContainsFunc(rows, func(r stepRow) bool { return strings.Contains(r.text, "■") }) {
+		head.Text += " (■ hold point: what follows hides it)"
+	}
 	if s.tight == tightest { // one below the other takes less room than side by side
 		l := layout.List{Mark: layout.Number, Fine: true}
 		for _, r := range rows {
@@ -192,14 +209,25 @@ func (a author) inOrder(s setting) []layout.Block {
 	return []layout.Block{head, t}
 }
 
-// besides gives the cautions of the way shown that no step stands beside.
-func (a author) besides() string {
-	var out []string
+// besides gives the cautions of the way shown that no step stands beside, in full
+// where there is room.
+func (a author) besides(s setting) []layout.Block {
 	_, rest := a.rows()
+	if len(rest) == 0 || !a.decided() {
+		return nil
+	}
+	if s.tight < 2 && a.simple() {
+		l := layout.List{Steps: true}
+		for _, f := range rest {
+			l.Items = append(l.Items, layout.Item{Text: brief(f.Text, 170-60*s.tight)})
+		}
+		return []layout.Block{layout.Heading{Level: 2, Text: "Besides, take care"}, l}
+	}
+	var out []string
 	for _, f := range rest {
 		out = append(out, brief(f.Text, 0))
 	}
-	return strings.Join(out, " ")
+	return []layout.Block{layout.Para{Lead: "Besides, take care.", Text: strings.Join(out, " "), Wide: true}}
 }
 
 // brief gives the first sentence of a text, and those after it that still keep it
@@ -250,7 +278,7 @@ func (a author) stopped(s setting) []layout.Block {
 		l.Items = append(l.Items, layout.Item{Lead: words.Capital(forWhom(f)) + ":", Text: text})
 	}
 	if len(a.untold) > 0 {
-		l.Items = append(l.Items, layout.Item{Lead: "Not told:", Text: strings.Join(a.untold, ", ") + ". Answer these before you buy: each may be a stop."})
+		l.Items = append(l.Items, layout.Item{Lead: "Not told:", Text: strings.Join(a.untold, ", ") + ". " + answerThem(len(a.untold))})
 	}
 	if len(l.Items) > 0 {
 		in = append(in, l)
@@ -261,6 +289,14 @@ func (a author) stopped(s setting) []layout.Block {
 	}
 	in = append(in, layout.Para{Style: layout.Small, Text: guidance, Wide: true})
 	return []layout.Block{layout.Note(in)}
+}
+
+// answerThem asks for so many answers.
+func answerThem(n int) string {
+	if n == 1 {
+		return "Answer this before you buy: it may be a stop."
+	}
+	return "Answer these before you buy: each may be a stop."
 }
 
 // grouped gives stops by the ways that they concern, the first sentence of

@@ -23,7 +23,7 @@ shut.`,
   coldreckon ailing sample:dunlin --set box.fitted_unit=dead --format text`,
 	}, func(ctx context.Context, found reckonedBoat, to *printer) error {
 		return to.print(ctx, out, found.reckoning.Boat.Units, func(info sheet.Info) (layout.Document, error) {
-			return report.Ailing(report.Input{Reckoning: found.reckoning, Pack: found.pack}, info.Author), nil
+			return report.Ailing(report.Input{Reckoning: found.reckoning, Pack: found.pack}, footOf(info)), nil
 		})
 	}, "pdf", "html", "text", "md")
 }

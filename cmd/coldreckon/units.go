@@ -31,8 +31,8 @@ price and whatever else the offer says; 'coldreckon questions' lists the parts.`
 		if len(r.Quotations) == 0 {
 			return misuse("Put them into the file, or try one with --set 'quotations=name: A; price: $1,450'.", "quotations: found none, expected one offer or more")
 		}
-		return to.print(ctx, out, r.Boat.Units, func(sheet.Info) (layout.Document, error) {
-			return report.QuotationsDocument(r, found.pack.Book, buildVersion()), nil
+		return to.print(ctx, out, r.Boat.Units, func(info sheet.Info) (layout.Document, error) {
+			return report.QuotationsDocument(r, found.pack.Book, footOf(info)), nil
 		})
 	}, "text", "pdf", "md", "html")
 }

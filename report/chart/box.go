@@ -18,7 +18,8 @@ type BoxSections struct {
 	Seal, Drain BoxLeak
 	// Opening is the lid's, mm, athwartships and fore and aft; 0 is not drawn.
 	Opening [2]float64
-	Plate   bool
+	// Plate is drawn on the inboard side, or aft where the lid is inboard: Front.
+	Plate, Front bool
 	// Volume stands inside, bold, Was under it, quiet; either may be empty.
 	Volume, Was string
 	// The words of the drawing.
@@ -323,7 +324,13 @@ func (c BoxSections) drawPlan(s sheet.Sheet, in sheet.Rect, n float64) {
 	if w, h := c.Opening[0]/n, c.Opening[1]/n; w > 0 && h > 0 && w <= in.W && h <= in.H {
 		s.Rect(sheet.Rect{X: in.X + (in.W-w)/2, Y: in.Y + (in.H-h)/2, W: w, H: h}, sheet.Fill{}, dashPen)
 	}
-	if c.Plate {
+	switch {
+	case !c.Plate:
+	case c.Front:
+		y := in.Bottom() - 2.2
+		s.Line(sheet.Point{X: in.X + in.W*0.3, Y: y}, sheet.Point{X: in.X + in.W*0.7, Y: y}, heavyPen)
+		patched(s, in.X+in.W/2, y-3.4, c.PlateName, noteType.To(sheet.Centre))
+	default:
 		x := in.Right() - 2.2
 		s.Line(sheet.Point{X: x, Y: in.Y + in.H*0.3}, sheet.Point{X: x, Y: in.Y + in.H*0.7}, heavyPen)
 		if sheet.Width(c.PlateName, noteType) < in.W-6 {

@@ -220,7 +220,11 @@ func (b board) drawRow(s sheet.Sheet, row *Row, y float64, at func(float64) floa
 	cell(0, wayAt, 0, row.name(), boatType)
 	cell(0, wayAt, 1, row.File, quietType)
 	if row.Error == "" && !row.NotTold {
-		cell(0, wayAt, 2, row.Box.Volume.Value+", foam "+row.Box.Foam.Value, quietType)
+		box := row.Box.Volume.Value + ", foam " + row.Box.Foam.Value
+		if sheet.Width(box, quietType) > at(wayAt)-at(0)-1.5 { // the foam stands behind
+			box = row.Box.Volume.Value
+		}
+		cell(0, wayAt, 2, box, quietType)
 	}
 	if !b.t.stands(row) {
 		b.drawWhyNot(s, row, y, at)

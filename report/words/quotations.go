@@ -155,7 +155,7 @@ func (v Voice) QuotedWork(q *economics.QuotationFigures) string {
 
 // WarmerBox says what running a quotation warmer saves and costs.
 func (v Voice) WarmerBox(q *economics.QuotationFigures) string {
-	return fmt.Sprintf("%s at %s takes %s a day, at %s %s and at %s %s.", q.Quotation.Name, v.Degrees(float64(v.r.Boat.Food.Target)), Charge(q.Unit.AhPerDay),
+	return fmt.Sprintf("%s at %s takes %s a day, at %s %s and at %s %s.", Capital(q.Quotation.Name), v.Degrees(float64(v.r.Boat.Food.Target)), Charge(q.Unit.AhPerDay),
 		v.Degrees(65.0/9), Charge(q.At45FAhPerDay), v.Degrees(10), Charge(q.At50FAhPerDay)) +
 		fmt.Sprintf(" Over %s it is a box for drinks, butter and vegetables: no meat, fish, milk or leftovers.", v.Degrees(5))
 }
