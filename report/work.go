@@ -195,7 +195,7 @@ func (a author) inOrder(s setting) []layout.Block {
 	if slices.ContainsFunc(rows, func(r stepRow) bool { return strings.Contains(r.text, "■") }) {
 		head.Text += " (■ hold point: what follows hides it)"
 	}
-	if s.tight == tightest { // one below the other takes less room than side by side
+	if s.tight >= tightest-1 { // one below the other takes less room than side by side
 		l := layout.List{Mark: layout.Number, Fine: true}
 		for _, r := range rows {
 			l.Items = append(l.Items, layout.Item{Text: strings.TrimSpace(strings.ReplaceAll(r.text, "\n", " ") + " " + brief(r.care, 60))})
