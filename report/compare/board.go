@@ -232,7 +232,7 @@ func (b board) drawRow(s sheet.Sheet, row *Row, y float64, at func(float64) floa
 	}
 	o := row.Of(row.Way)
 	cell(wayAt, worksAt, 0, words.Name(row.Way), boldType)
-	for i, text := range atMost(row.work(), boardType, at(worksAt)-at(wayAt)-2, b.lines()-1) {
+	for i, text := range atMost(words.Capital(row.work()), boardType, at(worksAt)-at(wayAt)-2, b.lines()-1) {
 		s.Text(at(wayAt), lineAt(y, i+1), text, boardType)
 	}
 	drawWorks(s, o, y, at)

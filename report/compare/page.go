@@ -302,7 +302,7 @@ func (t *Table) ways() layout.Table {
 		}
 		work := ""
 		if r.Placed() {
-			work = r.work()
+			work = words.Capital(r.work())
 			if o := r.Of(r.Way); o.WorkCost.High > 0 && !t.foreign(r) {
 				work += ": " + r.band(o.WorkCost)
 			}
