@@ -59,7 +59,10 @@ func (a author) buy(s setting) []layout.Block {
 	}
 	out := []layout.Block{layout.Heading{Level: 1, Text: head}, t}
 	if tighter := a.v.Tighter(a.o.ID); tighter != "" {
-		out = append(out, layout.Para{Text: tighter})
+		if s.tight == tightest { // what it takes stands in the appendix
+			tighter = brief(tighter, 0)
+		}
+		out = append(out, layout.Para{Text: tighter, Wide: true})
 	}
 	return out
 }
