@@ -3,6 +3,7 @@ package wizard
 import (
 	"errors"
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -123,6 +124,9 @@ func (t *conversation) pattern() error {
 	return t.agree(visit{key: row.Key})
 }
 
+// placeSpan finds a span of places in a list: "1-4".
+var placeSpan = regexp.MustCompile(`^(\d+) ?(?:-|–|to) ?(\d+)$`)
+
 // tick asks which of a list hold: by number, by a word, or several of them
 // with commas. It gives none and false where the person does not know.
 func (t *conversation) tick(q Question, items []Choice) (ticked []int, known bool, err error) {
@@ -135,7 +139,15 @@ func (t *conversation) tick(q Question, items []Choice) (ticked []int, known boo
 		}
 		var found []int
 		for _, part := range strings.FieldsFunc(strings.ReplaceAll(strings.ToLower(text), " and ", ","), func(r rune) bool { return r == ',' || r == ';' || r == '+' }) {
-			parts := []string{strings.TrimSpace(part)}
+			part = strings.TrimPrefix(strings.TrimPrefix(strings.TrimSpace(part), "only "), "just ")
+			if m := placeSpan.FindStringSubmatch(part); m != nil {
+				from, _ := strconv.Atoi(m[1])
+				for to, _ := strconv.Atoi(m[2]); from < to && to <= len(items); from++ {
+					found = append(found, from-1)
+				}
+				part = m[2]
+			}
+			parts := []string{part}
 			if _, err := strconv.Atoi(strings.ReplaceAll(part, " ", "")); err == nil {
 				parts = strings.Fields(part)
 			}
@@ -174,7 +186,7 @@ func (t *conversation) mustBeCold() error {
 	items := []Choice{
 		{Label: "meat or fish", Also: []string{"meat", "fish"}}, {Label: "milk, soft cheese, eggs", Also: []string{"milk", "cheese", "eggs", "milk and cheese"}},
 		{Label: "leftovers or salads", Also: []string{"leftovers", "salad"}},
-		{Label: "drinks, butter, fruit: " + cool + " is enough", Also: []string{"drinks", "butter", "fruit", "drinks and butter"}},
+		{Label: "drinks, butter, fruit: " + cool + " is enough", Also: []string{"drinks", "beer", "cold drinks", "butter", "fruit", "drinks and butter"}},
 		{Label: "medicine", Also: []string{"insulin"}},
 		{Label: "ice cubes", Also: []string{"cubes"}}, {Label: "frozen meals", Also: []string{"frozen", "freezer"}},
 	}
@@ -200,6 +212,8 @@ func (t *conversation) mustBeCold() error {
 	onlyCool := !has(0) && !has(1) && !has(2)
 	answers := []questions.Telling{{Key: "food.cool_is_enough", Text: yesNo(onlyCool)}, {Key: "food.medicine", Text: yesNo(has(4))}}
 	switch {
+	case len(ticked) == 0:
+		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "0"}, questions.Telling{Key: "food.drinks_a_day", Text: "none"})
 	case onlyCool:
 		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "10 %"})
 	case !has(0):

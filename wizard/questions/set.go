@@ -111,6 +111,13 @@ func (r Row) scan(text string, o owner) (value any, guessed bool, err error) {
 	v, err := ways[r.Kind].parse(r, r.worded(text, o), o)
 	if err != nil {
 		between, ok := r.between(text, o)
+		if e, is := err.(*quantity.Error); !ok && is && r.Kind != Choice && len(r.Options) > 0 {
+			var words []string
+			for _, option := range r.Options {
+				words = append(words, quantity.Local(option.Label, o.sys))
+			}
+			return nil, false, &quantity.Error{Found: e.Found, Expected: strings.Join(words, ", ") + ", or a figure of your own", Hint: e.Hint}
+		}
 		if !ok {
 			return nil, false, err
 		}
