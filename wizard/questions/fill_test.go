@@ -105,7 +105,7 @@ func TestDefaultsFollowOtherAnswers(t *testing.T) {
 		{[][2]string{{"power.volts", "24 V"}}, "power.battery", "50 Ah"},
 		{[][2]string{{"power.solar", "350 W"}}, "power.max_panel", "350 W"},
 		{[][2]string{{"cruising.nights", "live aboard"}}, "cruising.trip_nights", "365 nights"},
-		{[][2]string{{"cruising.nights", "two weeks' holiday"}}, "cruising.trip_nights", "2 nights"},
+		{[][2]string{{"cruising.nights", "two weeks' holiday"}}, "cruising.trip_nights", "7 nights"},
 		{[][2]string{{"cruising.nights", "60 nights in summer"}}, "cruising.trip_nights", "7 nights"},
 		{[][2]string{{"cruising.trip_nights", "2"}}, "cruising.shop_every_days", "2 days"},
 		{[][2]string{{"cruising.ground", "fiji-west"}}, "cruising.nights", "32 nights (Jan 8, Feb 8, Mar 8, Dec 8)"},

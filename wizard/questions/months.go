@@ -101,7 +101,10 @@ func Count(words string) (n float64, ok bool) {
 	return n, err == nil
 }
 
-const inMonths = `(?: in (?:the )?(.+))?$`
+const inMonths = `(?: (?:in|every|each) (?:the )?(.+))?$`
+
+// goes is how people begin to tell of their nights.
+var goes = regexp.MustCompile(`^(?:we|i) (?:are |usually |mostly |often |normally )*(?:go(?: out| sailing| away)?|sail|cruise|out|get out|spend|sleep|stay|aboard)(?: aboard)?(?: for)? `)
 
 var phrases = []phrase{
 	{regexp.MustCompile(`^(?:i |we )?liv(?:e|ing) ?aboard$|^liveaboard$|^all year$|^full time$`), func([]string, bool) ([12]float64, bool) {
@@ -267,7 +270,7 @@ func nightsOf(text string, south bool) ([12]float64, error) {
 		if rest, anew := strings.CutPrefix(part, "+"); anew {
 			part, stem = strings.TrimSpace(rest), ""
 		}
-		words := loose(part)
+		words := goes.ReplaceAllString(loose(part), "")
 		if _, err := monthsNamed(words); err == nil && stem != "" {
 			words = stem + words
 		}

@@ -46,6 +46,8 @@ func TestNights(t *testing.T) {
 		{"every weekend May to July", false, [12]float64{4: 8, 5: 8, 6: 8}},
 		{"may-july weekends", false, [12]float64{4: 8, 5: 8, 6: 8}},
 		{"summer weekends", true, [12]float64{11: 8, 0: 8, 1: 8, 2: 8}},
+		{"we go out most weekends june to september", false, [12]float64{5: 8, 6: 8, 7: 8, 8: 8}},
+		{"two months every summer", false, [12]float64{5: 15, 6: 15, 7: 15, 8: 15}},
 		{"10 weekends", false, [12]float64{5: 5, 6: 5, 7: 5, 8: 5}},
 		{"four long weekends in june", false, [12]float64{5: 12}},
 		{"jun 8, then jul 9", false, [12]float64{}},

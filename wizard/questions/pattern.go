@@ -54,7 +54,7 @@ func Pattern(text string) []Telling {
 	}
 	var out []Telling
 	if len(nights) > 0 {
-		out = append(out, Telling{NightsKey, strings.TrimPrefix(strings.Join(nights, ", "), "we sail ")})
+		out = append(out, Telling{NightsKey, strings.Join(nights, ", ")})
 	}
 	for _, key := range []string{TripKey, ShopKey, ShoreKey} {
 		if text := told[key]; text != "" {

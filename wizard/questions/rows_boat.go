@@ -2,6 +2,7 @@ package questions
 
 import (
 	"math"
+	"slices"
 
 	"coldreckon/economics"
 	"coldreckon/economics/climate"
@@ -17,6 +18,10 @@ func always(value any, why string) func(Context) (any, string) {
 }
 
 const judgement = "engineering judgement, from memory"
+
+// mostByWeekends is how many nights of a month weekends may hold, long ones among
+// them; more are a holiday.
+const mostByWeekends = 13
 
 func generalRows() []Row {
 	return []Row{
@@ -135,10 +140,10 @@ func cruisingRows() []Row {
 				switch {
 				case total <= 1:
 					return 1.0, "no nights aboard were told"
-				case total <= 40:
+				case total <= 40 && slices.Max(c.Boat.Cruising.Nights[:]) <= mostByWeekends:
 					return math.Min(2, total), "weekends, by the number of nights aboard"
 				case total <= 150:
-					return 7.0, "a week, by the number of nights aboard"
+					return math.Min(7, total), "a week, by the number of nights aboard"
 				}
 				return total, "one long stay, by the number of nights aboard"
 			},
