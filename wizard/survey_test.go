@@ -102,10 +102,14 @@ func (c *console) expect(words string) {
 	c.mu.Unlock()
 }
 
+// patience is for how long a screen is waited for: longer than a busy machine takes,
+// and shorter than the tests may.
+const patience = 4 * time.Minute
+
 // waits waits until the screen is as wanted.
 func (c *console) waits(wanted string, there func() bool) {
 	c.t.Helper()
-	deadline := time.After(time.Minute)
+	deadline := time.After(patience)
 	for !there() {
 		select {
 		case <-c.changed:
@@ -123,7 +127,7 @@ func (c *console) ends(done <-chan error) {
 		if err != nil {
 			c.t.Error(err)
 		}
-	case <-time.After(time.Minute):
+	case <-time.After(patience):
 		c.t.Fatalf("not at its end:\n%s", c.text(0))
 	}
 }
@@ -236,7 +240,7 @@ func TestListTakesTheBestMatch(t *testing.T) {
 				if got != tt.want {
 					t.Errorf("found %q, expected %q", got, tt.want)
 				}
-			case <-time.After(time.Minute):
+			case <-time.After(patience):
 				t.Fatalf("still waiting:\n%s", c.text(0))
 			}
 			c.waits(tt.says, func() bool { return strings.Contains(c.text(0), tt.says) })
@@ -279,7 +283,7 @@ func TestTerminalStops(t *testing.T) {
 				if !errors.Is(err, tt.want) {
 					t.Errorf("found %v, expected %v", err, tt.want)
 				}
-			case <-time.After(time.Minute):
+			case <-time.After(patience):
 				t.Fatal("still waiting")
 			}
 			after, err := term.GetState(int(c.tty.Fd()))

@@ -60,6 +60,10 @@ func onScreen(t *testing.T, folder string, args ...string) *screen {
 	return s
 }
 
+// patience is for how long a screen is waited for: longer than a busy machine takes,
+// and shorter than the tests may.
+const patience = 4 * time.Minute
+
 const asksForCursor = "\x1b[6n"
 
 // hintBeside matches the note on "?" that stands beside every question.
@@ -69,7 +73,7 @@ var hintBeside = regexp.MustCompile(`\[[^]\n]*\? [a-z]`)
 // answer; ok is false when the program ended instead.
 func (s *screen) prompt() (text string, ok bool) {
 	s.t.Helper()
-	deadline := time.After(2 * time.Minute)
+	deadline := time.After(patience)
 	var settled <-chan time.Time
 	for {
 		select {
@@ -126,7 +130,7 @@ func (s *screen) keys(keys string) {
 // end waits for the program to end and gives its exit code.
 func (s *screen) end() int {
 	s.t.Helper()
-	deadline := time.After(2 * time.Minute)
+	deadline := time.After(patience)
 	for open := true; open; {
 		select {
 		case chunk, more := <-s.output:
