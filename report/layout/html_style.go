@@ -51,6 +51,7 @@ dl .long dd { text-align: left; }
 .narrow, .less-wide { display: none; }
 @media screen and (max-width: 619px) { .narrow { display: block; } table.wide { display: none; } }
 @media screen and (max-width: 799px) { .less-wide { display: block; } table.wider { display: none; } }
+@media screen and (max-width: 799px) { .side .whole { overflow-wrap: anywhere; } }
 @media (min-width: 620px) { .side { display: grid; grid-template-columns: var(--columns); gap: 0 1.6rem; align-items: start; } }
 @media print { nav { display: none; } body { max-width: none; padding: 0; font-size: 10pt; } h1, h2, h3, figcaption { break-after: avoid; } tr, figure, .kept, .note { break-inside: avoid; } section + section { break-before: page; } }
 `

@@ -30,7 +30,7 @@ func (w *htmlWriter) table(t Table) {
 	case t.fits(charactersWide):
 		class, pairs = "wide", "narrow"
 	}
-	if t.longestWords() <= 0.9*float64(characters) {
+	if t.longestWords() <= 0.8*float64(characters) {
 		class += " whole"
 	}
 	w.grid(t, class)
