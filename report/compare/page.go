@@ -122,7 +122,7 @@ func (t *Table) termsText() string {
 
 // readingText explains the board, and says what to know of order and money.
 func (t *Table) readingText() string {
-	parts := []string{"Works: in so many of 100 equally likely futures the food is cold on as many days as wanted; thin, as she is, full, with the work. " +
+	parts := []string{"Works: in so many of 100 equally likely futures the food is cold on as many days as wanted, as she is and with the work (drawn: thin and full). " +
 		"At first: unit and work, with the range of 80 of 100 futures. Price of a cold day: over living on food that keeps; bar 80 of 100 futures, white mark the middle. " +
 		"Stops: to be cleared before her way is suitable; they stand at the end. Of the ways: works as she is → with the work, and what it costs a year, all in all."}
 	for _, line := range []string{t.orderText(), t.currencyText()} {
@@ -136,7 +136,7 @@ func (t *Table) readingText() string {
 func (t *Table) orderText() string {
 	var parts []string
 	if t.Sorted != "" {
-		parts = append(parts, "In the order of "+sortWords[t.Sorted]+"; under the heavy rule what has no place.")
+		parts = append(parts, "In the order of "+sortWords[t.Sorted]+"; what has no place stands last.")
 	}
 	if n := t.Failed(); n > 0 {
 		parts = append(parts, fmt.Sprintf("%d of %d could not be reckoned; the reason stands in the row.", n, len(t.Rows)))
