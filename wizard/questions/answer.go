@@ -90,7 +90,7 @@ func (r Row) matters(o owner) owner {
 	case Money, MoneySpan:
 		return owner{currency: o.currency}
 	case Months:
-		return owner{south: o.south}
+		return owner{where: o.where}
 	case PricePerMass:
 		return owner{sys: o.sys, currency: o.currency, bag: o.bag}
 	}

@@ -83,10 +83,20 @@ func monthsNamed(text string) ([]int, error) {
 
 const nightsExpected = "nights by month, such as june: 8, or a phrase such as weekends in summer"
 
+// waters tell in which months people sail; the zero value is the temperate north.
+type waters struct {
+	south    bool
+	tropical bool // sailed all year, most in winter
+}
+
+// tropicsDeg is the latitude under which boats are sailed all year.
+// Engineering judgement, from memory.
+const tropicsDeg = 28
+
 // phrase is a short way of telling the nights of a year.
 type phrase struct {
 	match  *regexp.Regexp
-	nights func(m []string, south bool) ([12]float64, bool)
+	nights func(m []string, where waters) ([12]float64, bool)
 }
 
 // Count reads a count before a noun: "2", "two", "a", "half a".
@@ -107,53 +117,56 @@ const inMonths = `(?: (?:in|every|each) (?:the )?(.+))?$`
 var goes = regexp.MustCompile(`^(?:we|i) (?:are |usually |mostly |often |normally )*(?:go(?: out| sailing| away)?|sail|cruise|out|get out|spend|sleep|stay|aboard)(?: aboard)?(?: for)? `)
 
 var phrases = []phrase{
-	{regexp.MustCompile(`^(?:i |we )?liv(?:e|ing) ?aboard$|^liveaboard$|^all year$|^full time$`), func([]string, bool) ([12]float64, bool) {
+	{regexp.MustCompile(`^(?:i |we )?liv(?:e|ing) ?aboard$|^liveaboard$|^all year$|^full time$`), func([]string, waters) ([12]float64, bool) {
 		return DaysIn, true
 	}},
-	{regexp.MustCompile(`^(?:the )?winter in the sun$|^winters? south$`), func(_ []string, south bool) ([12]float64, bool) {
-		return whole(season("cruising winter", south)), true
+	{regexp.MustCompile(`^(?:the )?winter in the sun$|^winters? south$`), func(_ []string, where waters) ([12]float64, bool) {
+		return whole(season("cruising winter", where)), true
 	}},
-	{regexp.MustCompile(`^(?:about |around |some )?(\d+|[a-z]+) (long )?weekends(?: (?:a|per) year)?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
+	{regexp.MustCompile(`^(?:about |around |some )?(\d+|[a-z]+) (long )?weekends(?: (?:a|per) year)?` + inMonths), func(m []string, where waters) ([12]float64, bool) {
 		n, ok := Count(m[1])
 		if n *= 2; m[2] != "" {
 			n *= 1.5
 		}
 		if m[3] == "" {
-			return inSeason(n, south), ok
+			return inSeason(n, where), ok
 		}
-		months, known := monthsOrSeason(m[3], south)
+		months, known := monthsOrSeason(m[3], where)
 		spread, fits := shared(n, months)
 		return spread, ok && known && fits
 	}},
 	{regexp.MustCompile(`^(?:on |at )?(?:(?:every|each|all|the|some|most) )?(long )?weekends?(?:(?: in| from)? (?:the )?(.+))?$`), weekends},
 	{regexp.MustCompile(`^(?:on |at )?(?:(?:every|each|all) )?()(.+) weekends$`), weekends},
-	{regexp.MustCompile(`^(?:about |around |some )?(\d+)(?: nights?| days?)?(?: (?:a|in a|per) year| altogether| in all| all told)?$`), func(m []string, south bool) ([12]float64, bool) {
+	{regexp.MustCompile(`^(?:about |around |some )?(\d+)(?: nights?| days?)?(?: (?:a|in a|per) year| altogether| in all| all told)?$`), func(m []string, where waters) ([12]float64, bool) {
 		n, err := strconv.ParseFloat(m[1], 64)
-		return inSeason(n, south), err == nil && n <= 1000
+		return inSeason(n, where), err == nil && n <= 1000
 	}},
-	{regexp.MustCompile(`^(?:(?:all|the whole|whole|every night)(?: of| in)? )?(.+)$`), func(m []string, south bool) ([12]float64, bool) {
-		months, ok := monthsOrSeason(m[1], south)
+	{regexp.MustCompile(`^(?:(?:all|the whole|whole|every night)(?: of| in)? )?(.+)$`), func(m []string, where waters) ([12]float64, bool) {
+		months, ok := monthsOrSeason(m[1], where)
 		return whole(months), ok
 	}},
-	{regexp.MustCompile(`^(\d+|[a-z]+) (week|day|night|month)s?(?: (?:holidays?|vacation|cruise|trip|away))?` + inMonths), func(m []string, south bool) ([12]float64, bool) {
+	{regexp.MustCompile(`^(\d+|[a-z]+) (week|day|night|month)s?(?: (?:holidays?|vacation|cruise|trip|away))?` + inMonths), func(m []string, where waters) ([12]float64, bool) {
 		n, ok := Count(m[1])
 		n *= map[string]float64{"week": 7, "day": 1, "night": 1, "month": 30}[m[2]]
-		where := m[3]
-		if where == "" {
-			where = "holiday"
+		if m[3] == "" {
+			m[3] = "holiday"
 		}
-		months, known := monthsOrSeason(where, south)
+		months, known := monthsOrSeason(m[3], where)
 		spread, fits := poured(n, months)
 		return spread, ok && known && fits
 	}},
 }
 
-// weekends takes whether they are long, and the months, all where none are named.
-func weekends(m []string, south bool) ([12]float64, bool) {
+// weekends takes whether they are long, and the months: where none are named, those
+// in which people sail.
+func weekends(m []string, where waters) ([12]float64, bool) {
 	if m[2] == "" {
-		m[2] = "all"
+		m[2] = "warm half"
+		if where.tropical {
+			m[2] = "all"
+		}
 	}
-	months, ok := monthsOrSeason(m[2], south)
+	months, ok := monthsOrSeason(m[2], where)
 	nights := 8.0
 	if m[1] != "" {
 		nights = 12
@@ -162,11 +175,15 @@ func weekends(m []string, south bool) ([12]float64, bool) {
 }
 
 // inSeason puts a number of nights where most people sail: in the four months
-// of summer, where they do not fit in the seven warm months, and then all year.
-// What no year holds counts as all of it.
-func inSeason(n float64, south bool) [12]float64 {
-	for _, name := range []string{"summer", "warm half"} {
-		if spread, fits := shared(n, season(name, south)); fits {
+// of summer, where they do not fit in the seven warm months, and then all year; in
+// the tropics in the cruising winter first. What no year holds counts as all of it.
+func inSeason(n float64, where waters) [12]float64 {
+	names := []string{"summer", "warm half"}
+	if where.tropical {
+		names = []string{"cruising winter"}
+	}
+	for _, name := range names {
+		if spread, fits := shared(n, season(name, where)); fits {
 			return spread
 		}
 	}
@@ -178,7 +195,7 @@ func inSeason(n float64, south bool) [12]float64 {
 
 // season gives the months of a season, months counted from 1. "summer" here
 // is the sailing summer, June to September in the north.
-func season(name string, south bool) []int {
+func season(name string, where waters) []int {
 	months := map[string][]int{
 		"summer": {6, 7, 8, 9}, "winter": {12, 1, 2}, "spring": {3, 4, 5}, "autumn": {9, 10, 11}, "fall": {9, 10, 11},
 		"warm half":       {4, 5, 6, 7, 8, 9, 10},
@@ -186,7 +203,7 @@ func season(name string, south bool) []int {
 		// The month of the long holiday, and where it spills.
 		"holiday": {7, 8, 6, 9},
 	}[name]
-	if !south || months == nil {
+	if !where.south || months == nil {
 		return months
 	}
 	turned := make([]int, len(months))
@@ -197,9 +214,9 @@ func season(name string, south bool) []int {
 }
 
 // monthsOrSeason reads the name of a season, or months as monthsNamed does.
-func monthsOrSeason(name string, south bool) ([]int, bool) {
+func monthsOrSeason(name string, where waters) ([]int, bool) {
 	name = strings.TrimPrefix(name, "the ")
-	if s := season(name, south); s != nil {
+	if s := season(name, where); s != nil {
 		return s, true
 	}
 	months, err := monthsNamed(name)
@@ -255,7 +272,7 @@ var (
 
 // nightsOf reads the nights of a year from a phrase ("weekends in summer and
 // two weeks' holiday") or from a list ("jun 8, jul-aug 12").
-func nightsOf(text string, south bool) ([12]float64, error) {
+func nightsOf(text string, where waters) ([12]float64, error) {
 	var total [12]float64
 	fail := func(part string) ([12]float64, error) {
 		return total, &quantity.Error{Found: quantity.Quoted(part), Expected: nightsExpected}
@@ -277,7 +294,7 @@ func nightsOf(text string, south bool) ([12]float64, error) {
 		if i := strings.Index(words, " in "); i >= 0 {
 			stem = words[:i] + " in "
 		}
-		nights, ok := onePhrase(words, south)
+		nights, ok := onePhrase(words, where)
 		if !ok {
 			var months []int
 			if nights, months, ok = oneListing(part); !ok {
@@ -297,10 +314,10 @@ func nightsOf(text string, south bool) ([12]float64, error) {
 	return total, nil
 }
 
-func onePhrase(words string, south bool) ([12]float64, bool) {
+func onePhrase(words string, where waters) ([12]float64, bool) {
 	for _, p := range phrases {
 		if m := p.match.FindStringSubmatch(words); m != nil {
-			if nights, ok := p.nights(m, south); ok {
+			if nights, ok := p.nights(m, where); ok {
 				return nights, true
 			}
 		}

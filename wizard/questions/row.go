@@ -101,12 +101,12 @@ func at[T any](field *T) Slot {
 type owner struct {
 	sys      quantity.System
 	currency string
-	south    bool              // cruises in the southern hemisphere
+	where    waters
 	bag      quantity.Kilogram // one bag or block of ice
 }
 
 func ownerOf(b *economics.Boat) owner {
-	o := owner{b.Units, b.Currency, latitude(*b) < 0, b.Ice.UnitSize}
+	o := owner{b.Units, b.Currency, watersOf(*b), b.Ice.UnitSize}
 	if o.sys == "" {
 		o.sys = quantity.US
 	}

@@ -107,7 +107,7 @@ func cruisingRows() []Row {
 			Limits: Limits{0, 0, 31, 31},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Cruising.Nights) },
 			Default: func(c Context) (any, string) {
-				return each(8, season("summer", latitude(c.Boat) < 0)), "weekends in the four summer months"
+				return each(8, season("summer", watersOf(c.Boat))), "weekends in the four summer months"
 			},
 		},
 		{
@@ -209,6 +209,11 @@ func latitude(b economics.Boat) float64 {
 		return 0
 	}
 	return g.LatDeg
+}
+
+func watersOf(b economics.Boat) waters {
+	lat := latitude(b)
+	return waters{lat < 0, lat != 0 && math.Abs(lat) < tropicsDeg}
 }
 
 func totalNights(b economics.Boat) float64 {

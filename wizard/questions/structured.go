@@ -15,7 +15,7 @@ import (
 // twelve numbers.
 func (r Row) readNights(in Input, o owner) (any, []Fault) {
 	if in.Shape == Scalar {
-		nights, err := nightsOf(in.Text, o.south)
+		nights, err := nightsOf(in.Text, o.where)
 		for m, n := range nights {
 			if err == nil && n > 31 {
 				err = &quantity.Error{Found: fmt.Sprintf("%s nights in %s", quantity.FormatNumber(n), MonthName(m+1)), Expected: "at most the days of the month"}
