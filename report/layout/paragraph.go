@@ -217,7 +217,7 @@ type title struct {
 func setTitle(h Heading) title {
 	level := min(max(h.Level, 0), len(heads)-1)
 	t := heads[level]
-	return title{paragraph{words: words{{h.Text, t.Face}}, typ: t, full: true, keep: true}, h.Text, h.Level}
+	return title{paragraph{words: words{{bound(h.Text), t.Face}}, typ: t, full: true, keep: true}, h.Text, h.Level}
 }
 
 func (t title) draw(s sheet.Sheet, x, y, w float64) error {

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -103,6 +104,9 @@ func TestChartsTableGoesOn(t *testing.T) {
 
 // A figure stays with its unit, in print by a space that does not break.
 func TestBound(t *testing.T) {
+	if got := fmt.Sprint(setTitle(Heading{Text: "from 38 to 15 W"}).words); !strings.Contains(got, "15\u00a0W") {
+		t.Errorf("a heading breaks between figure and unit: %q", got)
+	}
 	for text, want := range map[string]string{
 		"at 4 °C, or":          "at 4\u00a0°C, or",
 		"90 % of 12 kWh.":      "90\u00a0% of 12\u00a0kWh.",
