@@ -384,22 +384,19 @@ func (s *searcher) reaches(c, allowed int, futures []int) bool {
 	return fails <= allowed
 }
 
-// leastCost gives what a cell costs at least: its work, and what a cell above
-// it with the same habits uses, which cannot be more.
-func (s *searcher) leastCost(c int) float64 {
-	if s.option == IceOnly {
-		return s.cells[c].work + 0.95*s.cells[c].uses // whole bags blur the order
-	}
-	return s.cells[c].work + s.cells[c].uses
-}
+// leastCost gives what a unit's cell costs at least: its work, and what a cell
+// above it with the same habits uses, which cannot be more.
+func (s *searcher) leastCost(c int) float64 { return s.cells[c].work + s.cells[c].uses }
 
-// bound notes what a cell costs, for all below it.
+// bound notes what a unit's cell costs, for all below it.
 func (s *searcher) bound(c int, cost float64) {
+	if s.option == IceOnly { // whole bags blur the order, and nothing asks
+		return
+	}
 	o := &s.cells[c]
 	for i := range s.below(c) {
 		b := &s.cells[i]
-		if uses := cost - o.work; uses > b.uses && o.fit.ColdStart == b.fit.ColdStart && o.fit.IceShare == b.fit.IceShare &&
-			o.fit.NoIceRuns == b.fit.NoIceRuns {
+		if uses := cost - o.work; uses > b.uses && o.fit.ColdStart == b.fit.ColdStart {
 			b.uses = uses
 		}
 	}

@@ -142,10 +142,13 @@ func (t *conversation) tick(q Question, items []Choice) (ticked []int, known boo
 			part = strings.TrimPrefix(strings.TrimPrefix(strings.TrimSpace(part), "only "), "just ")
 			if m := placeSpan.FindStringSubmatch(part); m != nil {
 				from, _ := strconv.Atoi(m[1])
-				for to, _ := strconv.Atoi(m[2]); from < to && to <= len(items); from++ {
-					found = append(found, from-1)
+				to, _ := strconv.Atoi(m[2])
+				if from >= 1 && from < to && to <= len(items) { // any other is none of these
+					for ; from < to; from++ {
+						found = append(found, from-1)
+					}
+					part = m[2]
 				}
-				part = m[2]
 			}
 			parts := []string{part}
 			if _, err := strconv.Atoi(strings.ReplaceAll(part, " ", "")); err == nil {

@@ -110,7 +110,7 @@ func TestConversations(t *testing.T) {
 		},
 		{
 			name: "nothing cold is nothing, and a span of a list is all of it",
-			script: lines(essentials[:4], []line{{"What must be cold", "4-9"}, {`"9" is none of these`, "1-3"}, {"How would you eat", "<"}, {"What must be cold", "none"}},
+			script: lines(essentials[:4], []line{{"What must be cold", "4-9"}, {`"4-9" is none of these`, "0-3"}, {`"0-3" is none of these`, "3-1"}, {`"3-1" is none of these`, "1-3"}, {"How would you eat", "<"}, {"What must be cold", "none"}},
 				[]line{{"How would you eat", "noodles"}, {"it should be staples, usual cans, pouch meals, or a figure of your own", "staples"}}, essentials[6:], ending),
 			told: map[string]string{"food.must_be_cold_share": "0", "food.drinks_a_day": "none", "food.freeze": "nothing"},
 		},
