@@ -107,6 +107,9 @@ func TestDefaultsFollowOtherAnswers(t *testing.T) {
 		{[][2]string{{"cruising.nights", "live aboard"}}, "cruising.trip_nights", "365 nights"},
 		{[][2]string{{"cruising.nights", "two weeks' holiday"}}, "cruising.trip_nights", "7 nights"},
 		{[][2]string{{"cruising.nights", "60 nights in summer"}}, "cruising.trip_nights", "7 nights"},
+		{[][2]string{{"cruising.nights", "weekends"}}, "cruising.trip_nights", "2 nights"},
+		{[][2]string{{"cruising.nights", "jan 8, feb 8, mar 8, apr 8, may 8, jun 13, jul 8, aug 8, sep 8, oct 8, nov 8, dec 8"}}, "cruising.trip_nights", "2 nights"},
+		{[][2]string{{"cruising.nights", "july 14"}}, "cruising.trip_nights", "7 nights"}, // more than its weekends
 		{[][2]string{{"cruising.trip_nights", "2"}}, "cruising.shop_every_days", "2 days"},
 		{[][2]string{{"cruising.ground", "fiji-west"}}, "cruising.nights", "32 nights (Jan 8, Feb 8, Mar 8, Dec 8)"},
 		{[][2]string{{"money.fitted_by", "yard"}}, "units_considered.larger.fitting", "$1,500"},

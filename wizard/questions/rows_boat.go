@@ -140,8 +140,8 @@ func cruisingRows() []Row {
 				switch {
 				case total <= 1:
 					return 1.0, "no nights aboard were told"
-				case total <= 40 && slices.Max(c.Boat.Cruising.Nights[:]) <= mostByWeekends:
-					return math.Min(2, total), "weekends, by the number of nights aboard"
+				case slices.Max(c.Boat.Cruising.Nights[:]) <= mostByWeekends:
+					return math.Min(2, total), "weekends, by the nights of the fullest month"
 				case total <= 150:
 					return math.Min(7, total), "a week, by the number of nights aboard"
 				}
