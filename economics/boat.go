@@ -121,6 +121,7 @@ type Box struct {
 	CabinOffset quantity.Kelvin // cabin air over outdoor air
 	FoamThere   quantity.Tri    // whether there is any foam; Unknown where nobody has looked
 	Cover       quantity.Tri    // an insulating cover lies over the contents
+	Alarm       quantity.Tri    // a thermometer aboard sounds an alarm when the box gets warm
 	ChestFits   quantity.Tri    // a free-standing chest would find room on deck or a berth
 	SpacerFits  quantity.Tri    // a part of the inside may be given to a loose block of foam
 	VoidVolume  quantity.Litre  // empty space between liner, foam and joinery that foam can be poured into; 0 where none is told

@@ -127,6 +127,7 @@ func (s *searcher) describe(c int, fit *Fit) {
 		item.WithoutWorksOf100 = int(math.Round(100 * float64(w.sampleWorks(s.sample)) / float64(len(s.sample))))
 		item.WithoutPresent = w.cost - l.cost
 	}
+	s.addAlarm(fit)
 }
 
 // limitBuys gives the fit-out within a first cost that works most often, the

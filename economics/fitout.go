@@ -27,6 +27,7 @@ type FitOut struct {
 	ByDay       bool              // the unit runs by day only
 	Bottles     bool              // beside bottles of water that it freezes; only with ByDay
 	Vent        bool              // ducted air with a fan for the condenser
+	Alarm       bool              // a thermometer that sounds an alarm when the box gets warm
 	PanelWp     quantity.Watt     // rated watts of panel added
 	Battery     quantity.AmpHour  // nominal ampere-hours of battery added
 }

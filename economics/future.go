@@ -24,6 +24,7 @@ type Future struct {
 	Drinks    float64 // wanted cold
 	Film      float64 // how well ice cools what lies beside it
 	Stow      float64 // heat that the box and what lives in it hold
+	Stops     float64 // of a unit that nobody sees in time
 	Sky       float64 // sun of a ground whose sun is estimated
 	Foam      FoamCase
 }

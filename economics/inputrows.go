@@ -276,6 +276,16 @@ var uncertain = [...]uncertainRow{
 		},
 		where: func(k *knowledge) bool { return k.world.ground.SunEstimated() },
 	},
+	{ // the last: see draw
+		Input: Input{
+			Name: "unseen_stops", Label: "how often a unit stops unseen", Short: "unseen stops",
+			Beyond:      "unseen stops of a unit are {more} {at}",
+			FindOut:     "Ask owners of the same unit how often theirs stopped and food was lost.",
+			SharpenedBy: []string{"box.alarm"},
+			at:          func(f *Future) *float64 { return &f.Stops },
+		},
+		figure: func(k *knowledge) (float64, quantity.Range) { return 1, ratio(unseenStops) },
+	},
 }
 
 // factor is a range round 1.

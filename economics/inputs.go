@@ -96,8 +96,9 @@ func foamCase(u float64) FoamCase {
 }
 
 // draw spreads futures evenly over the inputs. The result depends on the seed,
-// the count and the inputs alone.
-// Where the box may be bare, some futures have no foam.
+// the count and the inputs alone. Where the box may be bare, some futures have
+// no foam. The last input is one of money alone: it is drawn after the year's sun
+// and the foam, so that it moves neither heat nor electricity.
 func draw(ins []Input, bare bool, count int, seed uint64) []Future {
 	samples := chance.LatinHypercube(count, len(ins)+2, seed)
 	spreads := make([]chance.SplitLogNormal, len(ins))
@@ -105,15 +106,21 @@ func draw(ins []Input, bare bool, count int, seed uint64) []Future {
 		spreads[i] = chance.Fit(in.Factor)
 	}
 	futures := make([]Future, count)
+	last := len(ins) - 1
+	year, foam := last, last+1
 	for k := range futures {
 		futures[k] = Typical
 		for i, in := range ins {
-			*in.at(&futures[k]) = spreads[i].Quantile(samples.U(k, i))
+			column := i
+			if i == last {
+				column = foam + 1
+			}
+			*in.at(&futures[k]) = spreads[i].Quantile(samples.U(k, column))
 		}
 		if bare {
-			futures[k].Foam = foamCase(samples.U(k, len(ins)+1))
+			futures[k].Foam = foamCase(samples.U(k, foam))
 		}
-		futures[k].Sun *= futures[k].Sky * math.Max(0, 1+climate.YearSunSD*chance.NormalQuantile(samples.U(k, len(ins))))
+		futures[k].Sun *= futures[k].Sky * math.Max(0, 1+climate.YearSunSD*chance.NormalQuantile(samples.U(k, year)))
 	}
 	return futures
 }

@@ -36,6 +36,7 @@ const (
 	lineUpkeep  = "upkeep"
 	lineIce     = "ice"
 	lineErrand  = "ice_errands"
+	lineStops   = "unseen_stops" // a line of the price book, as often as a future has it
 	lineDry     = "dry_premium"  // a line of the price book, at the owner's price
 	lineLead    = "battery_lead" // lines of the price book for batteries that are added
 	lineLithium = "battery_lithium"
@@ -58,6 +59,8 @@ func (f *Future) factor(id string) float64 {
 		return 1 // the owner's own taste, which no future changes
 	case "spoilage":
 		return f.Spoilage
+	case lineStops:
+		return f.Stops
 	}
 	return f.Materials
 }

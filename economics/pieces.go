@@ -28,6 +28,7 @@ const (
 	VentPiece      Piece = "condenser_air"
 	PanelPiece     Piece = "panel"
 	BatteryPiece   Piece = "battery"
+	AlarmPiece     Piece = "alarm"
 )
 
 // Sizes of the pieces as they are sold or easily cut, and how many of them a
@@ -88,6 +89,7 @@ func (f FitOut) items() []FitItem {
 	add(VentPiece, is(f.Vent))
 	add(PanelPiece, float64(f.PanelWp))
 	add(BatteryPiece, float64(f.Battery))
+	add(AlarmPiece, is(f.Alarm))
 	return out
 }
 
@@ -120,6 +122,8 @@ func (f FitOut) without(p Piece) FitOut {
 		f.Bottles = false
 	case VentPiece:
 		f.Vent = false
+	case AlarmPiece:
+		f.Alarm = false
 	case PanelPiece:
 		f.PanelWp = 0
 	case BatteryPiece:

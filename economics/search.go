@@ -198,9 +198,11 @@ func (s *searcher) fits(fit FitOut, litres float64) bool {
 // from one fit-out to the next, what the work costs.
 func (s *searcher) pricer() func(FitOut) price {
 	mean := Typical
-	mean.Materials = 0
+	mean.Materials, mean.Stops = 0, 0
 	for _, k := range s.sample {
-		mean.Materials += s.ground.futures[k].Materials / float64(len(s.sample))
+		f := &s.ground.futures[k]
+		mean.Materials += f.Materials / float64(len(s.sample))
+		mean.Stops += f.Stops * f.Nights / float64(len(s.sample)) // billed by the night
 	}
 	return func(fit FitOut) price {
 		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)

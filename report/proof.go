@@ -27,8 +27,8 @@ func (a author) proof(s setting) []layout.Block {
 		layout.Para{Style: layout.Small, Keep: true, Text: "Cabin: the day's highest. Box: in a glass of water amid the food. Eight lines in mid-season tell most; coldreckon learn reads them."},
 		a.log(s)})
 	out = append(out, a.foodPlan(s)...)
-	if alarm, ok := a.r.Alarm(a.Pack.Book); ok && a.taken() != economics.DryStores {
-		out = append(out, layout.Para{Text: a.v.Alarm(alarm), Wide: true})
+	if alarm, ok := a.r.Alarm(a.Pack.Book); ok && a.unit() {
+		out = append(out, layout.Para{Text: a.v.Alarm(alarm, a.o.Fit.Out), Wide: true})
 	}
 	return append(out, a.reckoned())
 }

@@ -185,10 +185,10 @@ func TestPriceLinesThatModelsNeed(t *testing.T) {
 	for billing, ids := range map[economics.Billing]string{
 		economics.Rate: "ice_block ice_cubes ice_crushed ice_errand small_unit small_unit_free_standing larger_unit " +
 			"small_fitting_self small_fitting_yard larger_fitting_self larger_fitting_yard small_life larger_life chest_life " +
-			"small_upkeep larger_upkeep cooler cooler_life yard_factor food_value alarm seen_at_sale",
+			"small_upkeep larger_upkeep cooler cooler_life yard_factor seen_at_sale",
 		economics.Once:    "seal drain_trap lid_foam foam cover vent_duct cable_fuse haul_out seacock",
-		economics.Renewed: "panel battery_lead battery_lithium",
-		economics.Yearly:  "shore_kwh engine_kwh battery_wear_lead battery_wear_lithium dry_premium spoilage",
+		economics.Renewed: "panel battery_lead battery_lithium alarm",
+		economics.Yearly:  "shore_kwh engine_kwh battery_wear_lead battery_wear_lithium dry_premium spoilage unseen_stops",
 	} {
 		for _, id := range strings.Fields(ids) {
 			line, ok := book.Price(id)

@@ -55,7 +55,9 @@ import (
 //	prices, as usual     fitting by own hands 120 and 500; cable and fuse 70; haul-out 500, seacock 350;
 //	                     upkeep 2 and 2.5 % of the unit's price; shore 0.35, engine 1.50, wear of lead
 //	                     0.73 a kWh; food spoiled 0.80 a kg and warm day; dry stores as
-//	                     told; seen at a sale 0.15; a sealed battery lasts 6 years (price book)
+//	                     told; a unit stops unseen once in 8 years of 365 nights (judgement) and spoils
+//	                     what is chilled, 8 a kg: under a hundredth, and left out, but on Saltmeadow's
+//	                     page; seen at a sale 0.15; a sealed battery lasts 6 years (price book)
 //
 // Units last 14 years and are not renewed within 10. A battery is: what is left
 // of its renewal at the end, in equal parts a year, comes off. What only a season

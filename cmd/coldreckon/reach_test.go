@@ -89,6 +89,9 @@ var asked = map[string][]string{
 	"battery_added_ah":      {"cruising.ground", "virgin-islands", "power.max_panel", "none", "power.solar", "none"},
 	"battery_added_kwh":     {"cruising.ground", "virgin-islands", "power.max_panel", "none", "power.solar", "none"},
 	"holes_below_waterline": {"units_considered.larger.cooled_by", "seawater"},
+	"alarm_added":           {"cruising.nights", "may 31, june 30, july 31, august 31, september 30, october 31", "cruising.crew", "6", "cruising.shop_every_days", "7", "food.must_be_cold_share", "0.6"},
+	"unseen_stops_per_year": {"cruising.nights", "9 nights in june"},
+	"stop_spoils_share":     {"box.alarm", "yes"},
 
 	"shore_kwh_per_year":        {"cruising.shore_power_share", "0.5"},
 	"engine_kwh_per_year":       {"power.engine_hours_per_day", "3 h"},

@@ -10,14 +10,16 @@ import (
 func besideOf(r *economics.Reckoning, book economics.Book) Object {
 	var alarm any // null where no food must be kept cold
 	if a, ok := r.Alarm(book); ok {
-		// A thermometer with an alarm, against the food that it saves.
+		// A thermometer with an alarm, against the food that a unit which stops
+		// unseen spoils, money a year.
 		alarm = Object{
-			{"price_low", a.Price.Low},
-			{"price_typical", a.Price.Typical},
-			{"price_high", a.Price.High},
+			{"aboard", a.Aboard},
 			{"food_aboard_kg", a.FoodKg},
-			{"food_worth", a.FoodWorth.Typical},
-			{"pays_after_stops", a.Stops},
+			{"stops_per_year", spread(a.StopsPerYear)},
+			{"lost", spread(a.Lost)},
+			{"saved", spread(a.Saved)},
+			{"price", spread(a.Price)},
+			{"price_per_year", a.PricePerYear},
 		}
 	}
 	var byDay any // null where no unit would be run by day only

@@ -2,17 +2,22 @@ package words
 
 import (
 	"fmt"
-	"math"
 
 	"coldreckon/economics"
 )
 
-// Alarm says what a thermometer with an alarm costs, and how soon it pays.
-func (v Voice) Alarm(a economics.Alarm) string {
-	stops := "the first time it saves that"
-	if n := math.Ceil(a.Stops); n > 1 {
-		stops = fmt.Sprintf("once it has saved that %.0f times", n)
+// Alarm says what a unit that stops unseen spoils, and what a thermometer with an
+// alarm costs and saves; fit is the unit's work, which has one where it pays.
+func (v Voice) Alarm(a economics.Alarm, fit economics.FitOut) string {
+	if a.Aboard {
+		return fmt.Sprintf("Should the unit stop, your alarm saves most of the %s of food then aboard. What is lost all the same comes to %s a year.",
+			v.Mass(a.FoodKg), v.Small(a.Lost.Typical))
 	}
-	return fmt.Sprintf("A stop that nobody sees spoils up to %s of food, worth some %s. A thermometer with an alarm costs about %s, and has paid for itself %s.",
-		v.Mass(a.FoodKg), v.Money(a.FoodWorth.Typical), v.about(a.Price.Typical, a.Price.Low, a.Price.High), stops)
+	verdict := "by the food alone it does not pay, so it is not among the work"
+	if fit.Alarm {
+		verdict = "it is among the work"
+	}
+	return fmt.Sprintf("A unit that stops unseen spoils some %s of food. That may come once in %.0f years spent aboard (%.0f to %.0f), so it costs some %s a year. A thermometer with an alarm saves most of it (%s to %s) and costs %s a year, renewals included: %s.",
+		v.Mass(a.FoodKg), a.YearsBetween.Typical, a.YearsBetween.Low, a.YearsBetween.High, v.Small(a.Lost.Typical),
+		v.Small(a.Saved.Low), v.Small(a.Saved.High), v.Small(a.PricePerYear), verdict)
 }

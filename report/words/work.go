@@ -66,6 +66,7 @@ var sizeless = map[economics.Piece]string{
 	economics.ColdStartPiece: "a cold start of each trip", economics.SealPiece: "a tight lid and drain", economics.PouredPiece: "foam poured round the box",
 	economics.SpacerPiece: "a block of foam in the box", economics.CoverPiece: "a cover over the food", economics.NoRunsPiece: "no runs for ice alone",
 	economics.ByDayPiece: "running by day only", economics.BottlesPiece: "bottles that freeze for the night", economics.VentPiece: "ducted air for the unit",
+	economics.AlarmPiece: "a thermometer with an alarm",
 }
 
 // shareWords says a share of the box: "half", "two thirds".
@@ -131,6 +132,8 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 		return fmt.Sprintf("Bottles of water against the plate, %s in all, frozen by day: their ice carries the night", v.Volume(6))
 	case economics.VentPiece:
 		return fmt.Sprintf("Duct and fan that bring the unit cool air, and a way out for the warm: %s clear each, or what its maker asks for", v.openArea())
+	case economics.AlarmPiece:
+		return "Thermometer in the box that sounds an alarm when the unit stops"
 	case economics.PanelPiece:
 		return fmt.Sprintf("%s more solar panel (%s in all)", power(item.Size), power(float64(v.r.Boat.Power.SolarWp)+item.Size))
 	case economics.BatteryPiece:

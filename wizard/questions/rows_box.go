@@ -150,6 +150,13 @@ func boxRows() []Row {
 			Default: always(quantity.Unknown, "not answered, so all of the box is used"),
 		},
 		{
+			Key: "box.alarm", Group: OfBox, Label: "Alarm when the box gets warm", Kind: YesNoUnknown, Detail: true,
+			Ask:     "Does a thermometer aboard sound an alarm when the box gets warm?",
+			Help:    "Typical: no. It tells of a unit that stops while there is still time to save the food.",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Box.Alarm) },
+			Default: always(quantity.No, "usual"),
+		},
+		{
 			Key: "box.void", Group: OfBox, Label: "Empty space round the box", Kind: Volume, Detail: true,
 			Ask:     "How much empty space is there between the lining of the box and the joinery, where foam could be poured in?",
 			Help:    "Typical: 0, or not known. Knock and drill to find it; length times width times gap, all round.",
