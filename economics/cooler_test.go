@@ -1,7 +1,6 @@
 package economics_test
 
 import (
-	"math"
 	"reflect"
 	"testing"
 
@@ -113,8 +112,17 @@ func TestDrinksInACoolerLeaveTheBox(t *testing.T) {
 		}
 		// By hand: walls of 0.49 W/K, 27 K over ice, melt 3.4 kg a day; a kilogram of
 		// drink cooled by 20 K a quarter of one. Over 14 nights 50 to 58 kg.
-		if d.IceKg < 40 || d.IceKg > 75 || math.Abs(d.IceCost-d.IceKg*float64(b.Ice.Price)) > 1e-6 || d.CoolShare <= 0.5 || d.CoolShare > 1 {
+		if d.IceKg.Typical < 40 || d.IceKg.Typical > 75 || d.CoolShare.Typical <= 0.5 || d.CoolShare.High > 1 {
 			t.Errorf("%v a day: %+v", drinks, *d)
+		}
+		for name, r := range map[string]quantity.Range{"kg": d.IceKg, "cost": d.IceCost, "cool": d.CoolShare} {
+			if r.Low > r.Typical || r.Typical > r.High || name != "cool" && r.Low >= r.High {
+				t.Errorf("%v a day: %s %v is no range", drinks, name, r)
+			}
+		}
+		// The price is as uncertain as the weight, and apart from it.
+		if price := float64(b.Ice.Price); d.IceCost.High/d.IceCost.Low <= d.IceKg.High/d.IceKg.Low || d.IceCost.Low > price*d.IceKg.Typical || d.IceCost.High < price*d.IceKg.Typical {
+			t.Errorf("%v a day: ice of %v kg costs %v at %v a kg", drinks, d.IceKg, d.IceCost, price)
 		}
 	}
 }

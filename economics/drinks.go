@@ -12,9 +12,10 @@ import (
 type DrinksFigures struct {
 	OpensFewer float64 // a day, that the box is opened less
 	LeakW      quantity.WattPerKelvin
-	IceKg      float64 // bought for it in a year, all of it: the home freezer serves the box
-	IceCost    float64 // of that
-	CoolShare  float64 // of days aboard on which it passes the exam at 10 °C, 0 to 1
+	// Over futures, the 10th, 50th and 90th percentile: ice bought for it in a
+	// year, all of it, as the home freezer serves the box; what that costs; and the
+	// share of days aboard, 0 to 1, on which it passes the exam at 10 °C.
+	IceKg, IceCost, CoolShare quantity.Range
 	// Apart and Together are, in the order of Options, in how many of 100 futures
 	// a way works with its work, the drinks in the cooler and in the box.
 	Apart, Together [4]int
@@ -46,23 +47,23 @@ func (b Boat) drinksTogether() Boat {
 	return b
 }
 
-// weighDrinks works the drinks' cooler out over the typical years, ice bought
-// where food is, and how often the ways would work with the drinks in the box.
+// drinksFutures is how many futures are enough for the range of a sum so small.
+const drinksFutures = 200
+
+// weighDrinks works the drinks' cooler out over some futures, ice bought where
+// food is, and how often the ways would work with the drinks in the box.
 func (r *Reckoning) weighDrinks(s *study, fitted []*proposal) error {
 	out := &DrinksFigures{OpensFewer: r.Boat.opensForDrinks()}
 	b := r.Boat.drinksTogether()
 	b.Box = b.Cooler.box(b.Box)
 	b.Box.OpensPerDay, b.Food.KgPerPersonDay, b.Food.CoolIsEnough = out.OpensFewer, 0, quantity.Yes
 	b.Ice.FirstLoad, b.Ice.Runs = Bought, quantity.No
-	p, err := newProposal(&b, s.book, s.world, 1, IceOnly, FitOut{})
-	if err != nil {
+	if err := out.ofFutures(s, r.Box, &b); err != nil {
 		return fmt.Errorf("cooler: %w", err)
 	}
-	year := p.live(&Typical, &s.air, &s.base, nil)
-	out.LeakW, out.IceKg, out.CoolShare = p.leak().Total(), year.iceBoughtKg, year.coolShare
-	out.IceCost = out.IceKg * float64(b.Ice.Price)
 	together := r.Boat.drinksTogether()
 	with := slices.Clone(fitted)
+	var err error
 	for i, p := range with {
 		if with[i], err = newProposal(&together, s.book, s.world, s.scale, p.option, p.fit); err != nil {
 			return err
@@ -78,3 +79,40 @@ func (r *Reckoning) weighDrinks(s *study, fitted []*proposal) error {
 	r.Drinks = out
 	return nil
 }
+
+// ofFutures puts the cooler, told as the boat's box, to futures in which its leak
+// is as uncertain as that of sound walls.
+func (d *DrinksFigures) ofFutures(s *study, box BoxFigures, b *Boat) error {
+	walls, err := b.Box.spec().Conductance()
+	if err != nil {
+		return err
+	}
+	c := s.ofCooler(b, box, walls)
+	p, err := newProposal(b, c.book, c.world, c.scale, IceOnly, FitOut{})
+	if err != nil {
+		return err
+	}
+	futures := c.futures[:min(drinksFutures, len(c.futures))]
+	years := make([]drinksYear, len(futures))
+	err = parallel(len(futures), func() func(int) error {
+		var air weatherYears
+		var base baseLoads
+		return func(k int) error {
+			f := &futures[k]
+			air.fill(b, c.world, f, stream{c.seed, futureStream + uint64(k)}, c.world.yearsAFuture)
+			base.reset()
+			y := p.live(f, &air, &base, nil)
+			kg := y.iceBoughtKg * f.Nights
+			years[k] = drinksYear{kg, kg * float64(b.Ice.Price) * f.IcePrice, y.coolShare}
+			return nil
+		}
+	})
+	d.LeakW = walls.Total()
+	d.IceKg = percentiles(years, func(y *drinksYear) float64 { return y.iceKg })
+	d.IceCost = percentiles(years, func(y *drinksYear) float64 { return y.cost })
+	d.CoolShare = percentiles(years, func(y *drinksYear) float64 { return y.coolShare })
+	return err
+}
+
+// drinksYear is what became of the drinks' cooler in a future.
+type drinksYear struct{ iceKg, cost, coolShare float64 }

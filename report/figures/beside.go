@@ -109,9 +109,9 @@ func drinksOf(r *economics.Reckoning) any {
 		{"box_opens_fewer_per_day", d.OpensFewer},
 		{"ua_w_per_k", d.LeakW},
 		{"price", r.Boat.Cooler.Price},
-		{"ice_bought_kg", d.IceKg}, // a year
-		{"ice_per_year", d.IceCost},
-		{"cool_share", d.CoolShare},
+		{"ice_bought_kg", spread(d.IceKg)}, // a year, over futures
+		{"ice_per_year", spread(d.IceCost)},
+		{"cool_share", spread(d.CoolShare)},
 		{"works_of_100", apart}, // by way, over a part of the futures
 		{"with_drinks_in_box_works_of_100", together},
 	}

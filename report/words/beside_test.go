@@ -66,10 +66,10 @@ func TestDrinksInACoolerAreSaidToBe(t *testing.T) {
 	}
 	v := voice(t, func(r *economics.Reckoning) {
 		r.Boat.Cooler = economics.Cooler{Stands: economics.CoolerOnDeck, For: economics.CoolerForDrinks, Volume: 60, Wall: 0.05, Price: 180}
-		r.Drinks = &economics.DrinksFigures{OpensFewer: 4, IceKg: 120, IceCost: 130, CoolShare: 0.93, Apart: [4]int{91, 0, 98, 99}, Together: [4]int{44, 0, 95, 99}}
+		r.Drinks = &economics.DrinksFigures{OpensFewer: 4, IceKg: quantity.Range{Low: 84, Typical: 120, High: 150}, IceCost: quantity.Range{Low: 80, Typical: 130, High: 220}, CoolShare: quantity.Range{Low: 0.84, Typical: 0.93, High: 0.97}, Apart: [4]int{91, 0, 98, 99}, Together: [4]int{44, 0, 95, 99}}
 	})
 	got := strings.Join(v.Drinks(), "\n")
-	for _, want := range []string{"4 times a day less", "costs $180", "about $130 a year", "93 % of days", "Ice alone works so in 91 of 100 futures; with the drinks in the box and the same work, in 44."} {
+	for _, want := range []string{"4 times a day less", "costs $180", "about $130 ($80 to $220) a year for 120 kg (84 kg to 150 kg)", "93 % (84 to 97) of days", "Ice alone works so in 91 of 100 futures; with the drinks in the box and the same work, in 44."} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%q is not in:\n%s", want, got)
 		}
@@ -81,7 +81,7 @@ func TestACoolerThatHardlyCoolsIsSaidTo(t *testing.T) {
 	for share, warm := range map[float64]bool{0.14: true, 0.49: true, 0.5: false, 0.93: false} {
 		v := voice(t, func(r *economics.Reckoning) {
 			r.Boat.Cooler = economics.Cooler{Stands: economics.CoolerOnDeck, For: economics.CoolerForDrinks, Volume: 60, Wall: 0.05, Price: 180}
-			r.Drinks = &economics.DrinksFigures{IceKg: 400, IceCost: 430, CoolShare: share}
+			r.Drinks = &economics.DrinksFigures{IceKg: quantity.Exactly(400), IceCost: quantity.Exactly(430), CoolShare: quantity.Exactly(share)}
 		})
 		if got := v.DrinksCost(); strings.Contains(got, "cool on only") != warm {
 			t.Errorf("cool on %g of days: %q", share, got)

@@ -49,10 +49,10 @@ func (v Voice) Drinks() []string {
 	out := []string{
 		fmt.Sprintf("The drinks are in a cooler of %s beside the box, whichever way you choose: the box holds none, and is opened about %s times a day less.",
 			v.Volume(float64(c.Volume)), quantity.FormatNumber(Round(d.OpensFewer))),
-		fmt.Sprintf("The cooler costs %s, and ice for it, bought where food is, about %s a year (%s): neither is in the figures of the ways. It keeps the drinks cool on %d %% of days.",
-			v.Money(float64(c.Price)), v.Money(d.IceCost), v.Mass(d.IceKg), share100(d.CoolShare)),
+		fmt.Sprintf("The cooler costs %s, and ice for it, bought where food is, about %s a year for %s (%s to %s): neither is in the figures of the ways. It keeps the drinks cool on %s of days.",
+			v.Money(float64(c.Price)), v.about(d.IceCost.Typical, d.IceCost.Low, d.IceCost.High), v.Mass(d.IceKg.Typical), v.Mass(d.IceKg.Low), v.Mass(d.IceKg.High), coolDays(d.CoolShare)),
 	}
-	if d.CoolShare < 0.5 {
+	if d.CoolShare.Typical < 0.5 {
 		out[1] += " On the others they are warm, and the money for the ice is spent all the same."
 	}
 	for i, id := range economics.Options {
@@ -63,15 +63,24 @@ func (v Voice) Drinks() []string {
 	return out
 }
 
+// coolDays says a share of days: "93 % (84 to 97)", or "93 %" where all are alike.
+func coolDays(share quantity.Range) string {
+	low, high := share100(share.Low), share100(share.High)
+	if low == high {
+		return fmt.Sprintf("%d %%", low)
+	}
+	return fmt.Sprintf("%d %% (%d to %d)", share100(share.Typical), low, high)
+}
+
 // DrinksCost says in a line what the drinks' cooler costs on top of any way;
 // empty where there is none.
 func (v Voice) DrinksCost() string {
 	if v.r.Drinks == nil {
 		return ""
 	}
-	text := fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice", v.Money(float64(v.r.Boat.Cooler.Price)), v.Money(v.r.Drinks.IceCost))
-	if cool := v.r.Drinks.CoolShare; cool < 0.5 {
-		text += fmt.Sprintf(", which keeps them cool on only %d %% of days", share100(cool))
+	text := fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice", v.Money(float64(v.r.Boat.Cooler.Price)), v.about(v.r.Drinks.IceCost.Typical, v.r.Drinks.IceCost.Low, v.r.Drinks.IceCost.High))
+	if cool := v.r.Drinks.CoolShare; cool.Typical < 0.5 {
+		text += fmt.Sprintf(", which keeps them cool on only %s of days", coolDays(cool))
 	}
 	return text + "."
 }
