@@ -81,7 +81,7 @@ func Granted(b Boat) []Grant {
 		add("drinks_openings", "most of the openings of a box that are for drinks, one for each taken", "share", quantity.Exactly(mostForDrinks), "engineering judgement, from memory")
 	}
 	if b.Power.ByDay == quantity.Yes {
-		add("bottles_kg", "water in bottles beside the plate of a unit that runs by day, from 8 to 20 h", "kg", quantity.Exactly(bottlesKg), "engineering judgement, from memory")
+		add("bottles_kg", "water in bottles beside the plate of a unit that runs while the sun is up", "kg", quantity.Exactly(bottlesKg), "engineering judgement, from memory")
 		add("bottles_m2", "surface of those bottles", "m²", quantity.Exactly(bottlesM2), "engineering judgement, from memory")
 	}
 	add("unseen_stops", "stops of a unit in a year of nights aboard that nobody sees in time", "a year", unseenStops, unseenStopsSource)

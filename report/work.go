@@ -107,9 +107,9 @@ func (a author) steps() []step {
 		do(place, "refrigerant-sealed", "refrigerant-burns", "locker-air", "water-cooled", "insurer", "weight")
 	}
 	if f.ByDay {
-		by := "Have a timer run the unit from 8 to 20 h."
+		by := "Have a dusk switch, or a timer, run the unit from sunrise to sunset."
 		if f.Bottles {
-			by = "Stand the bottles against the plate, filled to nine tenths; a timer runs the unit from 8 to 20 h."
+			by = "Stand the bottles against the plate, filled to nine tenths; a dusk switch, or a timer, runs the unit from sunrise to sunset."
 		}
 		do(by)
 	}

@@ -57,7 +57,7 @@ func (o *oracle) unit(r season.Refrigerator) ([]season.Hour, account) {
 			pumpedW := math.Min(capacityW, cop*math.Max(0, o.atHandW(b, a)-fanW))
 			var cooledW, frozenWh, frozenHours float64
 			if r.ByDay {
-				day := a.clock >= 8 && a.clock < 20
+				day := o.sky.Shape(climate.MidMonthDay(a.month + 1))[a.clock] > 0
 				if !day {
 					pumpedW = 0
 				}

@@ -22,9 +22,9 @@ type Refrigerator struct {
 	SeaCooled bool // the condenser breathes sea water, not cabin air
 	Start     Start
 	StoreKJ   float64 // heat that an eutectic plate can take up; 0 for a thin one
-	// ByDay has the unit run from 8 to 20 h only, beside bottles of water, if any,
-	// that it freezes with what power and capacity are left over. Not with an
-	// eutectic plate.
+	// ByDay has the unit run only while the sun is up, by the middle day of the
+	// month, beside bottles of water, if any, that it freezes with what power and
+	// capacity are left over. Not with an eutectic plate.
 	ByDay   bool
 	Bottles Bottles
 }
@@ -44,12 +44,9 @@ type Bottles struct {
 	WPerK   float64 // exchange with the box, in which they melt at 0 °C
 }
 
-// A unit that runs by day only runs from dayFromH to dayToH. Engineering
-// judgement, from memory.
-const (
-	dayFromH, dayToH      = 8, 20
-	dayColderK, leastDayC = 2, 1
-)
+// How a unit that runs by day only is set for the night. Engineering judgement,
+// from memory.
+const dayColderK, leastDayC = 2, 1
 
 // Unit runs the season with a compressor unit, whose food is as warm as the
 // box, adds it to t, and writes its hours to trace unless that is nil.
@@ -131,7 +128,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 
 			var cooledW, pumpedW, frozenW, frozenWh, frozenRun float64
 			if r.ByDay {
-				if h < dayFromH || h >= dayToH {
+				if s.Months[d.month].SunShare[h] == 0 {
 					powerW = 0
 				}
 				cooledW = min(needW, capacityW, powerW)

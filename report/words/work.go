@@ -127,7 +127,7 @@ func (v Voice) piece(option economics.OptionID, item economics.FitItem) string {
 	case economics.NoRunsPiece:
 		return "Buy ice only where food is bought: no runs for ice alone"
 	case economics.ByDayPiece:
-		return "Run the unit from 8 to 20 h only, set a little colder for the night"
+		return "Run the unit only while the sun is up, set a little colder for the night"
 	case economics.BottlesPiece:
 		return fmt.Sprintf("Bottles of water against the plate, %s in all, frozen by day: their ice carries the night", v.Volume(6))
 	case economics.VentPiece:

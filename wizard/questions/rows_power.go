@@ -104,7 +104,7 @@ func powerRows() []Row {
 		},
 		{
 			Key: "power.by_day", Group: OfPower, Label: "A unit by day only", Kind: YesNoUnknown, Detail: true,
-			Ask:     "Would you run a unit by day only, and leave it off at night?",
+			Ask:     "Would you run a unit only while the sun is up, and leave it off at night?",
 			Help:    "Typical: not thought of. It makes for quiet nights and a smaller battery. Bottles that freeze by day carry more nights, and take 7 litres (2 gallons).",
 			Field:   func(b *economics.Boat) Slot { return at(&b.Power.ByDay) },
 			Default: always(quantity.Unknown, "not answered, so a unit may run by night"),
