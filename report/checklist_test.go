@@ -201,7 +201,7 @@ var checks = []struct {
 		holds(t, r.all, "An aid to planning, not a survey.", "What this cannot know", "six flat walls")
 	}},
 	{"say who, when, from what and until when", "IPDAS", func(t *testing.T, r reading) {
-		holds(t, r.all, "coldreckon 0.0.0-test", "1 April 2026", "by 1 April 2027", r.in.Pack.Book.Identity, "seed 1", "60 futures", "Sources", "Nobody paid for this report")
+		holds(t, r.all, "coldreckon 0.0.0-test", "1 April 2026", "by 1 April 2027", r.in.Pack.Book.Identity, "seed 1", fmt.Sprintf("%d futures", r.in.Reckoning.Settings.Futures), "Sources", "Nobody paid for this report")
 	}},
 	{"use short sentences", "Plain Language Guidelines", func(t *testing.T, r reading) {
 		texts := append([]string{r.v.Answer(), r.v.Counts(), r.v.Grade(), r.v.EvidenceText(), r.v.LeakText(), r.v.EVPI(), r.in.Pack.Guidance}, r.v.Reasons()...)

@@ -1,9 +1,7 @@
 package report
 
 import (
-	"fmt"
 	"maps"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -12,7 +10,6 @@ import (
 	"coldreckon/economics/energy"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
-	"coldreckon/report/sheet"
 )
 
 // everything is the wanderer with all told that adds a line or a stop to a page.
@@ -68,50 +65,33 @@ var toldInFull = map[string]func(*economics.Boat){
 }
 
 // However much is told, the report takes four pages, and both papers hold the same
-// sections on the same pages; large print takes what it needs.
+// sections on the same pages, each stop once; large print takes what it needs.
 func TestFourPagesHoldEveryBoat(t *testing.T) {
 	names := slices.Sorted(maps.Keys(toldInFull))
-	if os.Getenv("COLDRECKON_LONG") == "" {
+	if !longRun() {
 		names = []string{"all stops", "nothing answered"}
 	}
-	for _, name := range names {
+	for i, name := range names {
 		b := everything()
 		toldInFull[name](&b)
 		in := inputOf(t, b)
 		in.For, in.By = "the members of a sailing club", "a surveyor who was asked to"
-		for _, units := range []quantity.System{quantity.US, quantity.Metric} {
-			t.Run(fmt.Sprintf("%s %s", name, units), func(t *testing.T) {
-				in := in
-				r := *in.Reckoning
-				r.Boat.Units = units
-				in.Reckoning = &r
-				var first []string
-				for _, in.Paper = range []sheet.Paper{sheet.A4, sheet.Letter} {
-					s := draw(t, in)
-					checkSet(t, s)
-					if s.Page() != 4 {
-						t.Errorf("%s: %d pages; 4 are promised", in.Paper, s.Page())
-					}
-					if first == nil {
-						first = sections(s)
-					} else if got := sections(s); !slices.Equal(got, first) {
-						t.Errorf("sections on A4 are %q, on Letter %q", first, got)
-					}
-					text := ""
-					for _, op := range s.Ops {
-						text += op.Text + " "
-					}
-					for _, f := range must(in.author()).stops() {
-						if words := strings.Join(strings.Fields(brief(f.Text, 0))[:4], " "); strings.Count(text, words) != 1 {
-							t.Errorf("%s: the stop %q stands %d times", in.Paper, words, strings.Count(text, words))
-						}
+		inUnits(t, name, i, in, func(t *testing.T, in Input) {
+			for _, s := range onBothPapers(t, in) {
+				text := ""
+				for _, op := range s.Ops {
+					text += op.Text + " "
+				}
+				for _, f := range must(in.author()).stops() {
+					if words := strings.Join(strings.Fields(brief(f.Text, 0))[:4], " "); strings.Count(text, words) != 1 {
+						t.Errorf("the stop %q stands %d times", words, strings.Count(text, words))
 					}
 				}
-				in.Enlarged = 1.3
-				if s := draw(t, in); s.Page() <= 4 {
-					t.Errorf("large print takes %d pages", s.Page())
-				}
-			})
-		}
+			}
+			in.Enlarged = 1.3
+			if s := draw(t, in); s.Page() <= 4 {
+				t.Errorf("large print takes %d pages", s.Page())
+			}
+		})
 	}
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -73,33 +74,52 @@ func answered(b economics.Boat) economics.Boat {
 	return b
 }
 
-// Four pages, and both papers hold the same sections on the same pages.
-func TestEveryPageIsWellSet(t *testing.T) {
-	for _, boat := range []economics.Boat{weekender(), answered(islander()), liveaboard(), wanderer()} {
-		in := inputOf(t, boat)
-		for _, units := range []quantity.System{quantity.US, quantity.Metric} {
-			t.Run(fmt.Sprintf("%s %s", in.Reckoning.Boat.Name, units), func(t *testing.T) {
-				in := in
-				r := *in.Reckoning
-				r.Boat.Units = units
-				in.Reckoning = &r
-				var first []string
-				for _, in.Paper = range []sheet.Paper{sheet.A4, sheet.Letter} {
-					s := draw(t, in)
-					checkSet(t, s)
-					if s.Page() != 4 {
-						t.Errorf("%s: %d pages; 4 are promised", in.Paper, s.Page())
-					}
-					if first == nil {
-						first = sections(s)
-					} else if got := sections(s); !slices.Equal(got, first) {
-						t.Errorf("sections on A4 are %q, on Letter %q", first, got)
-					}
-				}
-				in.Full = true
-				checkSet(t, draw(t, in))
-			})
+// onBothPapers draws a report on A4 and on Letter: four well-set pages that hold
+// the same sections.
+func onBothPapers(t *testing.T, in Input) [2]*sheet.Recording {
+	t.Helper()
+	var drawn [2]*sheet.Recording
+	for i, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
+		in.Paper = paper
+		drawn[i] = draw(t, in)
+		checkSet(t, drawn[i])
+		if n := drawn[i].Page(); n != 4 {
+			t.Errorf("%s: %d pages; 4 are promised", paper, n)
 		}
+	}
+	if a4, letter := sections(drawn[0]), sections(drawn[1]); !slices.Equal(a4, letter) {
+		t.Errorf("sections on A4 are %q, on Letter %q", a4, letter)
+	}
+	return drawn
+}
+
+// longRun reports whether what takes minutes is wanted too.
+func longRun() bool { return os.Getenv("COLDRECKON_LONG") != "" }
+
+// inUnits looks at a report in either system of units; outside the long run in
+// that whose turn it is.
+func inUnits(t *testing.T, name string, turn int, in Input, look func(*testing.T, Input)) {
+	for i, units := range []quantity.System{quantity.US, quantity.Metric} {
+		if i != turn%2 && !longRun() {
+			continue
+		}
+		t.Run(fmt.Sprintf("%s %s", name, units), func(t *testing.T) {
+			r := *in.Reckoning
+			r.Boat.Units = units
+			in := in
+			in.Reckoning = &r
+			look(t, in)
+		})
+	}
+}
+
+func TestEveryPageIsWellSet(t *testing.T) {
+	for i, boat := range []economics.Boat{weekender(), answered(islander()), liveaboard(), wanderer()} {
+		inUnits(t, boat.Name, i, inputOf(t, boat), func(t *testing.T, in Input) {
+			onBothPapers(t, in)
+			in.Full = true
+			checkSet(t, draw(t, in))
+		})
 	}
 }
 

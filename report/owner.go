@@ -226,10 +226,8 @@ func (a author) pagesOf(paper sheet.Paper, blocks []layout.Block) (int, error) {
 	doc := a.blank()
 	doc.Part(layout.Heading{Level: 0, Text: a.r.Boat.Name}) // so that the outline may go on with a lower level
 	doc.Part(blocks...)
-	if err := doc.Draw(s); err != nil {
-		return 0, err
-	}
-	return s.Page() - 1, nil
+	n, err := doc.Pages(s)
+	return n - 1, err
 }
 
 // at names a place on one of the four pages, or says where it stands elsewhere.

@@ -56,7 +56,7 @@ func textOf(t *testing.T, b economics.Boat) ([]byte, Input) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 60, Seed: 1})
+	r, err := economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 20, Seed: 1})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -38,12 +38,9 @@ func (m Margins) within(s sheet.Sheet) sheet.Rect {
 // Draw sets the document on a sheet. Errors: a block that fits no page, a
 // picture that cannot be drawn, or the sheet's first fault.
 func (d Document) Draw(s sheet.Sheet) error {
-	d = d.worded()
-	if d.Enlarged > 1 {
-		s = sheet.Enlarge(s, d.Enlarged)
-	}
+	d, s = d.worded(), d.enlarge(s)
 	frame := d.Margins.within(s)
-	pages, err := d.pages(frame.W, frame.H)
+	pages, err := d.pages(frame)
 	if err != nil {
 		return err
 	}
@@ -55,6 +52,21 @@ func (d Document) Draw(s sheet.Sheet) error {
 		}
 	}
 	return s.Err()
+}
+
+// Pages counts the pages that the document takes on a sheet, and draws nothing.
+// Errors: a block that fits no page.
+func (d Document) Pages(s sheet.Sheet) (int, error) {
+	pages, err := d.worded().pages(d.Margins.within(d.enlarge(s)))
+	return len(pages), err
+}
+
+// enlarge gives the sheet on which all is drawn as large as is asked for.
+func (d Document) enlarge(s sheet.Sheet) sheet.Sheet {
+	if d.Enlarged > 1 {
+		return sheet.Enlarge(s, d.Enlarged)
+	}
+	return s
 }
 
 // PDF makes the file. Title and subject of info are replaced by the document's.
@@ -71,7 +83,8 @@ func (d Document) PDF(info sheet.Info) ([]byte, error) {
 	return p.Bytes()
 }
 
-func (d Document) pages(w, h float64) ([]flow, error) {
+func (d Document) pages(frame sheet.Rect) ([]flow, error) {
+	w, h := frame.W, frame.H
 	var pages []flow
 	for _, part := range d.Parts {
 		var rest flow = setAll(part)

@@ -62,10 +62,11 @@ func bare(r rune) rune {
 	return Fallback
 }
 
-// plain reports the common case: printable ASCII only.
+// plain reports the common case, nothing to clean: the printable signs of ASCII and
+// Latin-1 and the marks that reports use, each one sign by itself.
 func plain(s string) bool {
-	for i := 0; i < len(s); i++ {
-		if s[i] < 0x20 || s[i] > 0x7e {
+	for _, r := range s {
+		if (r < ' ' || r > '~') && (r < '\u00a0' || r > 'ÿ' || r == '\u00ad') && !strings.ContainsRune("–—‘’“”…€→", r) {
 			return false
 		}
 	}

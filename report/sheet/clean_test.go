@@ -3,7 +3,10 @@ package sheet
 import (
 	"strings"
 	"testing"
+	"unicode"
 	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 )
 
 func TestClean(t *testing.T) {
@@ -27,6 +30,18 @@ func TestClean(t *testing.T) {
 		if got := Clean(c.in); got != c.want {
 			t.Errorf("Clean(%q) = %q, want %q", c.in, got, c.want)
 		}
+	}
+}
+
+// What passes for plain is drawn as it stands and combines with nothing.
+func TestPlainNeedsNoCleaning(t *testing.T) {
+	for r := rune(0); r <= unicode.MaxRune; r++ {
+		if s := string(r); plain(s) && (!drawable(r) || spelled[r] != "" || unicode.In(r, unicode.Cc, unicode.Cf, unicode.Mn) || norm.NFC.String(s) != s) {
+			t.Errorf("%q is no plain sign", r)
+		}
+	}
+	if plain("\xff") {
+		t.Error("what is not UTF-8 is no plain sign")
 	}
 }
 
