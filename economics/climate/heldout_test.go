@@ -77,3 +77,31 @@ func TestTableAgainstHeldOutStations(t *testing.T) {
 		}
 	}
 }
+
+// The sea of five grounds against six stations that no cell was read from
+// (testdata/heldout_sea.csv). Bounds are the errors as they are and a little more,
+// widest where one ground holds deep water and shallow bays.
+func TestSeaAgainstHeldOutStations(t *testing.T) {
+	bounds := map[string]float64{"strait-of-georgia": 0.5, "puget-sound-san-juan-islands": 0.8, "chesapeake-bay": 0.6, "northern-gulf-coast": 2.2, "florida-keys": 1.4}
+	misses := make(map[string]*deviation)
+	for ground := range bounds {
+		misses[ground] = new(deviation)
+	}
+	for _, r := range readTestdata(t, "heldout_sea.csv", "code") {
+		g, err := Find(r["ground"])
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := g.Months[int(r.number(t, "month"))-1]
+		if strings.Contains(m.Provenance.Sea, r["code"]) {
+			t.Fatalf("%s: read for %s, so it holds nothing out", r["code"], g.ID)
+		}
+		misses[g.ID].add(float64(m.Sea) - r.number(t, "sea_c"))
+	}
+	for ground, e := range misses {
+		t.Logf("%-28s %v K", ground, *e)
+		if !(e.rms() <= bounds[ground]) {
+			t.Errorf("%s: sea misses by %v K, want at most %g", ground, *e, bounds[ground])
+		}
+	}
+}

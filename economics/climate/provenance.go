@@ -33,9 +33,13 @@ var archives = map[string]string{
 	"DTU":      "Technical University of Denmark, five years from 2015",
 	"MSS":      "Singapore weather service, 1991 to 2020",
 	"BOM":      "Australian Bureau of Meteorology, 2008 to 2017",
-	"WIKI":     "hours of sunshine as an open encyclopaedia quotes weather services",
+	"WIKI":     "weather services as an open encyclopaedia quotes them",
 	"USAF":     "US Army airfields, 1941 to 1945",
 	"GLSEA":    "Great Lakes surface analysis, 1995 to 2024",
+	"COOPS":    "US tide stations, since 1994",
+	"CBP":      "Chesapeake Bay Program, 1985 to 2016",
+	"EPCHC":    "water samples of Hillsborough County, 2000 to 2023",
+	"DFO":      "Canadian weather buoys, since 1992",
 }
 
 const readPrefix = "read: "
