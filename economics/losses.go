@@ -154,13 +154,9 @@ func (a *answerer) mostBeyond(out *FuturesFigures, values []float64, s chance.Sw
 		if (values[k] > s.At) != s.Above {
 			continue
 		}
-		best := out.Weighed[0]
-		for _, id := range out.Weighed {
-			if loss(id, &a.of(id)[k], out.Worth) < loss(best, &a.of(best)[k], out.Worth) {
-				best = id
-			}
-		}
-		wins[best]++
+		wins[slices.MinFunc(out.Weighed, func(x, y OptionID) int {
+			return cmp.Compare(loss(x, &a.of(x)[k], out.Worth), loss(y, &a.of(y)[k], out.Worth))
+		})]++
 	}
 	most := out.Runner
 	for _, id := range out.Weighed {

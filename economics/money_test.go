@@ -141,3 +141,19 @@ func TestMoneyOfASmallUnitByHand(t *testing.T) {
 		}
 	}
 }
+
+// A unit that is fitted and works costs nothing at first. It is taken to have half
+// of its twelve years behind it: a new one for 900 follows after the sixth, of
+// which eight twelfths, 600, are left after the tenth.
+func TestMoneyOfAUnitAlreadyFitted(t *testing.T) {
+	b := economics.Dunlin()
+	b.Box.FittedUnit = economics.UnitWorks
+	unit := &told(t, b).Of(economics.SmallUnit).AsTold
+	paid(t, unit, "unit", 0, 0)
+	usual := float64(unit.Flows[1])
+	for year, more := range map[int]float64{2: 0, 5: 0, 6: 900, 7: 0, 9: 0, 10: -600} {
+		if got := float64(unit.Flows[year]) - usual; !near(got+1e4, more+1e4, 1e-9) {
+			t.Errorf("year %d: %.2f more than a usual year; by hand %v", year, got, more)
+		}
+	}
+}

@@ -9,6 +9,8 @@ import (
 	"testing"
 	"time"
 
+	"github.com/Knetic/govaluate"
+
 	"coldreckon/economics"
 )
 
@@ -286,6 +288,19 @@ func TestEvaluatorPanicsBecomeErrors(t *testing.T) {
 	broken := &expression{text: "broken"} // without a program the evaluator dereferences nil
 	if _, err := broken.evaluate(nil); err == nil || !strings.Contains(err.Error(), "broken") {
 		t.Errorf("got %v; want an error that names the expression", err)
+	}
+}
+
+// What is no number, or no finite one, is never handed on as an amount.
+func TestEvaluatorGivesFiniteNumbersAlone(t *testing.T) {
+	for _, text := range []string{"1 / 0", "0 / 0", "true"} {
+		program, err := govaluate.NewEvaluableExpression(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got, err := (&expression{text: text, program: program}).Number(nil); err == nil || got != 0 {
+			t.Errorf("%s: %v, %v; want an error", text, got, err)
+		}
 	}
 }
 

@@ -209,7 +209,8 @@ func TestGapAndJudgement(t *testing.T) {
 	if !find("onions", 24, 21).OutlastsGap || find("onions", 24, 22).OutlastsGap {
 		t.Error("onions in warmth last three weeks, no more")
 	}
-	if find("jerky", 22, 7).Judged || !find("jerky", 28, 7).Judged || !find("potatoes", 22, 7).Judged {
+	if find("jerky", 22, 7).Judged || !find("jerky", 28, 7).Judged || !find("potatoes", 22, 7).Judged ||
+		!find("butter", 14, 7).Judged || find("butter", 18, 7).Judged {
 		t.Error("judgement is not marked where it is one")
 	}
 }

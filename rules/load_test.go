@@ -2,10 +2,12 @@ package rules
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
+	"coldreckon/economics"
 	"coldreckon/rules/strict"
 )
 
@@ -66,6 +68,11 @@ func TestOwnPricesOfOneCurrency(t *testing.T) {
 	if err != nil || pack.Book.Currency != "$" {
 		t.Errorf("currency %q, %v", pack.Book.Currency, err)
 	}
+	// The book's own currency needs no rate; kind: may come last.
+	pack, err = load(t).WithPrices("club.yaml", []byte("currency: $\nprices:\n  - {id: foam, low: 1, typical: 2, high: 3}\nkind: own-prices\n"))
+	if err != nil || pack.Book.Currency != "$" {
+		t.Errorf("currency %q, %v", pack.Book.Currency, err)
+	}
 	pack, err = load(t).WithPrices("club.yaml", []byte("kind: own-prices\ncurrency: CHF\nper_dollar: 0.9\n"))
 	if line, _ := pack.Book.Price("foam"); err != nil || math.Abs(line.Price.Typical-135) > 1e-9 {
 		t.Errorf("foam %v, %v; want 135", line.Price, err)
@@ -123,14 +130,14 @@ const forEver = 30 * time.Second
 // A hostile file is read or refused, without waiting for ever, and never more than
 // strict.MostFaults are told.
 func TestHostileFilesAreBounded(t *testing.T) {
-	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\"}\n", 6000)
+	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\"}\n", maxEntries+1)
 	for name, file := range map[string]struct{ text, want string }{
 		"huge":            {strings.Repeat("a", 10<<20), "more than 256 kB"},
 		"flow":            {strings.Repeat("[", 200000), "not YAML"},
 		"flow mapping":    {strings.Repeat("{a: ", 60000), ""},
 		"dashes":          {strings.Repeat("- ", 120000), ""},
 		"questions":       {strings.Repeat("? ", 120000), ""},
-		"many entries":    {many, "6000 entries"},
+		"many entries":    {many, "501 entries"},
 		"many faults":     {"kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a}\n", 400), ""},
 		"many keys":       {"kind: criteria\n" + strings.Repeat("a: b\n", 40000), ""},
 		"long key":        {strings.Repeat("k", 200000) + ": 1\n", "not YAML"},
@@ -159,6 +166,89 @@ func TestHostileFilesAreBounded(t *testing.T) {
 		}
 		if spent := time.Since(start); spent > forEver {
 			t.Errorf("%s: took %v", name, spent)
+		}
+	}
+}
+
+// Each limit of a file: what lies on it is read, what lies past it is refused.
+func TestLimitsOfAFile(t *testing.T) {
+	criteria := func(reason, id string) string {
+		return `kind: criteria` + "\n" + `criteria: [{id: ` + id + `, kind: need, fails: "fitted", reason: "` + reason + `", examples: [{facts: {fitted: true}, fires: yes}]}]`
+	}
+	own := func(currency, rate string) string {
+		return "kind: own-prices\ncurrency: " + currency + "\nper_dollar: " + rate
+	}
+	price := func(unit, marks, rest string) string {
+		return "kind: prices\ncurrency: $\nprices: [{id: a, label: A, unit: " + unit + ", " + marks + ", grade: c, source: S, " + rest + "}]"
+	}
+	const each, renewed = "low: 1, typical: 1, high: 1", `billing: renewed, quantity: "1", examples: [{facts: {}, gives: 1}]`
+	of := strings.Repeat
+	base := load(t)
+	for name, row := range map[string]struct{ on, past string }{
+		"entries":         {criteria("R.", "a"), "kind: criteria\ncriteria:" + of("\n  - {}", maxEntries+1)},
+		"length of text":  {criteria(of("r", 600), "a"), criteria(of("r", 601), "a")},
+		"length of id":    {criteria("R.", of("a", 40)), criteria("R.", of("a", 41))},
+		"a currency":      {own("CURRENCY", "2"), own("CURRENCIE", "2")},
+		"a rate":          {own("EUR", "1000000"), own("EUR", "1000000.1")},
+		"the lowest rate": {own("EUR", "0.0001"), own("EUR", "0.00009")},
+		"years":           {price("years", each, "billing: rate"), price("years", "low: 0.9, typical: 1, high: 1", "billing: rate")},
+		"a share":         {price("share of price", each, "billing: rate"), price("share of price", "low: 1, typical: 1, high: 1.1", "billing: rate")},
+		"a life":          {price("each", each, renewed+", life: {"+each+"}"), price("each", each, renewed+", life: {low: 0.9, typical: 1, high: 1}")},
+	} {
+		read := func(text string) error {
+			if strings.Contains(text, "own-prices") {
+				_, err := base.WithPrices("x.yaml", []byte(text))
+				return err
+			}
+			_, err := Read("x.yaml", []byte(text))
+			return err
+		}
+		if err := read(row.on); err != nil {
+			t.Errorf("%s, on the limit: %v", name, err)
+		}
+		if err := read(row.past); err == nil {
+			t.Errorf("%s: past the limit, and read", name)
+		}
+	}
+	if got := clip(of("x", 41)); got != of("x", 40)+"…" {
+		t.Errorf("a text of 41 is clipped to %q", got)
+	}
+}
+
+// A rule that names options is for these alone, one that names none for all.
+func TestOptionsOfARule(t *testing.T) {
+	for _, row := range []struct {
+		options string
+		want    []economics.OptionID
+	}{{"", economics.Options[:]}, {"options: [small], ", []economics.OptionID{economics.SmallUnit}}} {
+		criterion, err := Read("x.yaml", []byte(`kind: criteria`+"\n"+`criteria: [{id: a, kind: need, `+row.options+`fails: "fitted", reason: "R.", examples: [{facts: {fitted: true}, fires: yes}]}]`))
+		if err != nil || !slices.Equal(criterion.Book.Criteria[0].Options, row.want) {
+			t.Errorf("criterion of %q: %v, %v", row.options, criterion.Book.Criteria, err)
+		}
+		price, err := Read("x.yaml", []byte("kind: prices\ncurrency: $\nprices: [{id: a, label: A, unit: each, low: 1, typical: 1, high: 1, billing: once, "+
+			row.options+`grade: c, source: S, quantity: "1", examples: [{facts: {}, gives: 1}]}]`))
+		if err != nil || !slices.Equal(price.Book.Prices[0].Options, row.want) {
+			t.Errorf("price of %q: %v, %v", row.options, price.Book.Prices, err)
+		}
+	}
+}
+
+// A line stands where all that its quantity and its condition ask is known before any year.
+func TestStandingLines(t *testing.T) {
+	for _, row := range []struct {
+		counts   string
+		facts    string
+		standing bool
+	}{
+		{`quantity: "box_volume_l"`, "box_volume_l: 5", true},
+		{`quantity: "nights_per_year"`, "nights_per_year: 5", false},
+		{`when: "nights_per_year > 1", quantity: "5 * box_volume_l"`, "box_volume_l: 1, nights_per_year: 2", false},
+		{`when: "box_volume_l > 1", quantity: "nights_per_year"`, "box_volume_l: 2, nights_per_year: 5", false},
+	} {
+		pack, err := Read("x.yaml", []byte("kind: prices\ncurrency: $\nprices: [{id: a, label: A, unit: each, low: 1, typical: 1, high: 1, billing: once, grade: c, "+
+			"source: S, "+row.counts+", examples: [{facts: {"+row.facts+"}, gives: 5}]}]"))
+		if err != nil || pack.Book.Prices[0].Standing != row.standing || pack.RunExamples().OrNil() != nil {
+			t.Errorf("%s: %+v, %v; want standing %t", row.counts, pack.Book.Prices, err, row.standing)
 		}
 	}
 }

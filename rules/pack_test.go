@@ -280,7 +280,7 @@ func TestReasonsRead(t *testing.T) {
 func TestFill(t *testing.T) {
 	facts := with(calm(economics.IceOnly), economics.Facts{
 		"warmest_food_c": 7.26, "food_target_c": -4.0, "first_cost": 12345678.0, "budget": 12345679.0, "fitted": true,
-		"unit_form": "free_standing", "ice_per_day_hottest_kg": 6.04, "battery_kwh": 0.0, "crew": 1.0, "cable_drop_share": 0.031,
+		"unit_form": "free_standing", "ice_per_day_hottest_kg": 6.04, "battery_kwh": 0.0, "crew": 1.0, "cable_drop_share": 0.031, "nights_per_year": 2.0, "plate_c": 7.31,
 	})
 	for _, row := range []struct {
 		text   string
@@ -288,6 +288,7 @@ func TestFill(t *testing.T) {
 		want   string
 	}{
 		{"{warmest_food_c}", quantity.Metric, "7.3 °C"},
+		{"{warmest_food_c}, {plate_c}", quantity.Metric, "7.26 °C, 7.31 °C"}, // alike with two digits
 		{"{warmest_food_c}", quantity.US, "45 °F"},
 		{"{food_target_c}", quantity.US, "25 °F"}, // -4 °C is 24.8 °F
 		{"{ice_per_day_hottest_kg}", quantity.US, "13 lb/day"},
@@ -296,6 +297,7 @@ func TestFill(t *testing.T) {
 		{"{fitted}, {unit_form}", quantity.Metric, "yes, free standing"},
 		{"{battery_kwh}", quantity.Metric, "0 kWh"},
 		{"{crew}", quantity.Metric, "1 person"},
+		{"{nights_per_year}", quantity.Metric, "2 nights"},
 		{"{cable_drop_share}", quantity.Metric, "3.1 %"},
 		{"no place { here", quantity.Metric, "no place { here"},
 	} {
