@@ -126,6 +126,8 @@ func (a author) ask(l economics.CostLine) (what, ask string) {
 		return "Cover", fmt.Sprintf("Closed-cell camping mat or quilted cover, cut to %s.", a.opening(a.fitted.Box.Inside.Length, a.fitted.Box.Inside.Width))
 	case "vent_duct":
 		return "Air", "Duct, two grilles and a small fan: cool air in low, warm air out high, as large as the maker asks."
+	case "alarm":
+		return "Alarm", fmt.Sprintf("Thermometer with a probe and a battery of its own, that sounds above %s.", a.v.Degrees(a.limitC()))
 	case "panel":
 		return "Panel", fmt.Sprintf("%s W of panel, with controller, cable and mounts (%s W in all).", watts(l.Count), watts(float64(b.Power.SolarWp)+l.Count))
 	case "battery_lead", "battery_lithium":

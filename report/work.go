@@ -106,6 +106,10 @@ func (a author) steps() []step {
 		}
 		do(place, "refrigerant-sealed", "refrigerant-burns", "locker-air", "water-cooled", "insurer", "weight")
 	}
+	if f.Alarm {
+		do("Lay the alarm's probe amid the food, and set it.")
+		hold("It sounds when the probe lies in a warm hand.")
+	}
 	if f.ByDay {
 		by := "Have a dusk switch, or a timer, run the unit from sunrise to sunset."
 		if f.Bottles {
