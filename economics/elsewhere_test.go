@@ -64,3 +64,35 @@ func TestTwoGroundsInAYear(t *testing.T) {
 		t.Error("an unknown second ground is taken")
 	}
 }
+
+// By hand: 20 nights at home of which half are kept, 30 away of which 24 and 3 are
+// in two months: 0.5 against 0.9. Within 2 in 100 neither decides.
+func TestGroundsByHand(t *testing.T) {
+	b := untold()
+	b.Cruising.Ground, b.Cruising.Elsewhere = "maine-coast", "windward-islands"
+	b.Cruising.Nights = [12]float64{0: 25, 1: 5, 6: 20}
+	b.Cruising.NightsElsewhere = [12]float64{0: 25, 1: 5}
+	r := &Reckoning{Boat: b, Ground: must(b.Ground()), Months: []MonthFigures{{Month: 1, Nights: 25}, {Month: 2, Nights: 5}, {Month: 7, Nights: 20}}}
+	for i, id := range Options {
+		r.Options[i].ID = id
+	}
+	months := &r.Of(SmallUnit).FittedMonths
+	for _, row := range []struct {
+		here    float64
+		decides int
+	}{{0.5, 0}, {0.91, -1}, {1, 1}} {
+		months[0].Cold, months[1].Cold, months[6].Cold = 0.96, 0.6, row.here
+		parts, decides := r.Grounds(SmallUnit)
+		if len(parts) != 2 || decides != row.decides || parts[0].ID != "maine-coast" || parts[1].ID != "windward-islands" ||
+			parts[0].Nights != 20 || parts[1].Nights != 30 || math.Abs(parts[1].KeptShare-0.9) > 1e-12 || math.Abs(parts[0].KeptShare-row.here) > 1e-12 {
+			t.Errorf("%+v, decides %d, want %d", parts, decides, row.decides)
+		}
+	}
+	if parts, _ := r.Grounds(DryStores); parts != nil {
+		t.Error("dry stores have parts")
+	}
+	r.Boat.Cruising.Elsewhere = NoElsewhere
+	if parts, _ := r.Grounds(SmallUnit); parts != nil {
+		t.Error("one ground has parts")
+	}
+}

@@ -40,7 +40,27 @@ func besideOf(r *economics.Reckoning, book economics.Book) Object {
 		{"sun_wh_per_wp_day", when(len(r.Months) > 0, r.SunWhPerWp)}, // hottest month aboard; null without nights aboard
 		{"why_not", whyNotOf(r)},
 		{"alarm", alarm},
+		{"grounds", groundsOf(r)},
 	}
+}
+
+// groundsOf parts the year between two grounds, by way; null with one.
+func groundsOf(r *economics.Reckoning) any {
+	var out []Object
+	for _, o := range r.Options {
+		parts, decides := r.Grounds(o.ID)
+		if parts == nil {
+			continue
+		}
+		out = append(out, Object{
+			{"option", o.ID},
+			{"parts", list(parts, func(p economics.GroundShare) Object {
+				return Object{{"ground", p.ID}, {"nights", p.Nights}, {"kept_share", p.KeptShare}}
+			})},
+			{"decides", when(decides >= 0, decides)}, // the number of a part, from 0; null where neither does alone
+		})
+	}
+	return when(out != nil, out)
 }
 
 // coolerOf is ice in a passive cooler in place of the box; null where it has no

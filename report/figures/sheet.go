@@ -48,7 +48,17 @@ func Of(in Input) (Object, error) {
 				{"unit_cheaper_now", e.UnitCheaper},
 			}
 		})},
-		{"repair", Object{{"worth_up_to", when(r.HasRepair, r.RepairWorth)}}}, // an old unit; null when there is none to repair
+		{"repair", Object{
+			{"worth_up_to", when(r.HasRepair, r.RepairWorth)}, // of an old unit; null when there is none to repair
+			{"causes", when(r.HasRepair, list(words.Of(r, in.Book).Ailing(), func(a words.Ail) Object {
+				return Object{
+					{"finds", a.Finds},
+					{"cause", a.Cause},
+					{"mending", spread(a.Price)},
+					{"do", r.Mend(a.Price.Low, a.Price.High)},
+				}
+			}))},
+		}},
 		{"beside", besideOf(r, in.Book)},
 		{"futures", futuresOf(r)},
 		{"answer", answerOf(in)},

@@ -27,8 +27,9 @@ var ailments = []ailment{
 // Ail is a row of the page on a unit that ails.
 type Ail struct {
 	Finds, Cause string
-	Costs        string // what mending costs, low to high
-	Do           string // mend, replace or take out, by the figures of this boat
+	Price        quantity.Range // of mending
+	Costs        string         // the same in words, low to high
+	Do           string         // mend, replace or take out, by the figures of this boat
 }
 
 // Ailing gives the rows of the page. Causes whose price the book does not have are
@@ -41,7 +42,7 @@ func (v Voice) Ailing() []Ail {
 			continue
 		}
 		p := line.Price
-		out = append(out, Ail{Finds: a.finds, Cause: a.cause, Costs: v.Range(p.Low, p.High), Do: v.mend(p)})
+		out = append(out, Ail{Finds: a.finds, Cause: a.cause, Price: p, Costs: v.Range(p.Low, p.High), Do: v.mend(p)})
 	}
 	return out
 }
