@@ -267,7 +267,7 @@ func TestTheBuyerBringsHisOwn(t *testing.T) {
 }
 
 func TestHowTheBoxIsKnown(t *testing.T) {
-	b := drawn("Osprey", 80, 25, 30, heat.Damp, quantity.Metric, "$")
+	b := asSheIs(drawn("Osprey", 80, 25, 30, heat.Damp, quantity.Metric, "$"))
 	p := rulePack(t)
 	row := rowOf(Entry{Boat: b}, p, few)
 	if row.Box.Volume != (Datum{"80 L", Told}) || row.Box.Foam != (Datum{"25 mm", Told}) || row.Box.State != (Datum{"damp", Assumed}) || row.Box.LeakHow != Reckoned {

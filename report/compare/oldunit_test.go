@@ -13,7 +13,7 @@ import (
 // the JSON.
 func TestADeadUnitGetsItsLine(t *testing.T) {
 	pack := rulePack(t)
-	boat := drawn("Dabchick", 80, 50, 100, heat.Dry, quantity.Metric, "$")
+	boat := asSheIs(drawn("Dabchick", 80, 50, 100, heat.Dry, quantity.Metric, "$"))
 	boat.Box.FittedUnit = economics.UnitDead
 	row := rowOf(Entry{File: "dabchick.yaml", Boat: boat}, pack, few)
 	ground, err := boat.Ground()

@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"fmt"
 	"testing"
 
 	"coldreckon/economics"
@@ -45,6 +46,9 @@ func dunlin() economics.Boat {
 	}
 }
 
+// reckonings are of the boats that were reckoned already.
+var reckonings = map[string]*economics.Reckoning{}
+
 // textOf reckons a boat and prints its figures.
 func textOf(t *testing.T, b economics.Boat) ([]byte, Input) {
 	t.Helper()
@@ -52,13 +56,17 @@ func textOf(t *testing.T, b economics.Boat) ([]byte, Input) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	ground, err := b.Ground()
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 20, Seed: 1})
-	if err != nil {
-		t.Fatal(err)
+	told := fmt.Sprintf("%+v", b)
+	r := reckonings[told]
+	if r == nil {
+		ground, err := b.Ground()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if r, err = economics.Reckon(b, pack.Book, ground, economics.Settings{Futures: 20, Seed: 1}); err != nil {
+			t.Fatal(err)
+		}
+		reckonings[told] = r
 	}
 	var facts []economics.Facts
 	for i := range r.Options {

@@ -37,7 +37,7 @@ func plausibleBoat(r *rand.Rand, ground string, sys quantity.System, season []in
 	}
 	b.Box.Faces = map[heat.Side]economics.Face{}
 	for _, s := range heat.Sides {
-		f := economics.Face{Foam: foam, Material: material, State: state, Neighbour: heat.Cabin, Reach: economics.FromInside}
+		f := economics.Face{Foam: foam, Material: material, State: state, Neighbour: heat.Cabin, Reach: economics.NotReached} // no work is looked for
 		switch {
 		case s == heat.Top:
 			f.Foam = top
