@@ -32,7 +32,7 @@ var agreeing = sync.OnceValues(func() (map[string]*economics.Reckoning, error) {
 		if err != nil {
 			return nil, err
 		}
-		if out[name], err = economics.Reckon(b, economics.TestBook(), ground, economics.Settings{Futures: 60, Seed: 1}); err != nil {
+		if out[name], err = economics.Reckon(b, economics.TestBook(), ground, economics.Settings{Futures: 20, Seed: 1}); err != nil {
 			return nil, err
 		}
 	}
@@ -210,7 +210,7 @@ func TestSameResultOnAnyCores(t *testing.T) {
 		var first *economics.Reckoning
 		for _, cores := range []int{1, 8} {
 			before := runtime.GOMAXPROCS(cores)
-			r := economics.Comparable(reckon(t, b, quick))
+			r := economics.Comparable(reckon(t, b, few))
 			runtime.GOMAXPROCS(before)
 			if first == nil {
 				first = r
@@ -218,7 +218,7 @@ func TestSameResultOnAnyCores(t *testing.T) {
 				t.Errorf("%s on %d cores differs", b.Name, cores)
 			}
 		}
-		other := economics.Comparable(reckon(t, b, economics.Settings{Futures: quick.Futures, Seed: 2}))
+		other := economics.Comparable(reckon(t, b, economics.Settings{Futures: few.Futures, Seed: 2}))
 		if reflect.DeepEqual(first.Futures, other.Futures) {
 			t.Errorf("%s: another seed changes nothing", b.Name)
 		}
@@ -228,7 +228,7 @@ func TestSameResultOnAnyCores(t *testing.T) {
 // Reckoning leaves the boat as it was.
 func TestReckoningLeavesTheBoatAlone(t *testing.T) {
 	b := economics.Dunlin()
-	reckon(t, b, quick)
+	reckon(t, b, few)
 	if !reflect.DeepEqual(b, economics.Dunlin()) {
 		t.Error("the boat has changed")
 	}

@@ -45,10 +45,10 @@ func TestLoadLastsDaysInAThickCooler(t *testing.T) {
 // A cooler stands beside the four ways: it changes none of their figures, nor
 // the answer.
 func TestCoolerIsNeverSwappedIn(t *testing.T) {
-	with := economics.Comparable(reckon(t, withCooler(60, 0.05), quick))
+	with := economics.Comparable(reckon(t, withCooler(60, 0.05), few))
 	b := withCooler(60, 0.05)
 	b.Cooler.Stands = economics.CoolerUnasked
-	without := economics.Comparable(reckon(t, b, quick))
+	without := economics.Comparable(reckon(t, b, few))
 	if with.Cooler == nil || without.Cooler != nil {
 		t.Fatalf("a cooler with a place gives %v, one without %v", with.Cooler, without.Cooler)
 	}

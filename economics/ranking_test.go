@@ -25,7 +25,7 @@ func quickly(t *testing.T, b Boat) *Reckoning {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := Reckon(b, testBook(), ground, Settings{Futures: 60, Seed: 1})
+	r, err := Reckon(b, testBook(), ground, Settings{Futures: 20, Seed: 1})
 	if err != nil {
 		return nil // foam that leaves no box
 	}

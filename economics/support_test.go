@@ -7,11 +7,8 @@ import (
 	"coldreckon/economics"
 )
 
-// quick is enough futures for what must hold in any number of them.
-var quick = economics.Settings{Futures: 40, Seed: 1}
-
-// few is the fewest futures a reckoning takes: these tests look at what is the
-// same in every future, or at typical inputs.
+// few is the fewest futures a reckoning takes, enough for what must hold in any
+// number of them, and for what is the same in each.
 var few = economics.Settings{Futures: 20, Seed: 1}
 
 // refrigerated are the options that hold a unit.
