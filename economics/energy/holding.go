@@ -8,7 +8,7 @@ import "coldreckon/economics/quantity"
 type Holding struct {
 	rise float64
 	// By condensing temperature over condenserFloorC, in kelvins.
-	capacityW, perCOP, perCapacity [holdingSteps]cubic
+	steps [holdingSteps]struct{ perCOP, perCapacity cubic }
 }
 
 // holdingSteps is how many kelvins of condensing temperature the table spans.
@@ -18,23 +18,23 @@ const holdingSteps = 45
 // stand at its ceiling at some coolant, which no smooth table follows.
 func (r *Ready) Holding(box quantity.Celsius, h *Holding) (ok bool) {
 	h.rise = float64(r.Rise)
-	var capacity, perCOP, perCapacity [holdingSteps + 1]float64
-	for i := range capacity {
+	var perCOP, perCapacity [holdingSteps + 1]float64
+	for i := range perCOP {
 		w := r.Working(box, quantity.Celsius(condenserFloorC+float64(i)-h.rise))
 		if w.Te >= plateCeilingC {
 			return false
 		}
-		capacity[i], perCOP[i], perCapacity[i] = float64(w.CapacityW), 1/w.COP, 1/float64(w.CapacityW)
+		perCOP[i], perCapacity[i] = 1/w.COP, 1/float64(w.CapacityW)
 	}
-	through(&capacity, &h.capacityW)
-	through(&perCOP, &h.perCOP)
-	through(&perCapacity, &h.perCapacity)
+	for i := range h.steps {
+		h.steps[i].perCOP, h.steps[i].perCapacity = through(&perCOP, i), through(&perCapacity, i)
+	}
 	return true
 }
 
-// through lays a cubic over each step between values, with the slopes that
+// through gives the cubic over step i between values, with the slopes that
 // their neighbours give.
-func through(values *[holdingSteps + 1]float64, table *[holdingSteps]cubic) {
+func through(values *[holdingSteps + 1]float64, i int) cubic {
 	slope := func(i int) float64 {
 		switch i {
 		case 0: // of the parabola through the first three
@@ -44,26 +44,20 @@ func through(values *[holdingSteps + 1]float64, table *[holdingSteps]cubic) {
 		}
 		return (values[i+1] - values[i-1]) / 2
 	}
-	before := slope(0)
-	for i := range table {
-		after := slope(i + 1)
-		table[i] = hermite(values[i], before, values[i+1], after)
-		before = after
-	}
+	return hermite(values[i], slope(i), values[i+1], slope(i+1))
 }
 
-// At gives the cooling power, W, and the inverses of COP and cooling power
-// while the condenser breathes coolant of a temperature. ok is false where the
+// At gives the inverses of COP and of cooling power, per W, while the condenser breathes coolant of a temperature. ok is false where the
 // table does not reach.
-func (h *Holding) At(coolant float64) (capacityW, perCOP, perCapacity float64, ok bool) {
+func (h *Holding) At(coolant float64) (perCOP, perCapacity float64, ok bool) {
 	at := coolant + h.rise - condenserFloorC
 	if !(at > 0) {
-		return h.capacityW[0][0], h.perCOP[0][0], h.perCapacity[0][0], true
+		return h.steps[0].perCOP[0], h.steps[0].perCapacity[0], true
 	}
 	i := int(at)
 	if i >= holdingSteps {
-		return 0, 0, 0, false
+		return 0, 0, false
 	}
-	u := at - float64(i)
-	return h.capacityW[i].at(u), h.perCOP[i].at(u), h.perCapacity[i].at(u), true
+	u, step := at-float64(i), &h.steps[i]
+	return step.perCOP.at(u), step.perCapacity.at(u), true
 }

@@ -23,7 +23,7 @@ func TestHoldingReadsWhatWorkingGives(t *testing.T) {
 			}
 			for coolant := -5.0; coolant < 60; coolant += 0.37 {
 				w := ready.Working(box, quantity.Celsius(coolant))
-				capacity, perCOP, perCapacity, ok := h.At(coolant)
+				perCOP, perCapacity, ok := h.At(coolant)
 				if !ok {
 					if float64(w.Tc) < condenserFloorC+holdingSteps {
 						t.Errorf("%+v: no figure at a coolant of %v", unit, coolant)
@@ -31,7 +31,7 @@ func TestHoldingReadsWhatWorkingGives(t *testing.T) {
 					continue
 				}
 				for name, off := range map[string]float64{
-					"capacity": capacity/float64(w.CapacityW) - 1, "inverse COP": perCOP*w.COP - 1, "inverse capacity": perCapacity*float64(w.CapacityW) - 1,
+					"inverse COP": perCOP*w.COP - 1, "inverse capacity": perCapacity*float64(w.CapacityW) - 1,
 				} {
 					if math.Abs(off) > 1e-6 {
 						t.Errorf("%+v holding %v at %v: %s off by %g", unit, box, coolant, name, off)

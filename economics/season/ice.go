@@ -35,40 +35,41 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 			}
 			s.buy(tr, day, d.month, &ice, plan, t)
 		}
-		leakWPerK := float64(walls.leak.Total())
+		leak := walls.line(d.seaC)
 		var gainWh, cooledKJ, storedKJ, meltKg float64
+		kg, frostKJ, waterKg := ice.kg, ice.frostKJ, ice.waterKg // at hand for the hours
 		for i := range d.hours {
 			a := &d.hours[i]
 			// Openings and the ice's film are reckoned at the last hour's food; the
 			// rest at this one's.
-			slope := leakWPerK
-			fixedW := walls.leakW(a, d.seaC, 0) + walls.openingW(a, foodC)
+			slope := leak.perBoxK
+			fixedW := leak.leakW(a, 0) + walls.openingW(a, foodC)
 			if i >= d.from && i < d.to {
 				slope += d.wPerK
 				fixedW += d.wPerK * stowedC
 			}
-			heatKJPerK := s.Box.HeatKJPerK + heat.WaterKJPerKgK*ice.waterKg
+			heatKJPerK := s.Box.HeatKJPerK + heat.WaterKJPerKgK*waterKg
 			wasC := foodC
 
 			takenKJ, meltedKg, balanced := 0.0, 0.0, false
-			if ice.kg > 0 {
-				surface := float64(plan.surface.WPerK(quantity.Kilogram(ice.kg), quantity.Celsius(foodC)))
+			if kg > 0 {
+				surface := float64(plan.surface.WPerK(quantity.Kilogram(kg), quantity.Celsius(foodC)))
 				foodC = (heatKJPerK*wasC + 3.6*fixedW) / (heatKJPerK + 3.6*(slope+surface))
 				if foodC > 0 {
 					takenKJ, balanced = 3.6*surface*foodC, true
 				}
 				melt := takenKJ
-				if ice.frostKJ > 0 {
-					melt = max(0, takenKJ-ice.frostKJ)
-					ice.frostKJ -= takenKJ - melt
+				if frostKJ > 0 {
+					melt = max(0, takenKJ-frostKJ)
+					frostKJ -= takenKJ - melt
 				}
 				meltedKg = melt * perMeltKJ
-				if meltedKg > ice.kg-1e-9 {
+				if meltedKg > kg-1e-9 {
 					// The last of the ice: the box takes the rest of the hour's heat.
-					takenKJ -= (meltedKg - ice.kg) * meltKJ
-					meltedKg, balanced = ice.kg, false
+					takenKJ -= (meltedKg - kg) * meltKJ
+					meltedKg, balanced = kg, false
 				}
-				ice.kg -= meltedKg
+				kg -= meltedKg
 			}
 			if !balanced { // no ice took up heat, or not to the hour's end
 				foodC = (heatKJPerK*wasC + 3.6*fixedW - takenKJ) / (heatKJPerK + 3.6*slope)
@@ -80,20 +81,21 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 			meltKg += meltedKg
 			if plan.WaterKept && meltedKg > 0 {
 				foodC *= heatKJPerK / (heatKJPerK + heat.WaterKJPerKgK*meltedKg)
-				ice.waterKg += meltedKg
+				waterKg += meltedKg
 			}
 
 			counted := i >= d.free
 			if d.waiting {
 				d.wait(i, foodC, s.LimitC)
 			}
-			t.hour(foodC, ice.kg > 0, counted)
+			t.hour(foodC, kg > 0, counted)
 			if trace != nil {
 				trace.add(Hour{Trip: tr.index, Hour: 24*day + i, Clock: clock(i), Month: d.month, CabinC: a.cabinC, FoodC: foodC,
 					GainW: gainW, CooledW: takenKJ / 3.6,
-					IceKg: ice.kg, WaterKg: ice.waterKg, MeltedKg: meltedKg, Counted: counted})
+					IceKg: kg, WaterKg: waterKg, MeltedKg: meltedKg, Counted: counted})
 			}
 		}
+		ice.kg, ice.frostKJ, ice.waterKg = kg, frostKJ, waterKg
 		t.GainWhBy[d.month] += gainWh
 		t.MeltKgBy[d.month] += meltKg
 		t.GainKJ += 3.6 * gainWh

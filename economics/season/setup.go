@@ -158,6 +158,25 @@ func (w *walls) leakW(a *hourAir, seaC, boxC float64) float64 {
 	return float64(w.leak.GainW(quantity.Celsius(boxC), quantity.Celsius(a.cabinC), quantity.Celsius(seaC), a.motoring))
 }
 
+// leakLine is leakW through a day, of one sea temperature, as a straight line in
+// the temperatures of cabin and box.
+type leakLine struct{ restW, perCabinK, perBoxK, motorW float64 }
+
+func (w *walls) line(seaC float64) leakLine {
+	rest := w.leak.GainW(0, 0, quantity.Celsius(seaC), false)
+	motoring := w.leak.GainW(0, 0, quantity.Celsius(seaC), true)
+	return leakLine{float64(rest), float64(w.leak.GainW(0, 1, 0, false) - w.leak.GainW(0, 0, 0, false)), float64(w.leak.Total()), float64(motoring - rest)}
+}
+
+// leakW is that of walls.
+func (l *leakLine) leakW(a *hourAir, boxC float64) float64 {
+	w := l.restW + l.perCabinK*a.cabinC - l.perBoxK*boxC
+	if a.motoring {
+		w += l.motorW
+	}
+	return w
+}
+
 // openingW gives the heat of lid openings in the hour, for a box at boxC.
 func (w *walls) openingW(a *hourAir, boxC float64) float64 {
 	if !a.opening {

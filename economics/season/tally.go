@@ -104,18 +104,7 @@ func (t *Tally) WarmestC(share float64) (c float64, ok bool) {
 func (t *Tally) hour(foodC float64, cooled, counted bool) {
 	t.Hours++
 	if counted {
-		if foodC > coldLimitC+examToleranceK {
-			t.over5++
-			if foodC > t.coolC+examToleranceK {
-				t.overC++
-			}
-			if foodC > medicineToC+examToleranceK {
-				t.MedicineHoursOutside++
-			}
-		} else if foodC < medicineFromC-examToleranceK {
-			t.MedicineHoursOutside++
-		}
-		t.food[max(0, min(foodBins-1, int((foodC-foodFloorC)/foodBinK)))]++
+		t.examine(foodC, 1)
 	}
 	if cooled {
 		t.off = 0
@@ -124,6 +113,32 @@ func (t *Tally) hour(foodC float64, cooled, counted bool) {
 	t.off++
 	t.HoursOff++
 	t.LongestOff = max(t.LongestOff, t.off)
+}
+
+// held books hours of cooled food at one temperature, of which some count for
+// the exams.
+func (t *Tally) held(foodC float64, hours, counted int) {
+	if hours > 0 {
+		t.Hours += hours
+		t.off = 0
+		t.examine(foodC, counted)
+	}
+}
+
+// examine books hours that count for the exams, with food at one temperature.
+func (t *Tally) examine(foodC float64, hours int) {
+	if foodC > coldLimitC+examToleranceK {
+		t.over5 += hours
+		if foodC > t.coolC+examToleranceK {
+			t.overC += hours
+		}
+		if foodC > medicineToC+examToleranceK {
+			t.MedicineHoursOutside += hours
+		}
+	} else if foodC < medicineFromC-examToleranceK {
+		t.MedicineHoursOutside += hours
+	}
+	t.food[max(0, min(foodBins-1, int((foodC-foodFloorC)/foodBinK)))] += uint32(hours)
 }
 
 // endNight counts a night of the month.

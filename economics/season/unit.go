@@ -70,6 +70,7 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 	// Most hours find the box at its target. A trace wants more of the unit than
 	// a table tells.
 	run.tabled = trace == nil && r.StoreKJ == 0 && run.ready.Holding(quantity.Celsius(r.aimC(s)), &run.holding)
+	run.hold = s.hold(&r)
 	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, &run, t, trace) })
 }
 
@@ -79,6 +80,7 @@ type unitRun struct {
 	ready   energy.Ready
 	holding energy.Holding
 	tabled  bool // whether holding may be read
+	hold    hold
 }
 
 func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
@@ -97,10 +99,16 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 			s.drink(&walls)
 		}
 		var gainWh, cooledWh, unitWh, runHours float64
-		startC := boxC
-		for i := range d.hours {
+		startC, leak := boxC, walls.line(d.seaC)
+		var sum heldHours
+		for i := 0; i < len(d.hours); i++ {
+			if r.holds(&b, &d, boxC) {
+				if i = s.held(&d, i, &walls, &leak, r, &b, t, &sum); i == len(d.hours) {
+					break
+				}
+			}
 			a, h := &d.hours[i], clock(i)
-			gainW := walls.leakW(a, d.seaC, boxC) + walls.openingW(a, boxC)
+			gainW := leak.leakW(a, boxC) + walls.openingW(a, boxC)
 			if i >= d.from && i < d.to {
 				gainW += d.wPerK * (stowedC - boxC)
 			}
@@ -108,7 +116,8 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 			var capacityW, perCOP, perCapacity float64
 			read := false
 			if off := boxC - aimC; r.tabled && off < holdsK && off > -holdsK {
-				capacityW, perCOP, perCapacity, read = r.holding.At(r.CoolantC(a.cabinC, d.seaC))
+				perCOP, perCapacity, read = r.holding.At(r.CoolantC(a.cabinC, d.seaC))
+				capacityW = 1 / perCapacity
 			}
 			if !read {
 				work = r.work(&r.ready, boxC, a.cabinC, d.seaC)
@@ -186,6 +195,10 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 					SunW: sup.sunW, UnitW: unitW, ShoreW: shoreW, ChargeWh: b.wh, Counted: counted})
 			}
 		}
+		gainWh += sum.gainWh
+		cooledWh += sum.gainWh
+		unitWh += sum.unitWh
+		runHours += sum.runHours
 		t.GainWhBy[d.month] += gainWh
 		t.UnitWhBy[d.month] += unitWh
 		t.RunHoursBy[d.month] += runHours
