@@ -17,10 +17,12 @@ type goal struct {
 // less than a sum; -1 when there is none.
 //
 // For a unit more of a piece never hurts, future by future: a cell that fails
-// rules out all below it. From the top it goes down in a sample of the futures,
-// with less and less to spare until the result stands in all of them; then the
-// dearest cell that may still be cheaper is tried, again and again. For ice
-// nothing of the kind is taken for granted but where a cell fails by far.
+// rules out all below it, and uses no less than one above it. Those at the top,
+// with either start, are priced to bound all others. The dearest cell that may
+// be cheaper than the best known is tried, again and again: from the first that
+// reaches it goes down, in a sample of the futures, with less and less to spare
+// until the result stands in all of them. For ice nothing of the kind is taken
+// for granted but where a cell fails by far.
 func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int {
 	for i := range s.cells {
 		s.cells[i].out = false
@@ -37,13 +39,9 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 			best, under = c, l.cost
 		}
 	}
-	for _, top := range s.tops(allowed) {
-		switch {
-		case !s.reaches(top, g.fails, s.hard):
-			s.ruleOut(top)
-		case best < 0:
-			take(top) // what it uses bounds what all below it use
-			take(s.fall(top, allowed, g))
+	for _, coldStart := range []bool{false, true} {
+		for _, top := range s.tops(func(c *cell) bool { return c.fit.ColdStart == coldStart && allowed(c) }) {
+			s.priced(top)
 		}
 	}
 	done := map[int]bool{best: true}
@@ -61,6 +59,9 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 			break
 		}
 		done[next] = true
+		if best >= 0 && !s.mayBeat(next, best) {
+			continue // and what bounds it bounds what is below it
+		}
 		if !s.reaches(next, g.fails, s.hard) {
 			s.ruleOut(next)
 			continue
@@ -218,7 +219,7 @@ func (s *searcher) reachesAlone(c, allowed int) bool {
 		return s.reaches(c, allowed, s.hard)
 	}
 	l := s.look(c)
-	for n := 0; n < len(s.hard) && l.fails <= allowed; n += batch {
+	for n := 0; n < len(s.hard) && allowed < len(s.hard) && l.fails <= allowed; n += batch {
 		s.see(l, s.hard[n:min(n+batch, len(s.hard))])
 	}
 	return l.fails <= allowed
