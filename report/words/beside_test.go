@@ -119,7 +119,7 @@ func TestByDaySaysWhereAsked(t *testing.T) {
 		t.Errorf("nobody would: %q", got)
 	}
 	got := voice(t, func(r *economics.Reckoning) { r.ByDay = &economics.ByDayFigures{Always: 97, Alone: 4, Bottles: 61} }).ByDay()
-	for _, want := range []string{"20 to 8 h", "in 4 of 100 futures; with", "in 61 of 100; running as it likes, in 97 of 100."} {
+	for _, want := range []string{"from sunset to sunrise", "in 4 of 100 futures; with", "in 61 of 100; running as it likes, in 97 of 100."} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%q is not in %q", want, got)
 		}

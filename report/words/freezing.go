@@ -45,7 +45,7 @@ func (v Voice) ByDay() string {
 	if d == nil {
 		return ""
 	}
-	return fmt.Sprintf("A small unit that is off from 20 to 8 h keeps the food %s as often as you want in %s futures; with %s of water in bottles that it freezes by day, in %s; running as it likes, in %s.",
+	return fmt.Sprintf("A small unit that is off from sunset to sunrise keeps the food %s as often as you want in %s futures; with %s of water in bottles that it freezes by day, in %s; running as it likes, in %s.",
 		v.ColdOrCool(), of100(d.Alone), v.Volume(6), of100(d.Bottles), of100(d.Always))
 }
 
