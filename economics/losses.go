@@ -235,7 +235,7 @@ func ascending(values []float64) []int {
 // paidBands reads the 10th, 50th and 90th percentile of what has been paid by
 // each year's end.
 func paidBands(paid [][]float64, ends int) (bands [4][]quantity.Range) {
-	column := make([]float64, 0)
+	var column []float64
 	for i, runs := range paid {
 		for year := range ends {
 			column = column[:0]

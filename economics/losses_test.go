@@ -122,14 +122,17 @@ func TestLossesByHand(t *testing.T) {
 	}
 }
 
-// Untold, dry stores are not weighed, and a way alone has nothing to turn to;
-// where none leads, a cold day has no price.
+// Untold, dry stores are not weighed: beyond the turn it is ice. A way alone has
+// nothing to turn to; where none leads, a cold day has no price.
 func TestLossesOfOneWay(t *testing.T) {
 	r, rows, futures := turning()
 	r.Boat.Known = nil
-	r.Of(IceOnly).WorksOf100 = 0
 	in := Input{Typical: 60, at: func(f *Future) *float64 { return &f.Nights }}
 	a := answerer{r, rows, len(futures)}
+	if f := a.losses([]Input{in}, futures, SmallUnit); len(f.Weighed) != 2 || !f.Inputs[0].SwitchKnown || f.Inputs[0].SwitchTo != IceOnly {
+		t.Errorf("of two ways: %+v", f)
+	}
+	r.Of(IceOnly).WorksOf100 = 0
 	f := a.losses([]Input{in}, futures, "")
 	if !slices.Equal(f.Weighed, []OptionID{SmallUnit}) || f.Preferred != SmallUnit || f.Runner != SmallUnit || f.EVPI != 0 || f.Worth != 4 {
 		t.Errorf("%+v", f)
@@ -137,10 +140,28 @@ func TestLossesOfOneWay(t *testing.T) {
 	if i := f.Inputs[0]; i.PriceLow != 0 || i.PriceHigh != 0 || i.EVPPI != 0 || i.SwitchKnown {
 		t.Errorf("%+v", i)
 	}
-	r.Of(SmallUnit).WorksOf100 = 0
 	r.Boat.Known = map[string]quantity.How{"money.cold_day_worth": quantity.Told}
+	if f := a.losses(nil, futures, ""); !slices.Equal(f.Weighed, []OptionID{SmallUnit, DryStores}) {
+		t.Errorf("one way at a worth told: %v are weighed", f.Weighed)
+	}
+	r.Of(SmallUnit).WorksOf100 = 0
 	if f := a.losses(nil, futures, ""); len(f.Weighed) != 0 || f.Worth != 0 || f.Preferred != "" {
 		t.Errorf("nothing is weighed: %+v", f)
+	}
+}
+
+// Futures that are all alike turn nowhere.
+func TestLossesThatNeverTurn(t *testing.T) {
+	r, rows, futures := turning()
+	for i := range rows {
+		for k := range rows[i] {
+			rows[i][k] = rows[i][0]
+		}
+	}
+	in := Input{Typical: 60, at: func(f *Future) *float64 { return &f.Nights }}
+	a := answerer{r, rows, len(futures)}
+	if f := a.losses([]Input{in}, futures, SmallUnit); f.Inputs[0].SwitchKnown || f.EVPI != 0 {
+		t.Errorf("EVPI %v, %+v", f.EVPI, f.Inputs[0])
 	}
 }
 
@@ -163,9 +184,12 @@ func TestBandsByHand(t *testing.T) {
 			t.Errorf("paid by the ends of two years: %+v", got)
 		}
 	}
-	// A fifth of three is still one.
-	low, high := fifths([]float64{3, 1, 2}, func(at []int) float64 { return float64(10*len(at) + at[0]) })
-	if low != 11 || high != 10 {
+	// A fifth of three is still one, of ten it is two.
+	named := func(at []int) float64 { return float64(10*len(at) + at[0]) }
+	if low, high := fifths([]float64{3, 1, 2}, named); low != 11 || high != 10 {
 		t.Errorf("fifths of three: %v and %v; by hand the second and the first", low, high)
+	}
+	if low, high := fifths([]float64{9, 8, 7, 6, 5, 4, 3, 2, 1, 0}, named); low != 29 || high != 21 {
+		t.Errorf("fifths of ten: %v and %v; by hand two from the last, two from the second", low, high)
 	}
 }

@@ -206,8 +206,8 @@ func TestGapAndJudgement(t *testing.T) {
 		t.Fatalf("no %s", id)
 		return Keeping{}
 	}
-	if !find("onions", 24, 21).OutlastsGap || find("onions", 24, 22).OutlastsGap {
-		t.Error("onions in warmth last three weeks, no more")
+	if !find("hard-cheese", 28, 1).OutlastsGap || !find("onions", 24, 21).OutlastsGap || find("onions", 24, 22).OutlastsGap {
+		t.Error("in warmth onions last three weeks and hard cheese a day, no more")
 	}
 	if find("jerky", 22, 7).Judged || !find("jerky", 28, 7).Judged || !find("potatoes", 22, 7).Judged ||
 		!find("butter", 14, 7).Judged || find("butter", 18, 7).Judged {
