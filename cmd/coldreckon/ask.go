@@ -166,7 +166,9 @@ func (a *askFlags) converse(ctx context.Context, at savedFile, file *answers.Fil
 				return nil, err
 			}
 			return inBackground(ctx, func() (*economics.Reckoning, error) {
-				return economics.Reckon(boat, pack.Book, ground, economics.Settings{Futures: futures, Seed: a.reckon.settings.Seed})
+				set := a.reckon.settings
+				set.Futures = min(futures, set.Futures) // between questions, too
+				return economics.Reckon(boat, pack.Book, ground, set)
 			})
 		},
 		Headline: func(r *economics.Reckoning) string { return words.Of(r, pack.Book).Answer() },

@@ -77,7 +77,7 @@ import "testing"
 //	Even     small: whatever the nights 218.4 - 35.91 + 20 = 202.5, ice 30.65; a night 0.2652, ice 12.15: 14.5 nights
 //	Even     larger: whatever the nights 490.1 - 80.81 + 65 = 474.3, ice 30.65; a night 0.2635, ice 12.15: 37.3 nights
 func TestDunlinByHand(t *testing.T) {
-	sheet := fewFutures(t, "dunlin")
+	sheet := quickRun(t, "dunlin").sheet // whose work the page was worked with; all futures choose a little less
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 118},
 		{"box/ua_drawn_w_per_k", 2.018},

@@ -5,8 +5,6 @@ import (
 	"strconv"
 	"strings"
 	"testing"
-
-	"coldreckon/economics"
 )
 
 // Each sample has a page of arithmetic in a file of its own, worked on paper
@@ -102,17 +100,6 @@ func neverEven(t *testing.T, sheet any) {
 			t.Errorf("%s: cheaper now is %v, by hand it never is", unit, got)
 		}
 	}
-}
-
-// fewFutures gives the figures of a sample as 40 futures find them: the page was
-// worked with the work that these choose, and all of them choose a little less.
-func fewFutures(t *testing.T, sample string) any {
-	t.Helper()
-	r, err := newRun(sample, economics.Settings{Futures: 40, Seed: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r.sheet
 }
 
 // figureAt follows a path of keys through the printed JSON. Of a list it takes

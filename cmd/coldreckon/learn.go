@@ -83,6 +83,11 @@ func learn(ctx context.Context, out environment, logName, fileName, water string
 		return misuse("'coldreckon sample NAME > boat.yaml' makes a file of one; --dry-run writes nothing.",
 			"%s: found nothing that can be written to, expected the name of an answers file", fileName)
 	}
+	if !dry {
+		if err := writable(fileName); err != nil { // before it is reckoned
+			return err
+		}
+	}
 	pack, err := rules.Load()
 	if err != nil {
 		return err

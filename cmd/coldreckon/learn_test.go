@@ -34,7 +34,7 @@ func logsOf(t *testing.T) (folder string) {
 // of them says that it came too late. Guards the turns of save and the guard of
 // kept.save.
 func TestLearningAtOneTime(t *testing.T) {
-	tries := 2
+	tries := 1
 	if longRun() {
 		tries = 6
 	}

@@ -26,7 +26,7 @@ type sampleRun struct {
 // long run is wanted they get the quick look, at the same futures as far as it goes.
 var manyNights = map[string]bool{"kittiwake": true, "saltmeadow": true, "sandpiper": true}
 
-const quickLook = 100
+var quickLook = economics.Settings{Futures: 40, Seed: 1}
 
 // fewNights are the flags that make any boat quick to reckon.
 var fewNights = []string{"--set", "cruising.nights=july 2", "--set", "cruising.trip_nights=2"}
@@ -34,20 +34,17 @@ var fewNights = []string{"--set", "cruising.nights=july 2", "--set", "cruising.t
 // longRun reports whether what takes minutes is wanted too.
 func longRun() bool { return os.Getenv("COLDRECKON_LONG") != "" }
 
-// runs has each sample's run, made when it is first asked for.
-var runs = func() map[string]func() (sampleRun, error) {
+// runs has each sample's run as the command makes it, quickRuns its quick look,
+// made when they are first asked for.
+var runs, quickRuns = runsIn(economics.DefaultSettings), runsIn(quickLook)
+
+func runsIn(set economics.Settings) map[string]func() (sampleRun, error) {
 	of := map[string]func() (sampleRun, error){}
 	for _, name := range sampleNames() {
-		of[name] = sync.OnceValues(func() (sampleRun, error) {
-			set := economics.DefaultSettings
-			if manyNights[name] && !longRun() {
-				set.Futures = quickLook
-			}
-			return newRun(name, set)
-		})
+		of[name] = sync.OnceValues(func() (sampleRun, error) { return newRun(name, set) })
 	}
 	return of
-}()
+}
 
 func newRun(name string, set economics.Settings) (sampleRun, error) {
 	none := func(string) string { return "" }
@@ -72,10 +69,23 @@ func newRun(name string, set economics.Settings) (sampleRun, error) {
 	return r, err
 }
 
-// runOf gives the run of a sample.
+// runOf gives the run of a sample, or its quick look.
 func runOf(t *testing.T, name string) sampleRun {
 	t.Helper()
+	if manyNights[name] && !longRun() {
+		return quickRun(t, name)
+	}
 	r, err := runs[name]()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+// quickRun gives the quick look at a sample.
+func quickRun(t *testing.T, name string) sampleRun {
+	t.Helper()
+	r, err := quickRuns[name]()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -57,11 +57,11 @@ func moments() int {
 // ends as interrupted or as done, with the old report or the new one, and
 // leaves nothing beside it.
 func TestStoppedWhileWriting(t *testing.T) {
+	folder := t.TempDir()
+	name := filepath.Join(folder, "report.pdf")
+	old, whole, took := overOld(t, name)
 	for _, stop := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		t.Run(stop.String(), func(t *testing.T) {
-			folder := t.TempDir()
-			name := filepath.Join(folder, "report.pdf")
-			old, whole, took := overOld(t, name)
 			moments, deaf := moments(), 0
 			for i := range moments {
 				if err := os.WriteFile(name, old, 0o644); err != nil {
