@@ -110,14 +110,14 @@ func TestSurface(t *testing.T) {
 }
 
 // The surface's table against the exact power. Guards both slopes in
-// surfaceTable and the lower limit in twoThirds: 0.02 in place of an eighth fails.
+// surfaceTable and the lower limit in WPerK: 0.02 in place of an eighth fails.
 func TestSurfaceTable(t *testing.T) {
 	for x := 1e-6; x <= 3; x += 0.000317 {
-		if got, want := twoThirds(x), math.Pow(x, 2.0/3); math.Abs(got-want) > 1e-8*want {
+		if got, want := float64((Surface{1}).WPerK(quantity.Kilogram(surfaceRefKg*x), 0)), math.Pow(x, 2.0/3); math.Abs(got-want) > 1e-8*want {
 			t.Fatalf("x = %v: %.12g, want %.12g", x, got, want)
 		}
 	}
-	if got := twoThirds(1); got != 1 {
+	if got := (Surface{1}).WPerK(surfaceRefKg, 0); got != 1 {
 		t.Errorf("x = 1: %v", got)
 	}
 }

@@ -31,7 +31,18 @@ func (s Surface) WPerK(ice quantity.Kilogram, food quantity.Celsius) quantity.Wa
 	if !(ice > 0) {
 		return 0
 	}
-	w := s.refWPerK * twoThirds(float64(ice)/surfaceRefKg)
+	// The power 2/3 is read from a table from an eighth to one; elsewhere, eight
+	// times the ice gives four times as much.
+	x, w := float64(ice)/surfaceRefKg, s.refWPerK
+	for x < 1.0/8 {
+		x, w = 8*x, w/4
+	}
+	for x > 1 {
+		x, w = x/8, w*4
+	}
+	if i := int(x * surfaceSteps); i < surfaceSteps {
+		w *= surfaceTable[i].at(x*surfaceSteps - float64(i))
+	}
 	if food > filmRiseCelsius {
 		w *= math.Sqrt(math.Sqrt(float64(food) / filmRiseCelsius))
 	}
@@ -66,31 +77,16 @@ func (s Surface) FloorKg(limit quantity.Celsius, gainAtLimit quantity.Watt) quan
 	return quantity.Kilogram(surfaceRefKg * math.Pow(need, 1.5))
 }
 
-// twoThirds is x to the power 2/3, for x of 0 or more. From an eighth to one it
-// is read from a table by cubic Hermite interpolation, for hourly loops;
-// elsewhere, eight times x gives four times as much.
-func twoThirds(x float64) float64 {
-	part := 1.0
-	for x < 1.0/8 && x > 0 {
-		x, part = 8*x, part/4
-	}
-	for x > 1 {
-		x, part = x/8, part*4
-	}
-	at := x * surfaceSteps
-	i := int(at)
-	if i >= surfaceSteps {
-		return part
-	}
-	u, c := at-float64(i), &surfaceTable[i]
-	return part * (c[0] + u*c[1] + u*u*(c[2]+u*c[3]))
-}
-
 const surfaceSteps = 256
+
+// surfaceStep is a cubic in the part of the step gone.
+type surfaceStep [4]float64
+
+func (c *surfaceStep) at(u float64) float64 { return c[0] + u*c[1] + u*u*(c[2]+u*c[3]) }
 
 // surfaceTable holds x^(2/3) as cubics over each step, in powers of the part
 // of the step gone; nothing writes to it after the program has started.
-var surfaceTable = func() (table [surfaceSteps][4]float64) {
+var surfaceTable = func() (table [surfaceSteps]surfaceStep) {
 	for i := range table {
 		if i == 0 {
 			continue // read at 0 alone, which is 0
@@ -101,7 +97,7 @@ var surfaceTable = func() (table [surfaceSteps][4]float64) {
 		}
 		a, slopeA := power(i)
 		b, slopeB := power(i + 1)
-		table[i] = [4]float64{a, slopeA, 3*(b-a) - 2*slopeA - slopeB, slopeA + slopeB - 2*(b-a)}
+		table[i] = surfaceStep{a, slopeA, 3*(b-a) - 2*slopeA - slopeB, slopeA + slopeB - 2*(b-a)}
 	}
 	return table
 }()

@@ -102,7 +102,6 @@ func (t *Tally) WarmestC(share float64) (c float64, ok bool) {
 // hour books one hour's food temperature; counted tells whether it counts for
 // the exams.
 func (t *Tally) hour(foodC float64, cooled, counted bool) {
-	t.Hours++
 	if counted {
 		t.examine(foodC, 1)
 	}
@@ -119,7 +118,6 @@ func (t *Tally) hour(foodC float64, cooled, counted bool) {
 // the exams.
 func (t *Tally) held(foodC float64, hours, counted int) {
 	if hours > 0 {
-		t.Hours += hours
 		t.off = 0
 		t.examine(foodC, counted)
 	}
@@ -150,6 +148,7 @@ func (t *Tally) endNight(month int) {
 // endDay closes a noon-to-noon day of the month and examines it.
 func (t *Tally) endDay(month int) {
 	t.endNight(month)
+	t.Hours += 24
 	cold, cool := t.over5 <= examHours, t.overC <= examHours
 	if cold {
 		t.ColdDays++
