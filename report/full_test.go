@@ -61,6 +61,8 @@ var toldInFull = map[string]func(*economics.Boat){
 	},
 	"prices of thousands": func(b *economics.Boat) {
 		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Safety.FuelVapourSpace = "EUR", 13_400, 27_600, 44, quantity.No
+		b.Cruising.Nights = [12]float64{31, 28, 20, 0, 0, 20, 24, 20, 10, 0, 0, 20}
+		b.Cruising.NightsElsewhere = [12]float64{31, 28, 20, 0, 0, 0, 0, 0, 0, 0, 0, 20}
 	},
 }
 

@@ -60,7 +60,7 @@ var owners = []struct {
 		{"How many of you", "4"}, {"What must be cold", "1, 2, 3, 4"}, {"How would you eat", "tins"}, {"How much does the ice box hold", "110 l"}, {"How thick is the foam", "50"},
 		{"How long does ice last", "8 kg, one day in August"}, {"What do you pay for ice", "€1.60/kg"}, {"battery for lights", "180"}, {"How many watts of solar", "160"}, {"would you spend", "2500"},
 		{goingBy + " ", "already fitted"}, {"Is there a refrigerating unit", "dead"}, {"would you pay for", "4"}, {"for safety", "2, 3"}, {"gas vapour reach", "no"}, {"pushed open", "no"},
-	}, false},
+	}, true},
 	{"two-quotations", slices.Concat(firstTimer[:len(firstTimer)-1], []line{
 		{"Here is all I go by. ", "offer"}, {"What do you call this offer? ", "yard by the bridge"}, {"Price without fitting? ", "$1,450"}, {"Is it built in, or a chest? ", "built in"},
 		{"Fitting as quoted, ", "$380"}, {"Average current,", "0.6 A"}, {"Current while it runs, ", "4.5 A"}, {"How does it shed its heat? ", "locker fan"}, {"What kind of plate has it? ", "thin"},
@@ -72,13 +72,13 @@ var owners = []struct {
 	}, true},
 }
 
+// longRun reports whether what takes minutes is wanted too.
+func longRun() bool { return os.Getenv("COLDRECKON_LONG") != "" }
+
 func TestOwners(t *testing.T) {
-	if testing.Short() {
-		t.Skip("reckons in earnest")
-	}
 	for _, who := range owners {
 		t.Run(who.name, func(t *testing.T) {
-			if who.long && os.Getenv("COLDRECKON_LONG") == "" {
+			if who.long && !longRun() {
 				t.Skip("another answer to each question is tried in earnest: COLDRECKON_LONG=1")
 			}
 			o := &owner{answers: who.said, often: 80}

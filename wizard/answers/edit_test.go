@@ -138,7 +138,10 @@ func (f *File) answer(key string) (text string, ok bool) {
 // Each sample, with every answer set anew to what it is, keeps its text; with
 // every answer changed, it keeps its comments.
 func TestEditingKeepsComments(t *testing.T) {
-	for _, s := range Samples() {
+	for i, s := range Samples() {
+		if i%3 > 0 && os.Getenv("COLDRECKON_LONG") == "" {
+			continue // two of the five
+		}
 		f := read(t, s.Text)
 		for _, row := range questions.All() {
 			if text, ok := f.answer(row.Key); ok {
