@@ -122,7 +122,7 @@ func (a author) pictured(s setting) []layout.Block {
 	}
 	finding := ""
 	if a.counted() {
-		finding = fmt.Sprintf("The more a %s day is worth to you, the surer", a.v.ColdOrCool())
+		finding = fmt.Sprintf("The more a %s day is worth, the surer", a.v.ColdOrCool())
 		for _, c := range a.worths() {
 			add(a.v.Say(c.Worth)+" a day", fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.v.Say(c.Worth), c.Of100)
 		}
@@ -131,7 +131,7 @@ func (a author) pictured(s setting) []layout.Block {
 		}
 		caption := fmt.Sprintf("Of 100 futures, those in which it costs no more than that; in the others food that keeps is the better way. To find your own figure: what would you pay for a day with %s food, its dearer food spared?", a.v.ColdOrCool())
 		if s.tight > 0 {
-			caption = "Of 100 futures, those in which it costs no more than that"
+			caption = "Of 100 futures, those in which it costs no more"
 		}
 		squares := chart.Picture(field, finding, caption, finding+".", t)
 		if s.tight > 0 {
@@ -187,6 +187,7 @@ func (a author) prices(s setting) layout.Picture {
 		return a.v.Say(math.Round(v))
 	}}
 	t := layout.Table{Columns: []layout.Column{{Head: "Way"}, {Head: "Low", Right: true}, {Head: "Middle", Right: true}, {Head: "High", Right: true}}}
+	said := func(x float64) string { return strings.TrimPrefix(a.v.Price(x), "about ") }
 	most := a.r.Answer.Worth.High
 	var findings []string
 	for _, o := range ways {
@@ -196,12 +197,12 @@ func (a author) prices(s setting) layout.Picture {
 			p := o.PriceOfCold
 			row.Low, row.Mid, row.High = p.Low, min(p.Typical, words.Dearest), min(p.High, 1e6)
 			most = max(most, row.Mid*1.15)
-			cells = []string{words.Name(o.ID), c.Say(p.Low), c.Say(p.Typical), c.Say(row.High)}
-			text := a.v.Price(p.Typical) + " with " + words.In(o.ID)
-			if len(findings) > 0 {
-				text = strings.TrimPrefix(text, "about ")
+			cells = []string{words.Name(o.ID), said(p.Low), said(p.Typical), said(p.High)}
+			price := said(p.Typical)
+			if len(findings) == 0 {
+				price = a.v.Price(p.Typical)
 			}
-			findings = append(findings, text)
+			findings = append(findings, price+" with "+words.In(o.ID))
 		}
 		c.Rows, t.Rows = append(c.Rows, row), append(t.Rows, cells)
 	}
@@ -213,9 +214,9 @@ func (a author) prices(s setting) layout.Picture {
 			c.Top, c.Marks = marks[3], marks
 		}
 	}
-	caption := "Bar: 80 of 100 futures; mark: the middle one"
+	caption := "Bar: 80 of 100 futures; mark: middle"
 	if s.tight < tightest {
-		caption = "Cost of it over going without, by day won. " + caption
+		caption = "Cost over going without, by day won. " + caption
 	}
 	switch yes, no := a.r.Answer.YesWorth, a.r.Answer.NoWorth; {
 	case a.r.Answer.Case == economics.WorthTold:

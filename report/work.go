@@ -220,10 +220,10 @@ func (a author) besides(s setting) []layout.Block {
 	if len(rest) == 0 || !a.decided() {
 		return nil
 	}
-	if s.tight < 2 && a.simple() {
+	if s.tight < 3 && a.simple() {
 		l := layout.List{Steps: true}
 		for _, f := range rest {
-			l.Items = append(l.Items, layout.Item{Text: brief(f.Text, 170-60*s.tight)})
+			l.Items = append(l.Items, layout.Item{Text: brief(f.Text, [...]int{170, 170, 110}[s.tight])})
 		}
 		return []layout.Block{layout.Heading{Level: 2, Text: "Besides, take care"}, l}
 	}
@@ -277,7 +277,7 @@ func (a author) stopped(s setting) []layout.Block {
 	for _, f := range stops {
 		text := f.Text
 		if !concerns(f, a.o.ID) && s.tight > 0 { // in full with --full
-			text = brief(text, 60)
+			text = brief(text, [...]int{150, 60}[min(s.tight, 2)-1])
 		}
 		l.Items = append(l.Items, layout.Item{Lead: words.Capital(forWhom(f)) + ":", Text: text})
 	}

@@ -218,6 +218,8 @@ func TestTighterTellsWhatDiffers(t *testing.T) {
 func TestAlarmSaysWhatItCostsAndSaves(t *testing.T) {
 	a := economics.Alarm{YearsBetween: quantity.Range{Low: 3, Typical: 8, High: 30}, FoodKg: 6, Lost: quantity.Range{Low: 1.6, Typical: 6, High: 16},
 		Saved: quantity.Range{Low: 1.2, Typical: 4.5, High: 12}, Price: quantity.Range{Low: 15, Typical: 30, High: 80}, PricePerYear: 4.1}
+	few := a
+	few.Saved = quantity.Range{Low: 0.2, Typical: 0.5, High: 1.4}
 	aboard := a
 	aboard.Aboard, aboard.Lost, aboard.Saved = true, quantity.Exactly(0.3), quantity.Range{}
 	for _, row := range []struct {
@@ -226,8 +228,9 @@ func TestAlarmSaysWhatItCostsAndSaves(t *testing.T) {
 		says     []string
 		not      string
 	}{
-		{a, true, []string{"once in 8 years spent aboard (3 to 30)", "$6 a year", "($1 to $12)", "costs $4 a year", "it is among the work"}, "does not pay"},
+		{a, true, []string{"once in 8 years spent aboard (3 to 30)", "saves $1 to $12 a year", "costs $4 a year", "it is among the work"}, "does not pay"},
 		{a, false, []string{"by the food alone it does not pay"}, "it is among"},
+		{few, false, []string{"saves up to $1 a year"}, "under $1"},
 		{aboard, false, []string{"your alarm saves most of the 6 kg", "under $1 a year"}, "pay"},
 	} {
 		got := voice(t, nil).Alarm(row.alarm, economics.FitOut{Alarm: row.proposed})

@@ -182,7 +182,7 @@ func (v Voice) ColdMeans() string {
 	if v.r.Boat.CoolDecides() {
 		limitC, _ = season.Limits(v.r.Boat.Food.Target, true)
 	}
-	return fmt.Sprintf("%s means that the food is no warmer than %s, but for two hours of the day.", Capital(v.ColdOrCool()), v.Degrees(limitC))
+	return fmt.Sprintf("%s: food no warmer than %s, but for two hours a day.", Capital(v.ColdOrCool()), v.Degrees(limitC))
 }
 
 // warmest gives the warmest food of the season, unless nothing is kept cold.
