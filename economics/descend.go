@@ -44,19 +44,15 @@ func (s *searcher) cheapest(allowed func(*cell) bool, g goal, under float64) int
 			s.priced(top)
 		}
 	}
-	done := map[int]bool{best: true}
-	for s.failed == nil {
-		next := -1
-		for i := len(s.cells) - 1; i >= 0; i-- {
-			c := &s.cells[i]
-			if c.out || done[i] || c.work >= under || !allowed(c) || s.leastCost(i) >= (1-trifle)*under {
-				continue
-			}
-			next = i
-			break
-		}
-		if next < 0 {
-			break
+	order := s.tops(allowed)
+	for i := range s.cells {
+		order = append(order, len(s.cells)-1-i) // the dearest first
+	}
+	done := map[int]bool{}
+	for _, next := range order {
+		c := &s.cells[next]
+		if s.failed != nil || c.out || done[next] || c.work >= under || !allowed(c) || s.leastCost(next) >= (1-trifle)*under {
+			continue
 		}
 		done[next] = true
 		if best >= 0 && !s.mayBeat(next, best) {
