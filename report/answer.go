@@ -164,6 +164,7 @@ func (a author) pictured(s setting) []layout.Block {
 		add("", "", words.Capital(way), n)
 	}
 	squares := chart.Picture(field, finding, "", finding+".", t)
+	squares.Widest = chart.LargeField
 	shares := []float64{38, 128}
 	if s.tight > 3 {
 		shares = []float64{29, 137}

@@ -21,8 +21,10 @@ type HundredFutures struct {
 	Counts      [3]int // >= 0, adding up to 100
 }
 
+// LargeField is the side of a field that stands alone, mm.
+const LargeField = 47.0
+
 const (
-	largeField = 47.0 // side of a field that stands alone, mm
 	smallField = 29.0
 	fieldGap   = 8.0
 )
@@ -32,7 +34,7 @@ var groupFills = [3]sheet.Fill{solid, hatched, open}
 func (c TenByTen) side(w float64) float64 {
 	n := float64(len(c.Fields))
 	if n <= 1 {
-		return min(w, largeField)
+		return min(w, LargeField)
 	}
 	return min(smallField, (w-fieldGap*(n-1))/n)
 }

@@ -155,6 +155,7 @@ type Picture struct {
 	// empty takes finding and caption.
 	Alt    string
 	Height func(w float64) float64 // of the drawing at a width, mm
+	Widest float64                 // of the drawing, mm; 0 fills any width
 	// Draw draws within r.
 	Draw func(s sheet.Sheet, r sheet.Rect) error
 	// Table holds the drawn figures. Shown sets it under the drawing too, from

@@ -210,9 +210,14 @@ func (w *htmlWriter) picture(p Picture) {
 // height of the text around it.
 const remPerMM = 0.32
 
-// svg draws the picture: the width and the height grow until it can be drawn.
+// svg draws the picture: the width and the height grow until it can be drawn. A
+// small one keeps its width, so that its words are not shrunk with empty paper.
 func (p Picture) svg(id string) (markup string, width float64, err error) {
-	for _, width = range []float64{narrowest, 110, 140, 166} {
+	least := narrowest
+	if p.Widest > 0 {
+		least = min(least, p.Widest)
+	}
+	for _, width = range []float64{least, 110, 140, 166} {
 		for grown := 1.0; grown < 2.2; grown += 0.2 {
 			h := p.Height(width) * grown
 			var s *sheet.SVG
