@@ -19,6 +19,11 @@ const unseenStopsSource = "engineering judgement, from memory; at the low end as
 // judgement, from memory.
 const seenSpoils = 0.25
 
+// betweenStops is the time from one such stop to the next, years of nights aboard.
+func betweenStops() quantity.Range {
+	return quantity.Range{Low: 1 / unseenStops.High, Typical: 1 / unseenStops.Typical, High: 1 / unseenStops.Low}
+}
+
 // stopsPerYear gives the unseen stops of an average year, typical.
 func (p *proposal) stopsPerYear() float64 {
 	if p.unit == nil {
@@ -83,7 +88,7 @@ func (r *Reckoning) Alarm(book Book) (Alarm, bool) {
 	if !known || !valued || a.FoodKg <= 0 || nights == 0 {
 		return Alarm{}, false
 	}
-	a.YearsBetween = quantity.Range{Low: 1 / unseenStops.High, Typical: 1 / unseenStops.Typical, High: 1 / unseenStops.Low}
+	a.YearsBetween = betweenStops()
 	a.StopsPerYear = unseenStops.Scale(float64(nights) / 365)
 	a.Lost = a.StopsPerYear.Scale(a.FoodKg * food.Price.Typical)
 	if a.Aboard {

@@ -84,7 +84,7 @@ func Granted(b Boat) []Grant {
 		add("bottles_kg", "water in bottles beside the plate of a unit that runs while the sun is up", "kg", quantity.Exactly(bottlesKg), "engineering judgement, from memory")
 		add("bottles_m2", "surface of those bottles", "m²", quantity.Exactly(bottlesM2), "engineering judgement, from memory")
 	}
-	add("unseen_stops", "stops of a unit in a year of nights aboard that nobody sees in time", "a year", unseenStops, unseenStopsSource)
+	add("unseen_stops", "time aboard from one stop of a unit that nobody sees to the next", "years", betweenStops(), unseenStopsSource)
 	add("seen_spoils", "part of the food that spoils all the same where an alarm tells of a stop", "share", quantity.Exactly(seenSpoils), "engineering judgement, from memory")
 	thermal("drain_" + string(b.Box.Drain))(heat.DrainLoss(b.Box.Drain))
 	thermal("swap_" + string(b.Box.Lid))(heat.SwapShare(b.Box.Lid))

@@ -53,7 +53,11 @@ func (a author) heat() []layout.Block {
 		if part.Side != "" {
 			name = string(part.Side)
 		}
-		t.Rows = append(t.Rows, []string{words.Capital(name), quantity.FormatConductance(scale*part.UA, a.r.Boat.Units)})
+		leak := scale * part.UA
+		if leak < a.r.Box.Leak/500 { // the digits of the others end before it
+			leak = 0
+		}
+		t.Rows = append(t.Rows, []string{words.Capital(name), quantity.FormatConductance(leak, a.r.Boat.Units)})
 	}
 	t.Rows = append(t.Rows, []string{"All", quantity.FormatConductance(a.r.Box.Leak, a.r.Boat.Units)})
 	seen := append([]layout.Block{layout.Heading{Level: 2, Text: "How the leak is known"}, a.estimates()}, layout.Paras(layout.Small, box.Notes...)...)
@@ -311,6 +315,9 @@ func (a author) count(l economics.CostLine) string {
 	case "each", "year":
 		return ""
 	case "kg":
+		if l.Count < 0.05 { // on average a year: nobody weighs that
+			return ""
+		}
 		return a.v.Mass(l.Count)
 	case "kg on a warm day":
 		return a.v.Mass(l.Count) + " for a day"

@@ -67,7 +67,7 @@ func asTold(boat economics.Boat) []report.Answer {
 		if how == quantity.Assumed && !row.Asked(boat) {
 			continue
 		}
-		if value := row.Print(&boat); value != "" {
+		if value := row.Shown(&boat); value != "" {
 			list = append(list, report.Answer{Group: string(row.Group), Label: row.Label, Value: value, How: how})
 		}
 	}

@@ -39,7 +39,7 @@ func Fill(b *economics.Boat, book economics.Book) {
 				why = "you do not know; taken: " + why
 			}
 		}
-		b.Assumptions = append(b.Assumptions, economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Print(b), Why: why})
+		b.Assumptions = append(b.Assumptions, economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Shown(b), Why: why})
 	}
 	if measured(b) {
 		b.Box.Volume = b.Box.Inside.Volume()

@@ -45,7 +45,7 @@ func moneyRows() []Row {
 			Help:    "Typical: $2 to $10 a day, for all of you; a range will do. Count the dearer food it spares you. Leave it out to see the price from which it pays.",
 			Limits:  Limits{0, 0, 50, 1000},
 			Field:   func(b *economics.Boat) Slot { return worthSlot(&b.Money) },
-			Default: always([2]quantity.Money{}, "not answered: the answer names the worth from which it pays"),
+			Default: always([2]quantity.Money{}, "the answer names the worth from which it pays"),
 		},
 		{
 			Key: "money.fitted_by", Group: OfMoney, Label: "Who does the work", Kind: Choice,

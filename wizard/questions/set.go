@@ -40,6 +40,14 @@ func (r Row) Print(b *economics.Boat) string {
 	return r.print(r.Field(b).Get(), ownerOf(b))
 }
 
+// Shown is Print for the reader of a list: what nobody told is no sum of nothing.
+func (r Row) Shown(b *economics.Boat) string {
+	if r.Kind == MoneySpan && !b.Told(r.Key) {
+		return "not told"
+	}
+	return r.Print(b)
+}
+
 func (r Row) print(v any, o owner) string {
 	switch r.Kind {
 	case Months:
