@@ -145,7 +145,7 @@ func (a author) document(set ...setting) layout.Document {
 		}
 		doc.Part(a.set(page, s)...)
 	}
-	if offers := Quotations(a.r, a.Pack.Book); offers != nil {
+	if offers := quotations(a.r, a.Pack.Book); offers != nil {
 		doc.Part(offers...)
 	}
 	if a.Full {

@@ -14,9 +14,9 @@ import (
 // abreast is how many quotations stand beside one another in a table.
 const abreast = 4
 
-// Quotations sets the owner's quotations side by side, as the blocks of a page;
+// quotations sets the owner's quotations side by side, as the blocks of a page;
 // nil when none are told.
-func Quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
+func quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
 	if len(r.Quotations) == 0 {
 		return nil
 	}
@@ -45,7 +45,7 @@ func Quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
 		"a price in a quotation is taken as firm. Charge and noise are for the seller to warrant; wiring and any work on the refrigerant are for a licensed hand."})
 }
 
-// QuotationsDocument is the comparison by itself, foot at its foot. Quotations must be told.
+// QuotationsDocument is the comparison by itself, foot at its foot. Offers must be told.
 func QuotationsDocument(r *economics.Reckoning, book economics.Book, foot string) layout.Document {
 	name := r.Boat.Name
 	if name == "" {
@@ -53,7 +53,7 @@ func QuotationsDocument(r *economics.Reckoning, book economics.Book, foot string
 	}
 	d := layout.Document{Title: name + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: foot, Margins: margins}
 	d.Part(layout.Heading{Level: 0, Text: d.Title})
-	d.Add(Quotations(r, book)...)
+	d.Add(quotations(r, book)...)
 	return d
 }
 

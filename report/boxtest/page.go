@@ -9,13 +9,13 @@ import (
 	"coldreckon/report/layout"
 )
 
-// Title heads the page and names the file.
-const Title = "How much does the box leak?"
+// title heads the page and names the file.
+const title = "How much does the box leak?"
 
 // Document is the page in the units of sys. foot stands at its foot, such as a
 // program and version.
 func Document(sys quantity.System, foot string) layout.Document {
-	doc := layout.Document{Title: Title, Subject: "Two tests of an ice box, with blanks to fill in", Foot: foot}
+	doc := layout.Document{Title: title, Subject: "Two tests of an ice box, with blanks to fill in", Foot: foot}
 	doc.Part(blocks(sys)...)
 	return doc
 }
@@ -52,7 +52,7 @@ func blocks(sys quantity.System) []layout.Block {
 	n := namesOf(sys)
 	ice, jug := trust()
 	return []layout.Block{
-		layout.Heading{Level: 0, Text: Title},
+		layout.Heading{Level: 0, Text: title},
 		layout.Para{Wide: true, Text: "A drawing of the walls can be wrong by half. Either test settles it in a day, with a scale, two thermometers and a clock. " +
 			"Empty the box of food first, and keep the lid shut: every peep counts as a leak."},
 		layout.Side{Columns: [][]layout.Block{iceColumn(sys), jugColumn(sys)}},

@@ -12,13 +12,13 @@ import (
 	"coldreckon/report/words"
 )
 
-// Title heads the comparison and names its file.
-const Title = "Boats compared: cold food aboard"
+// title heads the comparison and names its file.
+const title = "Boats compared: cold food aboard"
 
 // Document lays the comparison out: the boats on one board, on paper laid on its
 // side, and behind it the details.
 func (t *Table) Document() layout.Document {
-	d := layout.Document{Title: Title, Subject: Heading, Foot: "An aid to planning. Not a survey or a valuation", Margins: layout.Margins{Side: 14, Top: 20, Bottom: 18}}
+	d := layout.Document{Title: title, Subject: Heading, Foot: "An aid to planning. Not a survey or a valuation", Margins: layout.Margins{Side: 14, Top: 20, Bottom: 18}}
 	if t.Version != "" {
 		d.Foot = "coldreckon " + t.Version + " · " + d.Foot
 	}

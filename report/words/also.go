@@ -130,7 +130,7 @@ func (v Voice) reach() string {
 	case economics.NoRoomAtAll, economics.NoneReaches:
 		return ""
 	case economics.CoolOnly:
-		return fmt.Sprintf("%s does that in %s futures.", The(a.Way()), of100(a.ReachOf100))
+		return fmt.Sprintf("%s does that in %s futures.", the(a.Way()), of100(a.ReachOf100))
 	}
 	text := fmt.Sprintf("%s keeps the food %s as often as you want in %s futures", Capital(v.Named(a.Way())), v.ColdOrCool(), of100(a.ReachOf100))
 	if a.ReachOf100 < 87 {

@@ -26,7 +26,7 @@ func (v Voice) Answer() string {
 		short := number(o.Fitted.Facts, "food_to_keep_l") - number(o.Fitted.Facts, "room_for_food_l")
 		return fmt.Sprintf("No way leaves room enough: beside ice or a plate this box is %s short of what has to go in between two shops.", v.Volume(short))
 	case economics.CoolOnly:
-		return fmt.Sprintf("No way keeps food cold as often as you want. %s keeps drinks, butter and the like cool%s.", The(a.Way()), v.coolPrice())
+		return fmt.Sprintf("No way keeps food cold as often as you want. %s keeps drinks, butter and the like cool%s.", the(a.Way()), v.coolPrice())
 	case economics.NoneReaches:
 		return v.nearest()
 	case economics.FewDays:
@@ -255,7 +255,7 @@ func (v Voice) whyForbidden() string {
 func (v Voice) nearest() string {
 	a := &v.r.Answer
 	o := v.leader()
-	text := fmt.Sprintf("No way keeps food %s as often as you want. %s comes nearest: ", v.ColdOrCool(), The(o.ID))
+	text := fmt.Sprintf("No way keeps food %s as often as you want. %s comes nearest: ", v.ColdOrCool(), the(o.ID))
 	if a.ReachOf100 > 0 && o.Fitted.Works() {
 		return text + fmt.Sprintf("it does so in %s futures.", few100(a.ReachOf100))
 	}

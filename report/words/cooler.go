@@ -57,7 +57,7 @@ func (v Voice) Drinks() []string {
 	}
 	for i, id := range economics.Options {
 		if id != economics.DryStores {
-			out = append(out, fmt.Sprintf("%s works so in %s futures; with the drinks in the box and the same work, in %d.", The(id), of100(d.Apart[i]), d.Together[i]))
+			out = append(out, fmt.Sprintf("%s works so in %s futures; with the drinks in the box and the same work, in %d.", the(id), of100(d.Apart[i]), d.Together[i]))
 		}
 	}
 	return out

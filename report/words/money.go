@@ -52,7 +52,7 @@ func (v Voice) Overtakes() string {
 	case cheaper && since == 0:
 		return fmt.Sprintf("By every year's end %s has cost less than %s.", In(way), In(rival))
 	case cheaper && dearFirst:
-		return fmt.Sprintf("%s costs more at first than %s, and less in all from year %d on.", The(way), In(rival), since)
+		return fmt.Sprintf("%s costs more at first than %s, and less in all from year %d on.", the(way), In(rival), since)
 	case cheaper:
 		return fmt.Sprintf("From year %d on %s has cost less in all than %s.", since, In(way), In(rival))
 	case since == 0:

@@ -21,8 +21,8 @@ func In(id economics.OptionID) string {
 	return names[id]
 }
 
-// The names an option at the head of a sentence: "The small unit", "Dry stores".
-func The(id economics.OptionID) string { return Capital(In(id)) }
+// the names an option at the head of a sentence: "The small unit", "Dry stores".
+func the(id economics.OptionID) string { return Capital(In(id)) }
 
 func unit(id economics.OptionID) bool {
 	return id == economics.SmallUnit || id == economics.LargerUnit

@@ -48,12 +48,12 @@ func (v Voice) failures() []string {
 			continue
 		}
 		if o.Fitted.Works() && len(out) < 3 {
-			out = append(out, fmt.Sprintf("%s does in %s futures what you want, at its best.", The(id), few100(o.WorksOf100)))
+			out = append(out, fmt.Sprintf("%s does in %s futures what you want, at its best.", the(id), few100(o.WorksOf100)))
 		}
 		for _, c := range o.Fitted.Failing {
 			text := v.fill(c.Reason, o.Fitted.Facts)
 			if !slices.ContainsFunc(out, func(s string) bool { return strings.HasSuffix(s, text) }) && len(out) < 3 {
-				out = append(out, The(id)+": "+text)
+				out = append(out, the(id)+": "+text)
 			}
 		}
 	}
@@ -67,9 +67,9 @@ func (v Voice) failures() []string {
 func (v Voice) priceReason() string {
 	o := v.leader()
 	if !v.Priced(o) {
-		return fmt.Sprintf("%s costs about %s a year, all in all, and gives %s that the empty box does not.", The(o.ID), v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
+		return fmt.Sprintf("%s costs about %s a year, all in all, and gives %s that the empty box does not.", the(o.ID), v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
-	text := fmt.Sprintf("%s gives a %s day for %s", The(o.ID), v.ColdOrCool(), v.Price(o.PriceOfCold.Typical))
+	text := fmt.Sprintf("%s gives a %s day for %s", the(o.ID), v.ColdOrCool(), v.Price(o.PriceOfCold.Typical))
 	if high := o.PriceOfCold.High; high <= Dearest {
 		text += fmt.Sprintf(" (%s to %s in 80 of 100 futures)", v.Say(economics.SayDown(o.PriceOfCold.Low)), v.Say(economics.SayUp(high)))
 	}
@@ -147,13 +147,13 @@ func (v Voice) coldReason() string {
 	if len(o.Fit.Items) > 0 && fitted > told {
 		return fmt.Sprintf("With the work %s keeps the food %s on %s days aboard, up from %d as she is.", In(o.ID), v.ColdOrCool(), of100(fitted), told)
 	}
-	return fmt.Sprintf("%s keeps the food %s on %s days aboard; you want %d.", The(o.ID), v.ColdOrCool(), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
+	return fmt.Sprintf("%s keeps the food %s on %s days aboard; you want %d.", the(o.ID), v.ColdOrCool(), of100(fitted), share100(float64(v.r.Boat.Food.ColdDaysWanted)))
 }
 
 // daysReason says how many days the answer adds to those of the empty box.
 func (v Voice) daysReason() string {
 	o := v.leader()
-	return fmt.Sprintf("%s gives %s a year that the empty box does not.", The(o.ID), v.days(math.Round(o.ExtraDays.Typical)))
+	return fmt.Sprintf("%s gives %s a year that the empty box does not.", the(o.ID), v.days(math.Round(o.ExtraDays.Typical)))
 }
 
 // MoreIce says whether more ice would help, where ice does not do with the

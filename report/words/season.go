@@ -14,7 +14,7 @@ func (v Voice) NoWork(o *economics.OptionFigures) string {
 	case o.ID == economics.DryStores:
 		return "Dry stores need no work, only lockers that stay dry."
 	case o.WorksOf100 >= 90:
-		return fmt.Sprintf("%s needs none: it works as she is in %s futures.", The(o.ID), of100(o.AsToldWorksOf100))
+		return fmt.Sprintf("%s needs none: it works as she is in %s futures.", the(o.ID), of100(o.AsToldWorksOf100))
 	}
 	return fmt.Sprintf("No work was found that makes %s do: it works in %s futures.%s", In(o.ID), few100(o.WorksOf100), v.because(&o.Fitted))
 }
