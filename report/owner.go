@@ -149,7 +149,7 @@ func (a author) document(set ...setting) layout.Document {
 		doc.Part(offers...)
 	}
 	if a.Full {
-		doc.Part(slices.Concat(a.appendix(), a.asides(), a.models)...)
+		doc.Part(slices.Concat(a.appendix(), a.alsoAsked(), a.models)...)
 		if a.r.HasRepair {
 			doc.Part(ailing(a.v, 1)...)
 		}

@@ -15,7 +15,7 @@ import (
 )
 
 // A report into a pipe that nobody reads to its end waits for ever; a signal
-// must end that. Guards aside in the printer: writing straight to the pipe
+// must end that. Guards inBackground in the printer: writing straight to the pipe
 // leaves the program deaf, and this runs into its limit.
 func TestStoppedWhileAPipeIsFull(t *testing.T) {
 	name := filepath.Join(t.TempDir(), "pipe")

@@ -33,20 +33,20 @@ func save(path string, data []byte, guards ...guard) error {
 	if mode&fs.ModeType != 0 {
 		return explainSave(path, os.WriteFile(target, data, 0))
 	}
-	aside, err := createAside(target)
+	temp, err := createTemp(target)
 	if err != nil {
 		return explainSave(path, err)
 	}
-	if err := fill(aside, data, mode); err != nil {
-		return explainSave(path, errors.Join(err, os.Remove(aside.Name())))
+	if err := fill(temp, data, mode); err != nil {
+		return explainSave(path, errors.Join(err, os.Remove(temp.Name())))
 	}
 	for _, stays := range guards {
 		if err := stays(target); err != nil {
-			return errors.Join(err, os.Remove(aside.Name()))
+			return errors.Join(err, os.Remove(temp.Name()))
 		}
 	}
-	if err := os.Rename(aside.Name(), target); err != nil {
-		return explainSave(path, errors.Join(err, os.Remove(aside.Name())))
+	if err := os.Rename(temp.Name(), target); err != nil {
+		return explainSave(path, errors.Join(err, os.Remove(temp.Name())))
 	}
 	syncFolder(filepath.Dir(target))
 	return nil
@@ -70,7 +70,7 @@ func saveTarget(path string) (string, fs.FileMode, error) {
 	return target, info.Mode(), explainSave(path, err)
 }
 
-// partName is the file aside of a target: always the same one, so that it also
+// partName is the file beside a target that is written first: always the same, so that it also
 // keeps the turn of whoever writes it.
 func partName(target string) string {
 	sum := fnv.New32a()
@@ -86,9 +86,9 @@ const (
 	partsSwept = time.Hour
 )
 
-// createAside opens the file aside of a target, with the permissions that any
+// createTemp opens the file beside a target that is written first, with the permissions that any
 // new file gets, as soon as nobody else has it.
-func createAside(target string) (*os.File, error) {
+func createTemp(target string) (*os.File, error) {
 	name := partName(target)
 	parts, _ := filepath.Glob(filepath.Join(filepath.Dir(name), ".coldreckon-*.part")) // none where the folder's name is a pattern
 	for _, part := range parts {

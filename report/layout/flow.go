@@ -136,24 +136,24 @@ func (d drawing) draw(s sheet.Sheet, x, y, w float64) error {
 func (d drawing) space() (above, below float64)           { return d.air, d.air }
 func (d drawing) split(_, _, _ float64) (head, rest flow) { return nil, d }
 
-// aside is text set apart by a rule at its left.
-type aside struct{ content stack }
+// note is text set apart by a rule at its left.
+type note struct{ content stack }
 
 const noteInset, noteRule = 4.0, 0.8 // mm
 
-func (n aside) height(w float64) float64 { return n.content.height(w - noteInset) }
-func (n aside) draw(s sheet.Sheet, x, y, w float64) error {
+func (n note) height(w float64) float64 { return n.content.height(w - noteInset) }
+func (n note) draw(s sheet.Sheet, x, y, w float64) error {
 	mid := x + noteRule/2
 	s.Line(sheet.Point{X: mid, Y: y}, sheet.Point{X: mid, Y: y + n.height(w)}, sheet.Pen{Width: noteRule, Grey: sheet.Black})
 	return n.content.draw(s, x+noteInset, y, w-noteInset)
 }
-func (n aside) space() (above, below float64) { return 3.5, 3.5 }
-func (n aside) split(w, room, page float64) (head, rest flow) {
+func (n note) space() (above, below float64) { return 3.5, 3.5 }
+func (n note) split(w, room, page float64) (head, rest flow) {
 	a, z := n.content.split(w-noteInset, room, page)
 	if a == nil {
 		return nil, n
 	}
-	return aside{stack{a}}, aside{stack{z}}
+	return note{stack{a}}, note{stack{z}}
 }
 
 // beside sets blocks side by side, 8 mm apart, each as wide as its share; below

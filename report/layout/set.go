@@ -83,7 +83,7 @@ func (p Picture) set() flow {
 	return out
 }
 
-func (n Note) set() flow { return aside{setAll(n)} }
+func (n Note) set() flow { return note{setAll(n)} }
 
 func (s Side) set() flow {
 	out := beside{shares: s.Shares}

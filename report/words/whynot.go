@@ -6,15 +6,15 @@ import (
 	"coldreckon/economics/quantity"
 )
 
-// Aside is a way that owners ask after and that these pages do not weigh, with
+// Unweighed is a way that owners ask after and that these pages do not weigh, with
 // what it would take on this boat.
-type Aside struct {
+type Unweighed struct {
 	What string // "A household fridge through an inverter"
 	Text string // one or two sentences with a figure
 }
 
 // WhyNot gives a line for each way that is left out; none without nights aboard.
-func (v Voice) WhyNot() []Aside {
+func (v Voice) WhyNot() []Unweighed {
 	w, ok := v.r.WhyNot()
 	if !ok {
 		return nil
@@ -28,7 +28,7 @@ func (v Voice) WhyNot() []Aside {
 	} else {
 		peltier += ", too warm for your food. It suits the drive to the boat."
 	}
-	return []Aside{
+	return []Unweighed{
 		{"A household fridge through an inverter", fridge},
 		{"A thermoelectric box", peltier},
 		{"An ice maker", fmt.Sprintf("To make the %s of ice that the box melts in a hot day it takes %s, %s. A unit cools the box itself for %s. It pays where shore power is there and ice is not.",

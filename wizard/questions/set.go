@@ -318,8 +318,8 @@ func (r Row) meant(v any, text string, o owner) string {
 		return in[0]
 	}
 	if vs := figures(v); len(vs) == 1 && !zero(v) && r.Kind != Voltage { // 220 V is the shore's, not a slip for 22 V
-		for _, slip := range []float64{0.1, 10, 0.01, 100, 0.001} {
-			if w := vs[0] * slip; r.Limits.usual(w) {
+		for _, factor := range []float64{0.1, 10, 0.01, 100, 0.001} {
+			if w := vs[0] * factor; r.Limits.usual(w) {
 				return r.bound(w, o)
 			}
 		}
