@@ -144,7 +144,7 @@ func (s *searcher) cheapestIce(allowed func(*cell) bool, g goal, under float64) 
 		cost float64
 	}
 	var open []glanced
-	for i := range s.cells {
+	for i := len(s.cells) - 1; i >= 0; i-- { // the dearest first, which have the most below them
 		if c := &s.cells[i]; c.out || !allowed(c) || c.work >= under || !s.mayReach(i, g, s.glance()) {
 			continue
 		}
