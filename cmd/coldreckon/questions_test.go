@@ -13,6 +13,7 @@ import (
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/forms"
+	"coldreckon/report/layout"
 	"coldreckon/report/sheet"
 	"coldreckon/rules"
 	"coldreckon/wizard/questions"
@@ -140,62 +141,66 @@ func TestEveryQuestionIsOnTheWorksheet(t *testing.T) {
 	}
 }
 
-func TestWorksheetPages(t *testing.T) {
-	for _, p := range []sheet.Paper{sheet.A4, sheet.Letter} {
-		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-			t.Run(string(p)+" "+string(sys), func(t *testing.T) {
-				r, err := sheet.NewRecording(p)
+// drawnOnEachPaper draws a document in each system of units on its own paper; in
+// the long run on the other one too.
+func drawnOnEachPaper(t *testing.T, of func(quantity.System) layout.Document, look func(*testing.T, *sheet.Recording, quantity.System, sheet.Paper)) {
+	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+		for _, paper := range []sheet.Paper{sheet.A4, sheet.Letter} {
+			if own := (sys == quantity.US) == (paper == sheet.Letter); !own && !longRun() {
+				continue
+			}
+			t.Run(string(paper)+" "+string(sys), func(t *testing.T) {
+				r, err := sheet.NewRecording(paper)
 				if err != nil {
 					t.Fatal(err)
 				}
-				if err := worksheet(sys, "$", bookOf(t), "coldreckon, version 0.0").Draw(r); err != nil {
+				if err := of(sys).Draw(r); err != nil {
 					t.Fatal(err)
 				}
-				checkSheets(t, r, 5)
-				for _, o := range r.Ops { // the questions on four, the unit that ails on the last
-					if o.Kind == sheet.BookmarkOp && o.Level < 2 && strings.Contains(o.Text, "dead") != (o.Page == 5) {
-						t.Errorf("%q stands on page %d", o.Text, o.Page)
-					}
-				}
-				var keys []string
-				for _, o := range r.Ops {
-					if o.Kind == sheet.TextOp {
-						keys = append(keys, o.Text)
-					}
-					for _, box := range r.Ops {
-						unit := o.Kind == sheet.TextOp && o.Box.Right() > box.Box.Right()-1.5 && o.Box.W < box.Box.W/2
-						if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Page == box.Page && !unit && o.Box.Overlaps(box.Box) {
-							t.Errorf("%v stands in the box %v", o, box)
-						}
-					}
-				}
-				for _, row := range questions.All() {
-					if onWorksheet(row) && !slices.Contains(keys, row.Key) {
-						t.Errorf("%s is not drawn", row.Key)
-					}
-				}
-				checkFile(t, "--blank", "--units", string(sys), "--paper", string(p))
+				look(t, r, sys, paper)
 			})
 		}
 	}
 }
 
-func TestReferencePages(t *testing.T) {
-	for _, p := range []sheet.Paper{sheet.A4, sheet.Letter} {
-		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-			t.Run(string(p)+" "+string(sys), func(t *testing.T) {
-				r, err := sheet.NewRecording(p)
-				if err != nil {
-					t.Fatal(err)
-				}
-				if err := reference(questions.All(), sys, "$", bookOf(t)).Draw(r); err != nil {
-					t.Fatal(err)
-				}
-				checkSheets(t, r, 13)
-				checkFile(t, "--format", "pdf", "--units", string(sys), "--paper", string(p))
-			})
-		}
+func TestWorksheetPages(t *testing.T) {
+	blank := func(sys quantity.System) layout.Document {
+		return worksheet(sys, "$", bookOf(t), "coldreckon, version 0.0")
 	}
+	drawnOnEachPaper(t, blank, func(t *testing.T, r *sheet.Recording, sys quantity.System, paper sheet.Paper) {
+		checkSheets(t, r, 5)
+		for _, o := range r.Ops { // the questions on four, the unit that ails on the last
+			if o.Kind == sheet.BookmarkOp && o.Level < 2 && strings.Contains(o.Text, "dead") != (o.Page == 5) {
+				t.Errorf("%q stands on page %d", o.Text, o.Page)
+			}
+		}
+		var keys []string
+		for _, o := range r.Ops {
+			if o.Kind == sheet.TextOp {
+				keys = append(keys, o.Text)
+			}
+			for _, box := range r.Ops {
+				unit := o.Kind == sheet.TextOp && o.Box.Right() > box.Box.Right()-1.5 && o.Box.W < box.Box.W/2
+				if box.Kind == sheet.AreaOp && o.Kind == sheet.TextOp && o.Page == box.Page && !unit && o.Box.Overlaps(box.Box) {
+					t.Errorf("%v stands in the box %v", o, box)
+				}
+			}
+		}
+		for _, row := range questions.All() {
+			if onWorksheet(row) && !slices.Contains(keys, row.Key) {
+				t.Errorf("%s is not drawn", row.Key)
+			}
+		}
+		checkFile(t, "--blank", "--units", string(sys), "--paper", string(paper))
+	})
+}
+
+func TestReferencePages(t *testing.T) {
+	all := func(sys quantity.System) layout.Document { return reference(questions.All(), sys, "$", bookOf(t)) }
+	drawnOnEachPaper(t, all, func(t *testing.T, r *sheet.Recording, sys quantity.System, paper sheet.Paper) {
+		checkSheets(t, r, 13)
+		checkFile(t, "--format", "pdf", "--units", string(sys), "--paper", string(paper))
+	})
 }
 
 // checkSheets holds what was drawn to the margins and apart.

@@ -13,8 +13,14 @@ import (
 	"testing"
 )
 
-// Widths of a telephone, a tablet and a desk's screen, CSS pixels.
-var screens = []int{360, 768, 1280}
+// screens are the widths of a telephone and, in the long run, of a tablet and a
+// desk's screen too, CSS pixels.
+func screens() []int {
+	if longRun() {
+		return []int{360, 768, 1280}
+	}
+	return []int{360}
+}
 
 // webPages are the commands whose HTML is shown.
 var webPages = map[string][]string{
@@ -46,7 +52,7 @@ func TestNoPageScrollsSideways(t *testing.T) {
 		if code := Main(append(args, "--format", "html"), none, strings.NewReader(""), &out, &complaints); code != exitDone {
 			t.Fatalf("%s: exit code %d: %s", name, code, &complaints)
 		}
-		for _, width := range screens {
+		for _, width := range screens() {
 			names = append(names, fmt.Sprintf("%s at %d pixels", name, width))
 			fmt.Fprintf(&frames, `<iframe style="width:%dpx;height:900px;border:0" srcdoc="%s"></iframe>`, width, html.EscapeString(out.String()))
 		}
