@@ -261,12 +261,16 @@ func (a author) stopped(s setting) []layout.Block {
 		return 1
 	})
 	head := "Stops: none stands"
-	switch len(stops) {
-	case 0:
-	case 1:
+	switch own := a.ownStops(); {
+	case len(stops) == 0:
+	case own == 0:
+		head = "Stops of the other ways"
+	case own < len(stops):
+		head = fmt.Sprintf("Stops: clear the %s for %s first", counted(own), words.In(a.o.ID))
+	case own == 1:
 		head = "Stop: clear this first"
 	default:
-		head = fmt.Sprintf("Stops: clear these %s first", counted(len(stops)))
+		head = fmt.Sprintf("Stops: clear these %s first", counted(own))
 	}
 	in := []layout.Block{layout.Heading{Level: 2, Text: head}}
 	l := layout.List{Steps: s.tight < tightest, Fine: s.tight == tightest}
