@@ -5,6 +5,7 @@ import (
 	"os"
 	"testing"
 
+	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 )
 
@@ -157,5 +158,31 @@ func TestUnseenStopsMoveTheRightWay(t *testing.T) {
 				t.Errorf("boat %d, %s: %v as she is, %v with one more aboard, %v with an alarm", seed, id, is, bill(more, id), bill(alarmed, id))
 			}
 		}
+	}
+}
+
+// Where an alarm is all the work, the unit works as often as told as fitted, and
+// both are counted on all futures: no reader sees an alarm make the food warmer.
+func TestAnAlarmAloneIsCountedOnce(t *testing.T) {
+	b := dunlin()
+	b.Cruising.Crew, b.Cruising.ShopEveryDays, b.Food.KgPerPersonDay, b.Cruising.BeforeTrip = 7, 6, 2.4, Precooled
+	b.Cruising.Nights = [12]float64{4: 31, 5: 30, 6: 31, 7: 31, 8: 30}
+	b.Box.Volume, b.Box.LidSeal, b.Box.Drain = 250, heat.GoodSeal, heat.NoDrain
+	for side, f := range b.Box.Faces {
+		f.Foam, f.State = 0.1, heat.Dry
+		b.Box.Faces[side] = f
+	}
+	b.Power.Battery, b.Power.SolarWp, b.Power.MaxPanelWp = 500, 300, 300
+	book := stopsBook()
+	r, err := Reckon(b, book, must(b.Ground()), Settings{Futures: 35, Seed: 3})
+	if err != nil {
+		t.Fatal(err)
+	}
+	o := r.Of(SmallUnit)
+	if !o.Fit.Out.Alarm || o.Fit.Cools() || o.WorksOf100 == 100 || o.WorksOf100 == 0 {
+		t.Fatalf("%+v, works in %d: no boat to tell by", o.Fit.Items, o.WorksOf100)
+	}
+	if o.AsToldWorksOf100 != o.WorksOf100 || o.AsToldFutures != 35 {
+		t.Errorf("works in %d as told, of %d futures, and in %d with an alarm", o.AsToldWorksOf100, o.AsToldFutures, o.WorksOf100)
 	}
 }

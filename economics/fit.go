@@ -24,6 +24,10 @@ type Fit struct {
 	Tight *Fit
 }
 
+// Cools reports whether any of the work changes how cold the food gets: all but
+// an alarm does.
+func (f *Fit) Cools() bool { return len(f.Items) > 1 || len(f.Items) == 1 && !f.Out.Alarm }
+
 // findFit searches the work for an option and prepares the option with it.
 func findFit(s *searcher) (Fit, *proposal, error) {
 	fit := Fit{SearchFutures: len(s.hard)}

@@ -273,6 +273,9 @@ func (r *Reckoning) countAsTold(told []*proposal, fitted [][]Trial, futures []Fu
 			row, rows = rows[0], rows[1:]
 		}
 		o.AsToldFutures, o.AsToldWorksOf100 = len(row), worksOf100(row)
+		if !o.Fit.Cools() { // it works as often
+			o.AsToldFutures, o.AsToldWorksOf100 = len(fitted[i]), o.WorksOf100
+		}
 		o.AsToldBands = bands(row)
 	}
 	return nil

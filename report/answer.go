@@ -124,7 +124,7 @@ func (a author) pictured(s setting) []layout.Block {
 	if a.counted() {
 		finding = fmt.Sprintf("The more a %s day is worth, the surer", a.v.ColdOrCool())
 		for _, c := range a.worths() {
-			add(a.v.Say(c.Worth)+" a day", fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.v.Say(c.Worth), c.Of100)
+			add(a.v.Say(c.Worth), fmt.Sprintf("%d of 100", c.Of100), "Worth "+a.v.Say(c.Worth), c.Of100)
 		}
 		if c := a.worths(); len(c) == 1 {
 			finding = fmt.Sprintf("In %d of 100 futures it costs no more than %s a day", c[0].Of100, a.v.Say(c[0].Worth))

@@ -52,7 +52,7 @@ func headed(p layout.Picture) []layout.Block {
 }
 
 // worked reports whether the way shown needs work on box or boat.
-func (a author) worked() bool { return len(a.o.Fit.Items) > 0 }
+func (a author) worked() bool { return a.o.Fit.Cools() }
 
 // heatW prints a heat without its unit, no finer than a leak known to a quarter
 // lets one tell.
@@ -116,8 +116,10 @@ func (a author) box(s setting) layout.Picture {
 		t.Rows = append(t.Rows, []string{words.Capital(s.Name()), heatW(now), heatW(with)})
 	}
 	t.Rows = append(t.Rows, []string{"All", heatW(a.told.HeatW), heatW(a.fitted.HeatW)})
-	p := chart.Picture(a.sections(s), finding, caption, finding+". "+a.layers(), t)
-	return p
+	if !a.worked() {
+		t = t.Without(2)
+	}
+	return chart.Picture(a.sections(s), finding, caption, finding+". "+a.layers(), t)
 }
 
 // chest reports whether the way shown is a chest with walls of its own.

@@ -39,7 +39,7 @@ func (a author) season(s setting) layout.Picture {
 			return out
 		}
 		row := chart.SeasonRow{Name: words.Name(id), Best: id == a.o.ID, With: shares(o.FittedMonths)}
-		if len(o.Fit.Items) > 0 {
+		if o.Fit.Cools() {
 			row.Now, worked = shares(o.AsToldMonths), true
 		}
 		c.Rows = append(c.Rows, row)
@@ -134,6 +134,9 @@ func (a author) power(s setting) layout.Picture {
 			short = append(short, words.Month(m.Month))
 			most = max(most, m.NeedWh-m.SunWh)
 		}
+	}
+	if !a.worked() {
+		t = t.Without(2)
 	}
 	name := words.In(a.o.ID)
 	finding := ""

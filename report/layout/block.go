@@ -133,6 +133,15 @@ type Table struct {
 	Framed   int  // the column, counted from 0, that a heavy frame marks; 0 is none
 }
 
+// Without gives the table without its column i, counted from 0.
+func (t Table) Without(i int) Table {
+	t.Columns, t.Rows = slices.Delete(slices.Clone(t.Columns), i, i+1), slices.Clone(t.Rows)
+	for k, row := range t.Rows {
+		t.Rows[k] = slices.Delete(slices.Clone(row), i, i+1)
+	}
+	return t
+}
+
 // headed reports whether any of the columns has a head.
 func headed(columns []Column) bool {
 	return slices.ContainsFunc(columns, func(c Column) bool { return c.Head != "" })

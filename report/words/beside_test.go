@@ -244,3 +244,21 @@ func TestAlarmSaysWhatItCostsAndSaves(t *testing.T) {
 		}
 	}
 }
+
+// An alarm cools nothing: no arrow from the same count to the same count, and no work besides.
+func TestAnAlarmIsNoWorkThatCools(t *testing.T) {
+	v := voice(t, func(r *economics.Reckoning) {
+		o := r.Of(economics.SmallUnit)
+		o.Fit = economics.Fit{Out: economics.FitOut{Alarm: true}, Items: []economics.FitItem{{Piece: economics.AlarmPiece, Size: 1, WithoutWorksOf100: o.WorksOf100}}}
+		r.Answer.Case, r.Answer.Ways = economics.ByWorth, []economics.OptionID{economics.SmallUnit}
+	})
+	if got := v.works(v.r.Of(economics.SmallUnit)); !strings.HasSuffix(got, ", an alarm") {
+		t.Errorf("works %q", got)
+	}
+	if got := v.asShe(); got != "It needs no other work on box or boat than a thermometer with an alarm." {
+		t.Errorf("says %q", got)
+	}
+	if got := v.workReason(); got != "" {
+		t.Errorf("says that the work matters: %q", got)
+	}
+}

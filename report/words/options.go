@@ -49,6 +49,8 @@ func (v Voice) works(o *economics.OptionFigures) string {
 		return "keeps nothing cold"
 	case len(o.Fit.Items) == 0:
 		return fmt.Sprintf("%d, no work", o.WorksOf100)
+	case !o.Fit.Cools():
+		return fmt.Sprintf("%d, an alarm", o.WorksOf100)
 	}
 	return fmt.Sprintf("%d → %d", o.AsToldWorksOf100, o.WorksOf100)
 }

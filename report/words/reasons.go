@@ -203,7 +203,7 @@ func (v Voice) workReason() string {
 			best = i
 		}
 	}
-	if best < 0 {
+	if best < 0 || o.Fit.Items[best].WithoutWorksOf100 >= o.WorksOf100 {
 		return ""
 	}
 	item := o.Fit.Items[best]
