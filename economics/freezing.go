@@ -115,8 +115,8 @@ func (p *proposal) freezing(c energy.Cycle) energy.Cycle {
 	return c
 }
 
-// FreezingFigures is what freezing takes with one unit, steady, in the hottest
-// month aboard.
+// FreezingFigures is what freezing takes with one unit and its work, steady, in
+// the hottest month aboard.
 type FreezingFigures struct {
 	Option   OptionID
 	Wish     Freezing
@@ -128,13 +128,14 @@ type FreezingFigures struct {
 	PanelWp  float64 // rated watts of panel that give what it takes more; 0 without sun
 }
 
-// weighFreezing works out what each wish takes with each unit.
+// weighFreezing works out what each wish takes with each unit, in the box that its
+// work makes of hers.
 func (r *Reckoning) weighFreezing(s *study) error {
 	for _, id := range [2]OptionID{SmallUnit, LargerUnit} {
 		at := func(wish Freezing) (UnitFigures, *proposal, error) {
 			b := r.Boat
 			b.Food.Freeze = wish
-			p, err := newProposal(&b, s.book, s.world, s.scale, id, FitOut{})
+			p, err := newProposal(&b, s.book, s.world, s.scale, id, r.Of(id).Fit.Out)
 			if err != nil {
 				return UnitFigures{}, nil, err
 			}

@@ -16,6 +16,9 @@ type Reckoning struct {
 	Ground climate.Ground
 	Box    BoxFigures
 	Months []MonthFigures // those with nights aboard, January first
+	// WithWork is the same in the box that the small unit's work makes of it; Months
+	// where that unit brings a chest of its own.
+	WithWork []MonthFigures
 	// Options holds the four in the order of Options.
 	Options [4]OptionFigures
 	// Units are the small and the larger one, as told.
@@ -200,6 +203,10 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 		told[i], fitted[i] = cases[i].told, cases[i].fitted
 	}
 	r.Months = monthFigures(told[0], told[2], told[3])
+	r.WithWork = r.Months
+	if r.Boat.Small.Form == BuiltIn {
+		r.WithWork = monthFigures(fitted[2], fitted[2], fitted[3])
+	}
 	r.Units = [2]UnitFigures{told[2].unitFigures(), told[3].unitFigures()}
 	rows, paid, err := trials(fitted, st.futures, set.Seed)
 	if err != nil {

@@ -6,7 +6,8 @@ import (
 )
 
 // WhyNot is what other ways to cool would take on this boat in the hottest month
-// aboard, the box as told: what owners ask after and seldom keep.
+// aboard, in the box with the small unit's work, or as told where that unit
+// brings its own: what owners ask after and seldom keep.
 type WhyNot struct {
 	// A household fridge of the box's volume, through an inverter.
 	HouseholdWhPerDay, InverterIdleWhPerDay float64 // from the battery; the second is part of the first
@@ -61,8 +62,8 @@ func (r *Reckoning) WhyNot() (WhyNot, bool) {
 	if len(r.Months) == 0 {
 		return WhyNot{}, false
 	}
-	hot, nights := r.Months[0], 0
-	for _, m := range r.Months {
+	hot, nights := r.WithWork[0], 0
+	for _, m := range r.WithWork {
 		nights += m.Nights
 		if m.HeatGainW > hot.HeatGainW {
 			hot = m

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coldreckon/economics"
+	"coldreckon/economics/heat"
 )
 
 // The household fridge by hand: US 10 CFR 430.32(a), class 11A, from memory: 7.84
@@ -39,6 +40,25 @@ func hottest(r *economics.Reckoning) (m economics.MonthFigures) {
 		}
 	}
 	return m
+}
+
+// The other ways are held against the small unit in the box that its work makes,
+// not in one as told that nobody would fit it to; told nothing of such work, a box
+// of half an inch of damp foam takes several times as much.
+func TestWhyNotStandsOnTheWork(t *testing.T) {
+	b := economics.Dunlin()
+	for side, f := range b.Box.Faces {
+		f.Foam, f.State = 0.0127, heat.Damp
+		b.Box.Faces[side] = f
+	}
+	r := reckon(t, b, few)
+	w, _ := r.WhyNot()
+	if told := r.Units[0].AhPerDay; len(r.Of(economics.SmallUnit).Fit.Items) == 0 || !(w.SmallAhPerDay < 0.7*told) {
+		t.Errorf("the small unit takes %.1f Ah a day beside the other ways, %.1f as told", w.SmallAhPerDay, told)
+	}
+	if w.IceMakerKgPerDay >= 0.7*hottest(r).IceKgPerDay {
+		t.Errorf("the ice maker makes %.1f kg a day, the box as told melts %.1f", w.IceMakerKgPerDay, hottest(r).IceKgPerDay)
+	}
 }
 
 // Common practice, no source: a thermoelectric box draws about 4.5 A without a

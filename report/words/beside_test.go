@@ -104,12 +104,12 @@ func TestFreezingSaysWhatItTakes(t *testing.T) {
 	if len(got) != 2 {
 		t.Fatalf("%d sentences, want one for each wish with one unit: %q", len(got), got)
 	}
-	for i, want := range []string{"24 Ah a day in all, 6.5 Ah more", "as you want, takes"} {
+	for i, want := range []string{"24 Ah a day in all with the work, 6.5 Ah more", "as you want, takes"} {
 		if !strings.Contains(got[i], want) {
 			t.Errorf("%q is not in %q", want, got[i])
 		}
 	}
-	if !strings.Contains(got[1], "could not do it") {
+	if !strings.Contains(got[1], "more than the small unit can do") || strings.Contains(got[1], "Ah") {
 		t.Errorf("a unit that runs over 100 %% of the time: %q", got[1])
 	}
 }

@@ -23,18 +23,16 @@ func (v Voice) Freezing() []string {
 		if f.Wish == v.r.Boat.Food.Freeze {
 			wish, takes = wish+", as you want,", "takes"
 		}
-		text := fmt.Sprintf("%s %s %s %s a day in all, %s more than with nothing frozen", wish, takes, In(f.Option), Charge(f.AhPerDay), Charge(f.MoreAh))
+		if f.RunShare > 1 {
+			out = append(out, fmt.Sprintf("%s %s more than %s can do in your hottest month, even with the work.", wish, takes, In(f.Option)))
+			continue
+		}
+		text := fmt.Sprintf("%s %s %s %s a day in all with the work, %s more than with nothing frozen", wish, takes, In(f.Option), Charge(f.AhPerDay), Charge(f.MoreAh))
 		if f.PanelWp > 0 {
 			text += fmt.Sprintf(", or %s of panel", power(f.PanelWp))
 		}
-		text += "."
-		if f.RunShare > 1 {
-			text += " The unit could not do it in your hottest month, running without a pause."
-		} else {
-			text += fmt.Sprintf(" It runs %d %% of the time, its plate at %s or colder, and %s of the box are its corner.",
-				share100(f.RunShare), v.wholeDegrees(f.PlateC), v.Volume(f.CornerL))
-		}
-		out = append(out, text)
+		out = append(out, fmt.Sprintf("%s. It runs %d %% of the time, its plate at %s or colder, and %s of the box are its corner.",
+			text, share100(f.RunShare), v.wholeDegrees(f.PlateC), v.Volume(f.CornerL)))
 	}
 	return out
 }

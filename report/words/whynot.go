@@ -19,7 +19,7 @@ func (v Voice) WhyNot() []Unweighed {
 	if !ok {
 		return nil
 	}
-	fridge := fmt.Sprintf("%s a day from the battery, %s, of which the inverter takes %s by being on. The small unit takes %s. It does well on a boat that is always plugged in.",
+	fridge := fmt.Sprintf("%s a day from the battery, %s, of which the inverter takes %s by being on. The small unit with its work takes %s. It does well on a boat that is always plugged in.",
 		WattHours(w.HouseholdWhPerDay), Charge(w.HouseholdAhPerDay), WattHours(w.InverterIdleWhPerDay), Charge(w.SmallAhPerDay))
 	peltier := fmt.Sprintf("By common practice %s without a pause, %s a day. At best it gets down to about %s in your hottest month",
 		quantity.FormatCurrent(quantity.Ampere(Round(w.ThermoelectricA))), Charge(w.ThermoelectricAhPerDay), v.wholeDegrees(w.ThermoelectricBoxC))
@@ -31,7 +31,7 @@ func (v Voice) WhyNot() []Unweighed {
 	return []Unweighed{
 		{"A household fridge through an inverter", fridge},
 		{"A thermoelectric box", peltier},
-		{"An ice maker", fmt.Sprintf("To make the %s of ice that the box melts in a hot day it takes %s, %s. A unit cools the box itself for %s. It pays where shore power is there and ice is not.",
+		{"An ice maker", fmt.Sprintf("To make the %s of ice that the box with its work melts in a hot day it takes %s, %s. The small unit cools that box for %s. It pays where shore power is there and ice is not.",
 			v.Mass(w.IceMakerKgPerDay), WattHours(w.IceMakerWhPerDay), Charge(w.IceMakerAhPerDay), Charge(w.SmallAhPerDay))},
 		{"Plates driven by the engine", fmt.Sprintf("About %s of engine a day in your hottest month, %s a year, at anchor too. It costs no battery and no panel, but fuel, noise and a pump in the way.",
 			hours(w.EngineHoursPerDay), hours(w.EngineHoursPerYear))},

@@ -15,6 +15,7 @@ import (
 func made() *economics.Reckoning {
 	r := &economics.Reckoning{Months: []economics.MonthFigures{{Month: 7, Nights: 20, HeatGainW: 40, IceKgPerDay: 10, SolarWhPerDay: 300, HouseWhPerDay: 100, SmallWhPerDay: 250},
 		{Month: 8, Nights: 10, HeatGainW: 30, IceKgPerDay: 8, SolarWhPerDay: 500, HouseWhPerDay: 100, SmallWhPerDay: 250}}}
+	r.WithWork = r.Months
 	r.Boat.Name, r.Boat.Currency, r.Boat.Units, r.Boat.Money.Years = "Tern", "$", quantity.Metric, 10
 	r.Boat.Cruising.Crew, r.Boat.Food.Target = 2, 4
 	r.Boat.Known = map[string]quantity.How{"a": quantity.Told, "b": quantity.Told, "c": quantity.Measured}
