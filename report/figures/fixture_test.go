@@ -46,6 +46,22 @@ func dunlin() economics.Boat {
 	}
 }
 
+// outfitted is Dunlin with a cooler for something, half her nights on a second
+// ground, a dead unit in the box, a place for a chest, a quotation and a unit by
+// day.
+func outfitted(use economics.CoolerUse) economics.Boat {
+	b := dunlin()
+	b.Cooler = economics.Cooler{Stands: economics.CoolerInCabin, For: use, Volume: 40, Wall: 0.05, Price: 150}
+	b.Cruising.Elsewhere, b.Cruising.NightsElsewhere = "chesapeake-bay", [12]float64{8: 8}
+	b.Box.FittedUnit, b.Box.ChestFits = economics.UnitDead, quantity.Yes
+	b.Power.ByDay, b.Food.Freeze = quantity.Yes, economics.FreezesCubes
+	b.Quotations = []economics.Quotation{{Name: "a shop's", Price: 950, Class: energy.Small, Cooling: 55}}
+	for _, key := range []string{"box.fitted_unit", "box.chest_fits", "cooler.stands", "power.by_day", "quotations"} {
+		b.Known[key] = quantity.Told
+	}
+	return b
+}
+
 // reckonings are of the boats that were reckoned already.
 var reckonings = map[string]*economics.Reckoning{}
 
