@@ -61,6 +61,7 @@ func typically(b Boat) (*Reckoning, error) {
 		}
 	}
 	r.Months = monthFigures(told[0], told[2], told[3])
+	r.WithWork = r.Months
 	r.Units = [2]UnitFigures{told[2].unitFigures(), told[3].unitFigures()}
 	for i, id := range refrigerated {
 		r.BreakEven[i] = breakEven(id, &r.Of(id).AsTold, &r.Of(IceOnly).AsTold)
