@@ -119,8 +119,11 @@ func (p place) lookAt(t testing.TB, b Boat) view {
 		t.Fatal(err)
 	}
 	st := newStudy(&b, &book, &w, &r.Box, r.Settings)
-	// Half of the search's futures do for a map.
-	st.search = newTrialGround(&b, &w, draw(st.inputs, mayBeBare(&b, &r.Box), searchFutures/2, searchSeed), searchSeed)
+	n := searchFutures / 2 // enough for a map
+	if *landscapeTo == "" && *variantsTo == "" && os.Getenv("COLDRECKON_LONG") == "" {
+		n = 40
+	}
+	st.search = newTrialGround(&b, &w, draw(st.inputs, mayBeBare(&b, &r.Box), n, searchSeed), searchSeed)
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
 	v := view{place: p}
 	for i, id := range Options {
