@@ -88,3 +88,26 @@ func TestNoFalseDigits(t *testing.T) {
 		}
 	}
 }
+
+// A unit that runs without a pause takes the same at every temperature that it
+// does not reach: the table of temperatures then says how far it gets.
+func TestTemperaturesThatAUnitDoesNotReach(t *testing.T) {
+	for _, c := range []struct {
+		rated quantity.Watt
+		short bool
+	}{{60, false}, {15, true}} {
+		b := weekender()
+		b.Small.RatedCooling, b.Larger.RatedCooling = c.rated, c.rated
+		in := inputOf(t, b)
+		in.Full = true
+		doc, err := Document(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, text, _ := strings.Cut(strings.Join(strings.Fields(doc.Text()), " "), "What another temperature would take")
+		text, _, _ = strings.Cut(text, "Growth after")
+		if got := strings.Contains(text, "and gets to"); got != c.short || text == "" {
+			t.Errorf("units of %v W: %q", float64(c.rated), text)
+		}
+	}
+}

@@ -90,13 +90,17 @@ func (a author) setPoints() []layout.Block {
 	if a.v.Unit() != u.ID {
 		u = a.r.Units[1]
 	}
-	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.16}, {Head: "Listeria grows, against 5 °C (41 °F)", Share: 0.32}, {Head: "Good for"}}}
+	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Box at", Share: 0.1}, {Head: "Electricity a day", Share: 0.22}, {Head: "Listeria grows, against 5 °C (41 °F)", Share: 0.26}, {Head: "Good for"}}}
 	for _, p := range u.SetPoints {
 		use := "all chilled food"
 		if !p.Perishables {
 			use = "only drinks, butter and vegetables; no meat, fish, milk or leftovers"
 		}
-		t.Rows = append(t.Rows, []string{quantity.FormatTemperature(p.Box, a.r.Boat.Units), words.WattHours(float64(p.Duty.DayWh())), fmt.Sprintf("%.1f times as fast", p.Growth), use})
+		takes := words.WattHours(float64(p.Duty.DayWh()))
+		if p.Duty.RunShare > 1 { // it runs without a pause, whatever is wanted
+			takes += ", and gets to " + quantity.FormatTemperature(p.Duty.Held, a.r.Boat.Units) + " only"
+		}
+		t.Rows = append(t.Rows, []string{quantity.FormatTemperature(p.Box, a.r.Boat.Units), takes, fmt.Sprintf("%.1f times as fast", p.Growth), use})
 	}
 	if len(t.Rows) == 0 {
 		return nil
