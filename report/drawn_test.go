@@ -106,7 +106,7 @@ func TestTemperaturesThatAUnitDoesNotReach(t *testing.T) {
 		}
 		_, text, _ := strings.Cut(strings.Join(strings.Fields(doc.Text()), " "), "What another temperature would take")
 		text, _, _ = strings.Cut(text, "Growth after")
-		if got := strings.Contains(text, "and gets to"); got != c.short || text == "" {
+		if got := strings.Contains(text, "Wh, and gets"); got != c.short || text == "" {
 			t.Errorf("units of %v W: %q", float64(c.rated), text)
 		}
 	}
