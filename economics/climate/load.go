@@ -114,7 +114,7 @@ func (r *row) month(g Ground, month int) Month {
 	if m.AirMin > m.AirMean {
 		r.fault("tmin", fmt.Sprintf("at most tmean, %g", m.AirMean))
 	}
-	most := monthlyExtraterrestrialMJ(g.LatDeg, month) / mjPerKWh
+	most := ExtraterrestrialMJ(g.LatDeg, MidMonthDay(month)) / mjPerKWh // near enough to a month's mean, and quick
 	m.Sun = quantity.KWhPerM2Day(r.number("ghi", lowestClearness*most, highestClearness*most))
 	m.HumidityRatio = humidityRatio(m.AirMean, assumedHumidity)
 	m.Provenance = r.provenance("prov")
@@ -198,13 +198,13 @@ func (r *row) nearby(field string, g Ground) {
 
 // row is one line of a table, with the faults found in it.
 type row struct {
-	file   string
-	line   int
-	cells  map[string]string
-	faults []error
+	file          string
+	line          int
+	header, cells []string
+	faults        []error
 }
 
-func (r *row) cell(field string) string { return r.cells[field] }
+func (r *row) cell(field string) string { return r.cells[slices.Index(r.header, field)] }
 
 func (r *row) fault(field, expected string) {
 	r.faults = append(r.faults, fmt.Errorf("%s:%d: %s: found %q, expected %s", r.file, r.line, field, r.cell(field), expected))
@@ -245,10 +245,6 @@ func readTable(files fs.FS, name string, header ...string) ([]*row, error) {
 			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 		line, _ := reader.FieldPos(0)
-		r := &row{file: name, line: line, cells: make(map[string]string, len(header))}
-		for i, field := range header {
-			r.cells[field] = record[i]
-		}
-		rows = append(rows, r)
+		rows = append(rows, &row{file: name, line: line, header: header, cells: record})
 	}
 }
