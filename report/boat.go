@@ -134,7 +134,7 @@ func (a author) boxWork() string {
 	for _, item := range a.o.Fit.Items {
 		switch item.Piece {
 		case economics.SealPiece, economics.LidPiece, economics.OutsidePiece, economics.InsidePiece, economics.PouredPiece, economics.SpacerPiece, economics.CoverPiece:
-			out = append(out, words.Piece(item, a.r.Boat.Units))
+			out = append(out, words.Piece(item, &a.r.Boat))
 		}
 	}
 	return words.Join(out)
@@ -311,14 +311,15 @@ func (a author) room() layout.Picture {
 	}
 	sys := a.r.Boat.Units
 	in := func(l float64) float64 { return l }
+	say := func(v float64) string {
+		if v < 0.095 {
+			return fmt.Sprintf("%.2f", v)
+		}
+		return fmt.Sprintf("%.1f", v)
+	}
 	c := chart.Room{Unit: "L"}
 	if sys == quantity.US {
-		c.Unit, c.Say = "cu ft", func(v float64) string {
-			if v < 0.095 {
-				return fmt.Sprintf("%.2f", v)
-			}
-			return fmt.Sprintf("%.1f", v)
-		}
+		c.Unit, c.Say = "cu ft", say
 		in = func(l float64) float64 { return l / 28.316846592 }
 	}
 	bar := func(name string, r economics.RoomFigures) {
@@ -350,7 +351,7 @@ func (a author) room() layout.Picture {
 			cell := "0"
 			for _, p := range b.Parts {
 				if p.Name == name {
-					cell = fmt.Sprintf("%.1f", p.Volume)
+					cell = say(p.Volume)
 				}
 			}
 			row = append(row, cell)

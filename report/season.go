@@ -150,7 +150,7 @@ func (a author) power(s setting) layout.Picture {
 	default:
 		finding = fmt.Sprintf("The sun carries %s but for %s, when up to %s Wh a day are short", name, words.Join(short), watts(most))
 	}
-	caption := "Wh a day; a month as wide as its nights. " + a.makesUp(len(short) > 0)
+	caption := "Wh a day; a month as wide as its nights. " + a.makesUp(most)
 	p := chart.Picture(c, finding, strings.TrimSpace(caption), finding+".", t)
 	height := p.Height
 	p.Height = func(w float64) float64 { return height(w) + s.spare/2 }
@@ -158,18 +158,22 @@ func (a author) power(s setting) layout.Picture {
 }
 
 // makesUp says where the rest of the power comes from.
-func (a author) makesUp(short bool) string {
+func (a author) makesUp(shortWh float64) string {
 	pw := a.r.Boat.Power
 	var from []string
 	bank := pw.Bank()
-	if wh := pw.EngineHoursPerDay * float64(bank.EngineW(pw.EngineAmps)); wh > 0 {
-		from = append(from, fmt.Sprintf("the engine, about %s Wh a day", watts(wh)))
+	wh := pw.EngineHoursPerDay * float64(bank.EngineW(pw.EngineAmps))
+	if wh > 0 {
+		from = append(from, fmt.Sprintf("the engine (about %s Wh a day)", watts(wh)))
 	}
 	if share := a.r.Boat.Cruising.ShorePowerShare; share > 0 {
-		from = append(from, fmt.Sprintf("shore power on %s of nights", quantity.FormatShare(share)))
+		from = append(from, fmt.Sprintf("shore power (%s of nights)", quantity.FormatShare(share)))
+	}
+	if len(from) > 0 && wh < shortWh {
+		from = append(from, "the battery (full when a trip starts)")
 	}
 	switch {
-	case !short:
+	case shortWh <= 0:
 		return ""
 	case len(from) == 0:
 		return "Nothing else charges the battery."

@@ -118,7 +118,7 @@ func (a author) steps() []step {
 		do(by)
 	}
 	if f.IceShare > 0 {
-		do(words.Capital(words.Piece(a.item(economics.MoreIcePiece), a.r.Boat.Units))+": stow it round the food, not under it alone.", "ice-melt", "weight")
+		do(words.Capital(words.Piece(a.item(economics.MoreIcePiece), &a.r.Boat))+": stow it round the food, not under it alone.", "ice-melt", "weight")
 	}
 	if hold, ok := a.o.Fitted.Facts["ice_capacity_kg"].(float64); ok && a.o.ID == economics.IceOnly && hold > 0 && f.IceShare == 0 {
 		do(fmt.Sprintf("Stow ice round the food, %s at most; %s a day melt in %s.", a.v.Mass(hold), a.v.Mass(a.expect.IceKgPerDay.Typical), words.Month(a.told.Month)), "ice-melt", "weight")

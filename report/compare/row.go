@@ -263,7 +263,7 @@ func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics
 	out.Fitted = caseOf(&o.Fitted, o.WorksOf100, o.FittedBands)
 	told := words.Of(r, book).Work(o.ID)
 	for _, item := range o.Fit.Items {
-		text := words.Piece(item, r.Boat.Units)
+		text := words.Piece(item, &r.Boat)
 		if item.Piece == economics.ColdStartPiece { // how to start cold is another thing on each way
 			if i := slices.IndexFunc(told, func(w words.Work) bool { return w.Piece == item.Piece }); i >= 0 {
 				text = told[i].What

@@ -49,8 +49,8 @@ func (v Voice) Drinks() []string {
 	out := []string{
 		fmt.Sprintf("The drinks are in a cooler of %s beside the box, whichever way you choose: the box holds none, and is opened about %s times a day less.",
 			v.Volume(float64(c.Volume)), quantity.FormatNumber(Round(d.OpensFewer))),
-		fmt.Sprintf("The cooler costs %s, and ice for it, bought where food is, about %s a year for %s (%s to %s): neither is in the figures of the ways. It keeps the drinks cool on %s of days.",
-			v.Money(float64(c.Price)), v.about(d.IceCost.Typical, d.IceCost.Low, d.IceCost.High), v.Mass(d.IceKg.Typical), v.Mass(d.IceKg.Low), v.Mass(d.IceKg.High), coolDays(d.CoolShare)),
+		fmt.Sprintf("The cooler costs %s. It takes %s (%s) of ice a year, bought where food is, for %s. Neither is in the figures of the ways. It keeps the drinks cool on %s of days.",
+			v.Money(float64(c.Price)), v.Mass(d.IceKg.Typical), quantity.Span(v.Mass(d.IceKg.Low), v.Mass(d.IceKg.High)), v.about(d.IceCost.Typical, d.IceCost.Low, d.IceCost.High), coolDays(d.CoolShare)),
 	}
 	if d.CoolShare.Typical < 0.5 {
 		out[1] += " On the others they are warm, and the money for the ice is spent all the same."

@@ -207,7 +207,7 @@ func (v Voice) workReason() string {
 		return ""
 	}
 	item := o.Fit.Items[best]
-	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", Piece(item, v.sys), of100(item.WithoutWorksOf100), o.WorksOf100)
+	return fmt.Sprintf("The work matters: without %s it would do in %s futures, with it in %d.", Piece(item, &v.r.Boat), of100(item.WithoutWorksOf100), o.WorksOf100)
 }
 
 // heatReason says what the box asks for in the hottest month aboard.

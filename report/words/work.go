@@ -35,16 +35,24 @@ func (v Voice) Work(id economics.OptionID) []Work {
 func (v Voice) pieces(items []economics.FitItem) []string {
 	var names []string
 	for _, item := range items {
-		names = append(names, Piece(item, v.sys))
+		names = append(names, Piece(item, &v.r.Boat))
 	}
 	return names
 }
 
 // Piece names a piece of work inside a sentence, with its size in the owner's
-// units.
-func Piece(item economics.FitItem, sys quantity.System) string {
-	length := quantity.FormatLength(quantity.Metre(item.Size/1000), sys)
+// units; b is as told.
+func Piece(item economics.FitItem, b *economics.Boat) string {
+	length := quantity.FormatLength(quantity.Metre(item.Size/1000), b.Units)
 	switch item.Piece {
+	case economics.SealPiece:
+		switch {
+		case b.Box.Drain != heat.OpenDrain:
+			return "a tight lid"
+		case b.Box.LidSeal == heat.GoodSeal:
+			return "a tight drain"
+		}
+		return "a tight lid and drain"
 	case economics.LidPiece:
 		return length + " more foam in the lid"
 	case economics.OutsidePiece:
@@ -63,7 +71,7 @@ func Piece(item economics.FitItem, sys quantity.System) string {
 
 // sizeless are the pieces that have no size to tell.
 var sizeless = map[economics.Piece]string{
-	economics.ColdStartPiece: "a cold start of each trip", economics.SealPiece: "a tight lid and drain", economics.PouredPiece: "foam poured round the box",
+	economics.ColdStartPiece: "a cold start of each trip", economics.PouredPiece: "foam poured round the box",
 	economics.SpacerPiece: "a block of foam in the box", economics.CoverPiece: "a cover over the food", economics.NoRunsPiece: "no runs for ice alone",
 	economics.ByDayPiece: "running by day only", economics.BottlesPiece: "bottles that freeze for the night", economics.VentPiece: "ducted air for the unit",
 	economics.AlarmPiece: "a thermometer with an alarm",
