@@ -188,7 +188,12 @@ func (a author) prices(s setting) layout.Picture {
 		return a.v.Say(math.Round(v))
 	}}
 	t := layout.Table{Columns: []layout.Column{{Head: "Way"}, {Head: "Low", Right: true}, {Head: "Middle", Right: true}, {Head: "High", Right: true}}}
-	said := func(x float64) string { return strings.TrimPrefix(a.v.Price(x), "about ") }
+	said := func(x float64) string {
+		if x <= 0 {
+			return a.v.Say(0)
+		}
+		return strings.TrimPrefix(a.v.Price(x), "about ")
+	}
 	most := a.r.Answer.Worth.High
 	var findings []string
 	for _, o := range ways {
@@ -199,9 +204,9 @@ func (a author) prices(s setting) layout.Picture {
 			row.Low, row.Mid, row.High = p.Low, min(p.Typical, words.Dearest), min(p.High, 1e6)
 			most = max(most, row.Mid*1.15)
 			cells = []string{words.Name(o.ID), said(p.Low), said(p.Typical), said(p.High)}
-			price := said(p.Typical)
-			if len(findings) == 0 {
-				price = a.v.Price(p.Typical)
+			price := a.v.Price(p.Typical)
+			if len(findings) > 0 {
+				price = strings.TrimPrefix(price, "about ")
 			}
 			findings = append(findings, price+" with "+words.In(o.ID))
 		}

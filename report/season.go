@@ -170,7 +170,7 @@ func (a author) makesUp(shortWh float64) string {
 		from = append(from, fmt.Sprintf("shore power (%s of nights)", quantity.FormatShare(share)))
 	}
 	if len(from) > 0 && wh < shortWh {
-		from = append(from, "the battery (full when a trip starts)")
+		from = append(from, "a battery full at first")
 	}
 	switch {
 	case shortWh <= 0:
