@@ -40,6 +40,25 @@ func (a *answerer) nearer(x, y *OptionFigures) bool {
 	return x.KeptDays.Typical > y.KeptDays.Typical
 }
 
+// NearlyAsShe gives a cold way that, without any work, works nearly as often as
+// is asked for at a yearly cost of less than two thirds of the leader's. The
+// search asks for nine futures of ten and passes it by; who would spend should
+// hear of it. "" where there is none.
+func (r *Reckoning) NearlyAsShe() OptionID {
+	way := r.Answer.Way()
+	if way == "" {
+		return ""
+	}
+	most := muchLess * r.Of(way).Fitted.Yearly
+	for _, id := range cold {
+		o := r.Of(id)
+		if o.Fit.Cools() && o.AsToldWorksOf100 >= nearlyOf100 && !o.AsTold.Fails(Hazard) && o.AsTold.Yearly < most {
+			return id
+		}
+	}
+	return ""
+}
+
 // limit holds the leader against the owner's limit.
 func (a *answerer) limit(out *Answer, weighed []OptionID) {
 	b := &a.r.Boat

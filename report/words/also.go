@@ -58,7 +58,7 @@ func (v Voice) Also() []string {
 		return nil
 	}
 	var out []string
-	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.aboard(), v.unfrozen(), v.chestInstead(), v.Limit()} {
+	for _, text := range []string{v.leading(), v.reach(), v.otherwise(), v.wrongCost(), v.asShe(), v.nearly(), v.aboard(), v.unfrozen(), v.chestInstead(), v.Limit()} {
 		if text != "" {
 			out = append(out, text)
 		}
@@ -170,6 +170,17 @@ func (v Voice) wrongCost() string {
 		return ""
 	}
 	return fmt.Sprintf("The wrong choice costs about %s a year, where it is wrong.", v.Money(a.WrongCost))
+}
+
+// nearly tells of a way that, as she is, nearly does what is wanted for much less.
+func (v Voice) nearly() string {
+	id := v.r.NearlyAsShe()
+	if id == "" {
+		return ""
+	}
+	o := v.r.Of(id)
+	return fmt.Sprintf("Before you spend: %s does what you want in %s futures without any work, for %s a year.",
+		In(id), of100(o.AsToldWorksOf100), v.smallRange(o.AsToldBands.Yearly))
 }
 
 func (v Voice) asShe() string {

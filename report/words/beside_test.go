@@ -262,3 +262,34 @@ func TestAnAlarmIsNoWorkThatCools(t *testing.T) {
 		t.Errorf("says that the work matters: %q", got)
 	}
 }
+
+// Nine in ten are asked of the work; what does nearly as well for much less, as
+// she is, is told before anything is bought.
+func TestWhatDoesNearlyAsSheIs(t *testing.T) {
+	for _, row := range []struct {
+		works        int
+		costs, leads float64
+		work         bool
+		want         string
+	}{
+		{86, 0, 120, true, "Before you spend: ice alone does what you want in 86 of 100 futures without any work, for up to $2 a year."},
+		{74, 0, 120, true, ""},  // too seldom
+		{86, 81, 120, true, ""}, // too dear
+		{86, 0, 120, false, ""}, // is the fitted one, among the ways
+	} {
+		got := voice(t, func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.Ways = economics.ByWorth, []economics.OptionID{economics.SmallUnit}
+			r.Of(economics.SmallUnit).Fitted.Yearly = row.leads
+			r.Of(economics.SmallUnit).Fit, r.Of(economics.LargerUnit).Fit = economics.Fit{}, economics.Fit{}
+			ice := r.Of(economics.IceOnly)
+			ice.AsToldWorksOf100, ice.AsTold.Yearly, ice.AsTold.Failing = row.works, row.costs, nil
+			ice.AsToldBands.Yearly, ice.Fit = quantity.Range{Typical: row.costs, High: row.costs + 2}, economics.Fit{}
+			if row.work {
+				ice.Fit.Items = []economics.FitItem{{Piece: economics.ColdStartPiece, Size: 1}}
+			}
+		}).nearly()
+		if got != row.want {
+			t.Errorf("works in %d for %v against %v: %q, want %q", row.works, row.costs, row.leads, got, row.want)
+		}
+	}
+}
