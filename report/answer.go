@@ -104,6 +104,10 @@ func (a author) counted() bool {
 	return false
 }
 
+// leastField is the side of a field of futures that stands alone where the page
+// is full, mm: as wide as one of several.
+const leastField = 29.0
+
 // pictured shows the answer: futures counted, and what a day costs each way.
 func (a author) pictured(s setting) []layout.Block {
 	if !a.decided() {
@@ -128,6 +132,12 @@ func (a author) pictured(s setting) []layout.Block {
 		}
 		if c := a.worths(); len(c) == 1 {
 			finding = fmt.Sprintf("In %d of 100 futures it costs no more than %s a day", c[0].Of100, a.v.Say(c[0].Worth))
+			if s.tight == tightest {
+				field.Largest = leastField + s.spare
+			}
+			if s.tight == tightest && s.spare == 0 { // the finding says it too
+				field.Fields[0].Over, field.Fields[0].Under = "", ""
+			}
 		}
 		caption := fmt.Sprintf("Of 100 futures, those in which it costs no more than that; in the others food that keeps is the better way. To find your own figure: what would you pay for a day with %s food, its dearer food spared?", a.v.ColdOrCool())
 		if s.tight > 0 {

@@ -61,8 +61,16 @@ var toldInFull = map[string]func(*economics.Boat){
 	},
 	"prices of thousands": func(b *economics.Boat) {
 		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Safety.FuelVapourSpace = "EUR", 13_400, 27_600, 44, quantity.No
+	},
+	"prices of thousands, much of the year": func(b *economics.Boat) {
+		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Safety.FuelVapourSpace = "EUR", 13_400, 27_600, 44, quantity.No
 		b.Cruising.Nights = [12]float64{31, 28, 20, 0, 0, 20, 24, 20, 10, 0, 0, 20}
 		b.Cruising.NightsElsewhere = [12]float64{31, 28, 20, 0, 0, 0, 0, 0, 0, 0, 0, 20}
+	},
+	"a winter at prices of thousands": func(b *economics.Boat) {
+		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Safety.FuelVapourSpace = "EUR", 13_400, 27_600, 44, quantity.No
+		b.Cruising.Nights = [12]float64{0: 20, 1: 18, 11: 18}
+		b.Cruising.NightsElsewhere = b.Cruising.Nights
 	},
 }
 
@@ -71,7 +79,7 @@ var toldInFull = map[string]func(*economics.Boat){
 func TestFourPagesHoldEveryBoat(t *testing.T) {
 	names := slices.Sorted(maps.Keys(toldInFull))
 	if !longRun() {
-		names = []string{"all stops", "nothing answered"}
+		names = []string{"all stops", "nothing answered", "prices of thousands"}
 	}
 	for i, name := range names {
 		b := everything()

@@ -13,6 +13,9 @@ type TenByTen struct {
 	// Groups names what the squares mean, in the order of the counts: solid,
 	// hatched, hollow. An unused group has no entry in the key.
 	Groups [3]string
+	// Largest is the side of a field that stands alone, mm, at most LargeField;
+	// 0 is that.
+	Largest float64
 }
 
 // HundredFutures is one field of a hundred squares.
@@ -34,6 +37,9 @@ var groupFills = [3]sheet.Fill{solid, hatched, open}
 func (c TenByTen) side(w float64) float64 {
 	n := float64(len(c.Fields))
 	if n <= 1 {
+		if c.Largest > 0 {
+			w = min(w, c.Largest)
+		}
 		return min(w, LargeField)
 	}
 	return min(smallField, (w-fieldGap*(n-1))/n)
