@@ -114,6 +114,10 @@ func TestWrap(t *testing.T) {
 	if head != "north-" || tail != "eastwardly" {
 		t.Errorf("broken as %q, %q", head, tail)
 	}
+	head, tail = Break("(1,600–2,000)", ten, Width("(1,600–2,0", ten))
+	if head != "(1,600–" || tail != "2,000)" {
+		t.Errorf("a range broken as %q, %q", head, tail)
+	}
 }
 
 func TestShorten(t *testing.T) {

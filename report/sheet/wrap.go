@@ -1,6 +1,9 @@
 package sheet
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+)
 
 // Wrap breaks text into lines no wider than w mm. It breaks at spaces; a word
 // longer than a line is broken inside, after a joining sign if there is one.
@@ -36,8 +39,8 @@ func wrapLine(s string, t Type, w float64) []string {
 
 // Break splits a word that is wider than w mm: head fits, or is one character
 // where not even that fits, so that repeated breaking ends. It prefers to break
-// after one of - / . , _ @ in the second half of what fits. A word that fits
-// is all head.
+// after one of – - / . , _ @ in the second half of what fits, but not inside a
+// number. A word that fits is all head.
 func Break(word string, t Type, w float64) (head, tail string) {
 	runes := []rune(Clean(word))
 	n := min(1, len(runes))
@@ -46,7 +49,8 @@ func Break(word string, t Type, w float64) (head, tail string) {
 	}
 	if n < len(runes) {
 		for k := n; k > n/2 && k > 1; k-- {
-			if strings.ContainsRune("-/.,_@", runes[k-1]) {
+			inside := strings.ContainsRune(".,", runes[k-1]) && unicode.IsDigit(runes[k])
+			if strings.ContainsRune("–-/.,_@", runes[k-1]) && !inside {
 				n = k
 				break
 			}
