@@ -197,19 +197,21 @@ static void closeDay(Bank *b, double unitWh, Tally *t) {
 	b->dayWh = b->wh;
 }
 
+static inline void examineHours(Tally *t, double food, int hours) {
+	if (food > 5.01) {
+		t->over5 += hours;
+		if (food > limit + 0.01) t->over += hours;
+		if (food > 8.01) t->medicine += hours;
+	} else if (food < 1.99) {
+		t->medicine += hours;
+	}
+	int i = (int)((food + 10) / 0.25);
+	t->food[i < 0 ? 0 : i >= BINS ? BINS - 1 : i] += hours;
+}
+
 static void examine(Tally *t, double food, int cooled, int counts) {
 	t->hours++;
-	if (counts) {
-		if (food > 5.01) {
-			t->over5++;
-			if (food > limit + 0.01) t->over++;
-			if (food > 8.01) t->medicine++;
-		} else if (food < 1.99) {
-			t->medicine++;
-		}
-		int i = (int)((food + 10) / 0.25);
-		t->food[i < 0 ? 0 : i >= BINS ? BINS - 1 : i]++;
-	}
+	if (counts) examineHours(t, food, 1);
 	if (cooled) { t->offRun = 0; return; }
 	t->off++;
 	if (++t->offRun > t->longestOff) t->longestOff = t->offRun;
@@ -252,6 +254,97 @@ static int look(Bag *b, int i, double box) {
 	return counts;
 }
 
+// work gives what the unit does in a box and at a condensing temperature.
+static inline void work(double box, double tc, double *cop, double *capacity) {
+	double w = omega(lnK + lnFall(tc) + 0.045 * (box + 10)), depth = w * (1 / 0.045), te = box - depth;
+	if (te > 5) te = 5, *capacity = rated * (1 - 0.008 * (tc - 45)) * exp(0.045 * (te + 10));
+	else *capacity = plate * depth;
+	*cop = eta * ((te + 273.15) / (tc - te));
+}
+
+// A box held at its target, by cubics over the condensing temperature.
+#define HELD 45
+static struct { Cubic perCop, perCapacity; } heldTable[HELD];
+
+static double slopeAt(const double *v, int i) {
+	if (i == 0) return -1.5 * v[0] + 2 * v[1] - 0.5 * v[2];
+	if (i == HELD) return 1.5 * v[i] - 2 * v[i - 1] + 0.5 * v[i - 2];
+	return (v[i + 1] - v[i - 1]) / 2;
+}
+
+static Cubic through(const double *v, int i) {
+	return between((Knot){v[i], slopeAt(v, i)}, (Knot){v[i + 1], slopeAt(v, i + 1)});
+}
+
+static void holding(void) {
+	double perCop[HELD + 1], perCapacity[HELD + 1];
+	for (int i = 0; i <= HELD; i++) {
+		double cop, capacity;
+		work(target, 30 + i, &cop, &capacity);
+		perCop[i] = 1 / cop, perCapacity[i] = 1 / capacity;
+	}
+	for (int i = 0; i < HELD; i++) heldTable[i].perCop = through(perCop, i), heldTable[i].perCapacity = through(perCapacity, i);
+}
+
+typedef struct { double gainWh, unitWh, run; } Sums;
+
+// held runs hours of a box at its target for as long as the unit holds it there,
+// and gives the hour after.
+static int held(const Day *d, const Hour *hours, int from, const Bag *bag, Bank *b, Tally *t, Sums *sums) {
+	double leak = leakCabin + leakSea + leakEngine + leakDeck, wh = b->wh, lowest = t->lowest;
+	double restW = leakSea * d->sea + 3 * leakDeck - (leak + d->drinks) * target, perCabin = leakCabin + leakDeck + leakEngine + d->drinks;
+	double openW = openLPerS * exchangeKJ(0, target), perKJ = openLPerS * exchangeKJ(1, target) - openW;
+	double stowW = d->stow * (stowedC - target), sun = 0, lost = 0, spill = 0, drawn = 0;
+	int i, counts = 0;
+	for (i = from; i < 24; i++) {
+		const Hour *a = &hours[i];
+		double gain = restW + perCabin * a->cabin;
+		if (a->motoring) gain += 8 * leakEngine;
+		if (a->opening) gain += openW + perKJ * a->openKJ;
+		if (i >= bag->from && i < bag->to) gain += stowW;
+		double place = most(0, a->cabin + rise - 30);
+		int k = (int)place;
+		if (k >= HELD) break;
+		double perCop = at(&heldTable[k].perCop, place - k), share = gain * at(&heldTable[k].perCapacity, place - k);
+		if (gain <= 0 || share > 1) break;
+		double need = gain * perCop, unit = need + fanW * share + standbyW;
+		if (a->motoring || d->shore) {
+			Supply s = supplyAt(a, i < 12 ? i + NOON : i - NOON, d->shore);
+			if (!s.shore && wh + s.surplus - fanW < need) break;
+			b->wh = wh;
+			step(b, &s, unit, t);
+			wh = b->wh;
+			lowest = least(lowest, wh);
+		} else {
+			double in = wp * a->perWp, net = in - houseW - unit;
+			if (net >= 0) {
+				double put = (fullWh - wh) * perKeeps;
+				if (net < put) put = net, wh += net * keeps;
+				else wh = fullWh;
+				lost += put * (1 - keeps);
+				spill += net - put;
+			} else {
+				if (wh + net < fanW + 1) break;
+				wh += net;
+				drawn -= net;
+				lowest = least(lowest, wh);
+			}
+			sun += in;
+		}
+		sums->gainWh += gain, sums->unitWh += unit, sums->run += share;
+		if (i >= bag->counts) counts++;
+		if (b->off) { i++; break; }
+	}
+	b->wh = wh, t->lowest = lowest;
+	t->sun += sun, t->lost += lost, t->spill += spill, t->drawn += drawn;
+	if (i > from) {
+		t->hours += i - from;
+		t->offRun = 0;
+		examineHours(t, target, counts);
+	}
+	return i;
+}
+
 static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 	double box = 0, wattPerK = heatKJ / 3.6, kelvinPerW = 3.6 / heatKJ;
 	Bank b = {0, 0, 0};
@@ -260,16 +353,15 @@ static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 		if (d->starts) box = hours[0].cabin, b = (Bank){fullWh, fullWh, 0};
 		double gainWh = 0, cooledWh = 0, unitWh = 0, run = 0, start = box;
 		Bag bag = bagOf(d, box);
+		Sums sums = {0, 0, 0};
 		for (int i = 0; i < 24; i++) {
+			if (fabs(box - target) < 1e-9 && !b.off && !bag.waiting && (i = held(d, hours, i, &bag, &b, t, &sums)) == 24) break;
 			const Hour *a = &hours[i];
 			int clock = i < 12 ? i + NOON : i - NOON;
 			double gain = leakW(a, d->sea, box) + openingW(a, box) + d->drinks * (a->cabin - box);
 			if (i >= bag.from && i < bag.to) gain += d->stow * (stowedC - box);
-			double tc = most(30, a->cabin + rise);
-			double w = omega(lnK + lnFall(tc) + 0.045 * (box + 10)), depth = w * (1 / 0.045), te = box - depth, capacity;
-			if (te > 5) te = 5, capacity = rated * (1 - 0.008 * (tc - 45)) * exp(0.045 * (te + 10));
-			else capacity = plate * depth;
-			double cop = eta * ((te + 273.15) / (tc - te));
+			double cop, capacity;
+			work(box, most(30, a->cabin + rise), &cop, &capacity);
 			double need = gain + (box - target) * wattPerK;
 			if (need < 0) need = 0;
 			Supply s = supplyAt(a, clock, d->shore);
@@ -294,6 +386,7 @@ static void unitYear(const Day *days, const Hour *hours, int nights, Tally *t) {
 			cooledWh += cooled;
 			examine(t, box, cooled > 0 || need == 0, look(&bag, i, box));
 		}
+		gainWh += sums.gainWh, cooledWh += sums.gainWh, unitWh += sums.unitWh, run += sums.run;
 		t->gainBy[d->month] += gainWh;
 		t->unitBy[d->month] += unitWh;
 		t->runBy[d->month] += run;
@@ -415,6 +508,7 @@ int main(void) {
 	}
 	tables();
 	perKeeps = 1 / keeps, openLPerS = opens / 14 * swappedL / 3600, lnK = log(0.045 * rated / plate), surfaceW = film * 6 * pow(64 / lump, 2.0 / 3);
+	holding();
 	run("unit", unitYear, days, hours, nights, years);
 	run("ice", iceYear, days, hours, nights, years);
 	return 0;
