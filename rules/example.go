@@ -28,9 +28,9 @@ func (p Pack) RunExamples() strict.Faults {
 	var failures strict.Faults
 	for _, e := range p.examples {
 		if found, want := e.run(); found != want {
-			failures = append(failures, strict.Fault{
-				File: e.file, Line: e.line, Column: e.column, Key: place(e.rule, "examples"), Found: found, Expected: want,
-			})
+			fault := strict.Found(found, want)
+			fault.File, fault.Line, fault.Column, fault.Key = e.file, e.line, e.column, place(e.rule, "examples")
+			failures = append(failures, fault)
 		}
 	}
 	return failures

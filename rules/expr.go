@@ -177,4 +177,4 @@ func describe(kind economics.Kind) string {
 }
 
 // mistake is a fault in an expression, before it has a place.
-func mistake(found, want string) error { return strict.Fault{Found: found, Expected: want} }
+func mistake(found, want string) error { return strict.Found(found, want) }

@@ -297,7 +297,7 @@ func TestBadFoods(t *testing.T) {
 		{`  - {id: e1, name: N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: A, grade: b, source: S}`,
 			`x.yaml:6:10: e1: id: found an id used before, expected a new id`},
 		{`  - {id: a, name: &n N, days: {to_15: 9, to_20: 8, to_25: 5, over_25: 3}, advice: *n, grade: b, source: S}`,
-			`x.yaml:6:19: foods.name: found the anchor &n, expected the value alone`},
+			`x.yaml:6:19: foods.name: the anchor &n has no meaning here. Write the value alone.`},
 		{`  - just words`,
 			`x.yaml:6:5: found "just words", expected the keys: id, name, eggs, days, judged, advice, limits, weight, grade, source`},
 	} {
@@ -317,7 +317,7 @@ func TestBadFoods(t *testing.T) {
 		{"kind: foods\nfoods: []\ncannot: []\n", "x.yaml:2:8: foods: found an empty list, expected a list with at least one entry"},
 		{badFoodsHead, "x.yaml:1:1: cannot: found nothing, expected a value"},
 		{badFoodsHead + "cannot:\n  - {id: c, grade: a, source: S}\n", "x.yaml:7:5: c: text: found nothing, expected a value"},
-		{"kind: foods\nfoods: \"\xff\"\n", "x.yaml:2:9: found bytes that are not UTF-8, expected UTF-8 text"},
+		{"kind: foods\nfoods: \"\xff\"\n", "x.yaml:2:9: a letter here is not UTF-8. Save the file as UTF-8."},
 	} {
 		_, err := readFoods("x.yaml", []byte(row.file))
 		if err == nil {

@@ -171,9 +171,9 @@ func (r *reader) expression(rec record, key string, kind economics.Kind) *expres
 	if err != nil {
 		var wrong strict.Fault
 		if !errors.As(err, &wrong) {
-			wrong.Found, wrong.Expected = err.Error(), "an expression over the facts"
+			wrong = strict.Found(err.Error(), "an expression over the facts")
 		}
-		r.fault(n, rec.rule, key, wrong.Found, wrong.Expected)
+		r.Fault(n, place(rec.rule, key), wrong.Wrong, "", "")
 		return nil
 	}
 	return e

@@ -132,22 +132,22 @@ const forEver = 30 * time.Second
 func TestHostileFilesAreBounded(t *testing.T) {
 	many := "kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a, fails: \"x\"}\n", maxEntries+1)
 	for name, file := range map[string]struct{ text, want string }{
-		"huge":            {strings.Repeat("a", 10<<20), "more than 256 kB"},
-		"flow":            {strings.Repeat("[", 200000), "not YAML"},
+		"huge":            {strings.Repeat("a", 10<<20), "larger than 256 kB"},
+		"flow":            {strings.Repeat("[", 200000), "as YAML"},
 		"flow mapping":    {strings.Repeat("{a: ", 60000), ""},
 		"dashes":          {strings.Repeat("- ", 120000), ""},
 		"questions":       {strings.Repeat("? ", 120000), ""},
 		"many entries":    {many, "501 entries"},
 		"many faults":     {"kind: criteria\ncriteria:\n" + strings.Repeat("  - {id: a}\n", 400), ""},
 		"many keys":       {"kind: criteria\n" + strings.Repeat("a: b\n", 40000), ""},
-		"long key":        {strings.Repeat("k", 200000) + ": 1\n", "not YAML"},
+		"long key":        {strings.Repeat("k", 200000) + ": 1\n", "as YAML"},
 		"laughs":          {"a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]\n", "the anchor"},
 		"self alias":      {"a: &a\n  - *a\n", "the anchor"},
 		"nul":             {"kind: criteria\x00", ""},
-		"not utf-8":       {"kind: \xff\xfe", "bytes that are not UTF-8"},
+		"not utf-8":       {"kind: \xff\xfe", "not UTF-8"},
 		"byte order mark": {"\ufeffkind: nothing\n", "kind:"},
 		"comments":        {strings.Repeat("# \n", 80000), "empty file"},
-		"directive":       {"%YAML 9.9\n---\nkind: criteria\n", "not YAML"},
+		"directive":       {"%YAML 9.9\n---\nkind: criteria\n", "as YAML"},
 	} {
 		start := time.Now()
 		_, err := Read("hostile.yaml", []byte(file.text))

@@ -27,7 +27,7 @@ type reader struct{ *strict.Reader }
 // fault notes a fault of a rule, "" outside any, and of a key in it, "" when the
 // record itself is meant.
 func (r *reader) fault(at *yaml.Node, rule, key, found, want string) {
-	r.Fault(at, place(rule, key), found, want, "")
+	r.Fault(at, place(rule, key), strict.Found(found, want).Wrong, "", "")
 }
 
 // place names a rule and a key in it, either of them perhaps empty.

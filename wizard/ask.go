@@ -184,11 +184,10 @@ func (t *conversation) refuse(key, text string) error {
 
 // sentence words a fault for somebody at a prompt.
 func sentence(f questions.Fault) string {
-	s := "That was " + strings.TrimPrefix(f.Found, "found ")
-	if f.Expected != "" {
-		s += "; it should be " + f.Expected
+	s := strings.ToUpper(f.Wrong[:1]) + f.Wrong[1:] + "."
+	if f.Instead != "" {
+		s += " " + f.Instead + "."
 	}
-	s = strings.TrimRight(s, ".") + "."
 	if f.Hint != "" {
 		hint := strings.ToUpper(f.Hint[:1]) + f.Hint[1:]
 		if !strings.HasSuffix(hint, "?") && !strings.HasSuffix(hint, ".") {

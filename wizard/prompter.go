@@ -18,7 +18,7 @@ var (
 	// ErrNoEnd says that more answers came than any conversation needs.
 	ErrNoEnd = errors.New("a thousand answers have not brought the questions to an end")
 	// ErrNoTerminal says that there is nobody to ask.
-	ErrNoTerminal = errors.New("found no terminal to ask questions on")
+	ErrNoTerminal = errors.New("there is no terminal to ask questions on")
 )
 
 // Prompter puts questions to a person and brings back what they say.

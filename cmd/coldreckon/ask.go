@@ -65,14 +65,14 @@ func (a *askFlags) addFlags(cmd *cobra.Command) {
 // ask holds the conversation about FILE and writes the report.
 func (a *askFlags) ask(ctx context.Context, out environment, name string) error {
 	if name == "-" || strings.HasPrefix(name, samplePrefix) {
-		return misuse("", "ask: found %q, expected the name of a file to keep the answers in", name)
+		return misuse("", "ask: the answers cannot be kept in %q. Give the name of a file.", name)
 	}
 	told := a.to.file != ""
 	if !told {
 		a.to.file = strings.TrimSuffix(name, filepath.Ext(name)) + ".pdf"
 	}
 	if name == "" {
-		return misuse("", "ask: found an empty name, expected that of a file to keep the answers in")
+		return misuse("", "ask: the name of the file to keep the answers in is empty")
 	}
 	a.to.force = a.to.force || !told // mayReplace asks for leave
 	if err := a.to.settle(out, name, a.reckon.prices); err != nil {
@@ -95,7 +95,7 @@ func (a *askFlags) ask(ctx context.Context, out environment, name string) error 
 	prompter, err := wizard.NewPrompter(out.stdin, out.stderr, wizard.Terminal{Getenv: out.env, Plain: a.plain})
 	if err != nil {
 		return misuse("'coldreckon sample dunlin > boat.yaml' gives a file to fill in for 'coldreckon report boat.yaml -o report.pdf'; --plain asks through a pipe.",
-			"standard input: %v, expected one", err)
+			"standard input: %v", err)
 	}
 	if err := a.converse(ctx, savedFile{name, before}, file, pack, prompter); err != nil {
 		return err
@@ -144,7 +144,7 @@ func (k *savedFile) save(data []byte) error {
 	err := save(k.name, data, writable, func(target string) error {
 		now, err := os.ReadFile(target)
 		if err == nil && !bytes.Equal(now, k.seen) {
-			return failure("", "%s: found that it was changed by somebody else since it was read, expected it as it was; what was to be added is not in it", k.name)
+			return failure("", "%s: somebody else changed it since it was read, so your last answer is not saved in it", k.name)
 		}
 		return nil
 	})

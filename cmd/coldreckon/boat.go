@@ -125,7 +125,7 @@ const (
 // check looks at the flags before anything is read.
 func (r *reckonFlags) check() error {
 	if n := r.settings.Futures; n < leastFutures || n > mostFutures {
-		return misuse("", "--futures: found %d, expected %d to %d", n, leastFutures, mostFutures)
+		return misuse("", "--futures: there cannot be %d. Give %d to %d.", n, leastFutures, mostFutures)
 	}
 	return nil
 }
@@ -140,13 +140,13 @@ func (r *reckonFlags) oneCurrency(file, currency string, book economics.Book) er
 	if err != nil || book.Currency == usual.Book.Currency {
 		return err
 	}
-	return misuse("Set currency in the one or the other.", "%s: found a boat in %s, expected the %s of %s", file, currency, book.Currency, r.prices)
+	return misuse("Set currency in the one or the other.", "%s: its amounts are in %s, but the prices of %[4]s are in %[3]s", file, currency, book.Currency, r.prices)
 }
 
 // once refuses a name that can be read only once and is given more often.
 func once(name string, given ...string) error {
 	if first := slices.Index(given, name); first >= 0 && slices.Contains(given[first+1:], name) {
-		return misuse("Name a file for one of them.", "standard input: found it named more than once, expected once")
+		return misuse("Name a file for one of them.", "standard input: it is named more than once")
 	}
 	return nil
 }
@@ -221,7 +221,7 @@ func complete(name string, boat economics.Boat, book economics.Book) (economics.
 func setOne(boat *economics.Boat, set string) *answers.Fault {
 	key, value, ok := strings.Cut(set, "=")
 	if !ok {
-		return &answers.Fault{File: "--set", Found: fmt.Sprintf("%q", set), Expected: "KEY=VALUE, such as food.target=\"4 °C\""}
+		return &answers.Fault{File: "--set", Wrong: fmt.Sprintf("%q has no = in it", set), Instead: "Give KEY=VALUE, such as food.target=\"4 °C\""}
 	}
 	err := questions.Set(boat, strings.TrimSpace(key), strings.TrimSpace(value))
 	var fault questions.Fault
@@ -229,7 +229,7 @@ func setOne(boat *economics.Boat, set string) *answers.Fault {
 	case err == nil:
 		return nil
 	case !errors.As(err, &fault):
-		fault.Key, fault.Found = key, err.Error()
+		fault.Key, fault.Wrong = key, err.Error()
 	}
 	fault.File, fault.Line, fault.Column = "--set", 0, 0
 	return &fault

@@ -88,7 +88,7 @@ func (c *compareFlags) compare(ctx context.Context, out environment, names []str
 		rates[currency] = rate
 	}
 	if !slices.Contains(compare.SortKeys(), c.sort) {
-		return misuse("", "--sort: found %q, expected %s", c.sort, words.Either(compare.SortKeys()))
+		return noSuch("--sort", c.sort, words.Either(compare.SortKeys()))
 	}
 	var sys quantity.System
 	if c.units != "" {
@@ -142,7 +142,7 @@ func (c *compareFlags) compare(ctx context.Context, out environment, names []str
 		return c.to.document(table.Document(), info)
 	})
 	if failed := table.Failed(); err == nil && failed > 0 {
-		return misuse("", "compare: found %d of %d boats that could not be reckoned, expected none", failed, len(names))
+		return misuse("", "compare: %d of %d boats could not be reckoned", failed, len(names))
 	}
 	return err
 }

@@ -12,14 +12,14 @@ func reportDate(flag string, env func(string) string) (time.Time, error) {
 	if flag != "" {
 		day, err := time.Parse(time.DateOnly, flag)
 		if err != nil {
-			return time.Time{}, misuse("", "--date: found %q, expected a day such as 2025-06-30", flag)
+			return time.Time{}, misuse("", "--date: %q is no day. Write it as 2025-06-30.", flag)
 		}
 		return day, nil
 	}
 	if epoch := env("SOURCE_DATE_EPOCH"); epoch != "" {
 		seconds, err := strconv.ParseInt(epoch, 10, 64)
 		if err != nil || seconds < 0 || seconds > 253402300799 { // the end of the year 9999
-			return time.Time{}, misuse("", "SOURCE_DATE_EPOCH: found %q, expected seconds since 1970", epoch)
+			return time.Time{}, misuse("", "SOURCE_DATE_EPOCH: %q is no number of seconds since 1970", epoch)
 		}
 		return time.Unix(seconds, 0).UTC(), nil
 	}

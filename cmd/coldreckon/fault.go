@@ -34,6 +34,11 @@ func misuse(hint, format string, args ...any) error {
 	return complaint{exitBadInput, []string{fmt.Sprintf(format, args...)}, hint}
 }
 
+// noSuch is a misuse: a value that is none of those there are.
+func noSuch(of, given, choices string) error {
+	return misuse("", "%s: there is no %q. Give %s.", of, given, choices)
+}
+
 // failure is a complaint about the world around the program.
 func failure(hint, format string, args ...any) error {
 	return complaint{exitFailed, []string{fmt.Sprintf(format, args...)}, hint}
@@ -69,7 +74,7 @@ func (c complaint) print(w io.Writer) {
 }
 
 // longestLine and shownEnd bound what is shown of a fault that repeats a long
-// name or value, in bytes: what was expected stands at its end.
+// name or value, in bytes: what to give stands at its end.
 const longestLine, shownEnd = 1000, 300
 
 // oneLine keeps control characters in names and files from reaching the

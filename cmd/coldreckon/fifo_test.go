@@ -118,7 +118,7 @@ func TestEmptyPipeIsTold(t *testing.T) {
 	if code := Main([]string{"rules", "check", name}, env, strings.NewReader(""), io.Discard, &said); code != exitBadInput {
 		t.Errorf("exit code %d", code)
 	}
-	if took := time.Since(start); took < unwritten || !strings.Contains(said.String(), "found a pipe into which nobody writes") {
+	if took := time.Since(start); took < unwritten || !strings.Contains(said.String(), "nobody writes into this pipe") {
 		t.Errorf("after %v: %s", took, said.String())
 	}
 	// Another pipe: the reading given up above still waits at the first one, and

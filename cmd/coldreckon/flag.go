@@ -16,24 +16,24 @@ func flagFault(cmd *cobra.Command, err error) error {
 	var bare *pflag.ValueRequiredError
 	var value *pflag.InvalidValueError
 	var syntax *pflag.InvalidSyntaxError
-	found, expected, hint := err.Error(), "the flags of its help", helpHint(cmd)
+	wrong, hint := err.Error(), helpHint(cmd)
 	switch {
 	case errors.As(err, &unknown) && unknown.GetSpecifiedShortnames() != "":
-		found = fmt.Sprintf("the flag %q", "-"+unknown.GetSpecifiedShortnames())
+		wrong = fmt.Sprintf("there is no flag %q", "-"+unknown.GetSpecifiedShortnames())
 	case errors.As(err, &unknown):
 		name := unknown.GetSpecifiedName()
-		found = fmt.Sprintf("the flag %q", "--"+name)
+		wrong = fmt.Sprintf("there is no flag %q", "--"+name)
 		if near := nearFlag(cmd, name); near != "" {
 			hint = fmt.Sprintf("Did you mean --%s?", near)
 		}
 	case errors.As(err, &bare):
-		found, expected = fmt.Sprintf("--%s with nothing after it", bare.GetFlag().Name), valueOf(bare.GetFlag())
+		wrong = fmt.Sprintf("--%s has nothing after it. Give %s.", bare.GetFlag().Name, valueOf(bare.GetFlag()))
 	case errors.As(err, &value):
-		found, expected = fmt.Sprintf("--%s %q", value.GetFlag().Name, value.GetValue()), valueOf(value.GetFlag())
+		wrong = fmt.Sprintf("--%s cannot be %q. Give %s.", value.GetFlag().Name, value.GetValue(), valueOf(value.GetFlag()))
 	case errors.As(err, &syntax):
-		found, expected = fmt.Sprintf("%q", syntax.GetSpecifiedFlag()), "--NAME or --NAME=VALUE"
+		wrong = fmt.Sprintf("%q is no flag. Write --NAME or --NAME=VALUE.", syntax.GetSpecifiedFlag())
 	}
-	return misuse(hint, "%s: found %s, expected %s", cmd.CommandPath(), found, expected)
+	return misuse(hint, "%s: %s", cmd.CommandPath(), wrong)
 }
 
 // valueOf names what a flag takes.

@@ -67,7 +67,7 @@ func unitSystem(text string) (quantity.System, error) {
 	case quantity.Metric, quantity.US:
 		return sys, nil
 	}
-	return "", misuse("", "--units: found %q, expected us or metric", text)
+	return "", noSuch("--units", text, "us or metric")
 }
 
 // groundIDs lists the names that the command takes.

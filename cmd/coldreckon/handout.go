@@ -80,7 +80,7 @@ func atRate(pack rules.Pack, text string) (rules.Pack, string, error) {
 		return pack, "", misuse("", "--rate: %v", err)
 	}
 	if !(rate >= leastRate && rate <= mostRate) {
-		return pack, "", misuse("", "--rate: found %q, expected a currency worth %v to %v of the book's: the chart's scales of money suit no other", text, leastRate, mostRate)
+		return pack, "", misuse("", "--rate: the chart's scales of money do not suit %q. Give a currency worth %v to %v of the book's.", text, leastRate, mostRate)
 	}
 	from := pack.Book.Currency
 	own := fmt.Sprintf("kind: own-prices\ncurrency: %q\nper_dollar: %.8f\n", currency, 1/rate)

@@ -38,7 +38,7 @@ const unwritten = 10 * time.Second
 // ends when the program is told to stop, whatever it waits for.
 func (out environment) read(name string, of kind) ([]byte, error) {
 	if name == "" {
-		return nil, misuse(of.hint, "found an empty name, expected that of a file")
+		return nil, misuse(of.hint, "the name of the file is empty")
 	}
 	ctx := out.stopped
 	if ctx == nil {
@@ -51,7 +51,7 @@ func (out environment) read(name string, of kind) ([]byte, error) {
 	in, err := inBackground(pipeLimit(ctx, name), opened)
 	if err != nil {
 		if ctx.Err() == nil && errors.Is(err, context.DeadlineExceeded) {
-			return nil, misuse("", "%s: found a pipe into which nobody writes, expected a file", name)
+			return nil, misuse("", "%s: nobody writes into this pipe. Give a file.", name)
 		}
 		return nil, explainRead(name, of, err)
 	}
@@ -63,7 +63,7 @@ func (out environment) read(name string, of kind) ([]byte, error) {
 		return nil, explainRead(name, of, err)
 	}
 	if len(data) > of.mostBytes {
-		return nil, misuse("", "%s: found more than %d kB, expected a smaller text file", name, of.mostBytes>>10)
+		return nil, misuse("", "%s: the file is larger than %d kB. Give a smaller text file.", name, of.mostBytes>>10)
 	}
 	return data, nil
 }
@@ -85,16 +85,16 @@ func explainRead(name string, of kind, err error) error {
 	case errors.Is(err, context.Canceled):
 		return err
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
-		return misuse(of.hint, "%s: found no such file, expected one", name)
+		return misuse(of.hint, "%s: there is no such file", name)
 	case errors.Is(err, syscall.ELOOP):
-		return misuse(of.hint, "%s: found a link that leads to itself, expected a file", name)
+		return misuse(of.hint, "%s: this link leads to itself. Give a file.", name)
 	case errors.Is(err, syscall.ENAMETOOLONG):
-		return misuse(of.hint, "%s: found that it cannot be read (%v), expected a readable file", name, cause(err))
+		return misuse(of.hint, "%s: it cannot be read (%v)", name, cause(err))
 	}
 	if info, statErr := os.Stat(name); statErr == nil && info.IsDir() {
-		return misuse("Give the name of a file in it.", "%s: found a folder, expected a file", filepath.Clean(name))
+		return misuse("Give the name of a file in it.", "%s: this is a folder, not a file", filepath.Clean(name))
 	}
-	return failure("", "%s: found that it cannot be read (%v), expected a readable file", name, cause(err))
+	return failure("", "%s: it cannot be read (%v)", name, cause(err))
 }
 
 // completeFirst offers words for a command's first argument only.

@@ -78,10 +78,10 @@ A log that cannot tell the answer is refused, with what is missing.`,
 func learn(ctx context.Context, out environment, logName, fileName, water string, dry bool) error {
 	switch {
 	case logName == "-" && fileName == "-":
-		return misuse("Name a file for one of them.", "standard input: found it named for both log and answers, expected one of them")
+		return misuse("Name a file for one of them.", "standard input: it cannot be both log and answers")
 	case !dry && (fileName == "-" || strings.HasPrefix(fileName, samplePrefix)):
 		return misuse("'coldreckon sample NAME > boat.yaml' makes a file of one; --dry-run writes nothing.",
-			"%s: found nothing that can be written to, expected the name of an answers file", fileName)
+			"%s: it cannot be written to. Give the name of an answers file.", fileName)
 	}
 	if !dry {
 		if err := writable(fileName); err != nil { // before it is reckoned
@@ -113,7 +113,7 @@ func learn(ctx context.Context, out environment, logName, fileName, water string
 		return misuse(logHint, "%s: %v", logName, err)
 	}
 	if err := keep(file, boat, l.lesson.Record); err != nil {
-		return misuse(logHint, "%s: found a log that gives what cannot be (%v), expected readings of one box", logName, err)
+		return misuse(logHint, "%s: no one box has such readings (%v)", logName, err)
 	}
 	after, faults := file.Boat(pack.Book)
 	if len(faults) > 0 {
@@ -168,7 +168,7 @@ func (out environment) log(name, water string, sys quantity.System) (economics.L
 		return log, misuse("", "--water: %v", err)
 	}
 	if !(log.Water >= 0 && log.Water <= 300) {
-		return log, misuse("", "--water: found %q, expected 0 to 300 kg", water)
+		return log, misuse("", "--water: %q cannot be. Give 0 to 300 kg.", water)
 	}
 	log.WaterTold = true
 	return log, nil

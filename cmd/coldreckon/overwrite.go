@@ -64,7 +64,7 @@ func ours(head []byte) bool {
 // writable is the guard of a file that its owner has locked.
 func writable(name string) error {
 	if info, err := os.Stat(name); err == nil && info.Mode().IsRegular() && info.Mode()&0o222 == 0 {
-		return misuse("", "%s: found a file that is read only, expected one that may be changed", name)
+		return misuse("", "%s: the file is read only", name)
 	}
 	return nil
 }
@@ -78,16 +78,16 @@ func replaceable(name string) error {
 		return nil
 	}
 	if info.Mode()&0o222 == 0 {
-		return misuse(forceHint, "%s: found a file that is read only, expected one that may be replaced", name)
+		return misuse(forceHint, "%s: the file is read only, and is not replaced", name)
 	}
 	f, err := os.Open(name)
 	if err != nil {
-		return misuse(forceHint, "%s: found a file that cannot be looked into (%v), expected one that coldreckon wrote", name, cause(err))
+		return misuse(forceHint, "%s: the file cannot be looked into (%v), so it is not replaced", name, cause(err))
 	}
 	defer f.Close()
 	head, err := io.ReadAll(io.LimitReader(f, longestHead))
 	if err != nil || !ours(head) {
-		return misuse(forceHint, "%s: found a file that coldreckon did not write, expected one of its own or a new name", name)
+		return misuse(forceHint, "%s: coldreckon did not write this file, so it is not replaced. Give a new name.", name)
 	}
 	return nil
 }

@@ -73,7 +73,7 @@ func (p *printer) toStdout() bool { return p.file == "" || p.file == "-" }
 func (p *printer) settle(out environment, inputs ...string) error {
 	for _, input := range inputs {
 		if !p.toStdout() && out.stands(input, p.file) {
-			return misuse("Name another file with -o.", "%s: found the file that it is made from, expected another name", p.file)
+			return misuse("Name another file with -o.", "%s: it would overwrite the file that it is made from", p.file)
 		}
 	}
 	if p.format == "" {
@@ -81,21 +81,21 @@ func (p *printer) settle(out environment, inputs ...string) error {
 		if ending := filepath.Ext(p.file); ending != "" && ending != "." {
 			p.format = extensions[strings.ToLower(ending)]
 			if !slices.Contains(p.formats, p.format) {
-				return misuse(p.otherEnding(), "-o: found a file that ends in %q, expected %s", ending, words.Either(p.endings()))
+				return misuse(p.otherEnding(), "-o: no file that ends in %q is written. Use %s.", ending, words.Either(p.endings()))
 			}
 		}
 	}
 	if !slices.Contains(p.formats, p.format) {
-		return misuse("", "--format: found %q, expected %s", p.format, words.Either(p.formats))
+		return noSuch("--format", p.format, words.Either(p.formats))
 	}
 	if _, _, ok := sheet.Paper(strings.ToLower(p.paper)).Size(); p.paper != "" && !ok {
-		return misuse("", "--paper: found %q, expected a4 or letter", p.paper)
+		return noSuch("--paper", p.paper, "a4 or letter")
 	}
 	if _, err := reportDate(p.date, out.env); err != nil {
 		return err
 	}
 	if p.format == "pdf" && p.toStdout() && out.toTerminal() {
-		return misuse("Name a file, such as -o report.pdf.", "standard output: found a terminal, expected a file for the PDF")
+		return misuse("Name a file, such as -o report.pdf.", "standard output: a PDF is not for a terminal")
 	}
 	if p.toStdout() {
 		return nil

@@ -45,7 +45,7 @@ all the time; that is a PDF unless told otherwise.`,
 			}
 			if blank {
 				if len(args) > 0 {
-					return misuse("", "--blank: found the key %q beside it, expected none: the worksheet has all that matters", args[0])
+					return misuse("", "--blank: leave the key %q out, as the worksheet has all that matters", args[0])
 				}
 				to.formats = []string{"pdf", "html", "text", "md"}
 			}
@@ -103,7 +103,7 @@ func questionsNamed(args []string) ([]questions.Row, error) {
 		}
 	}
 	if len(rows) == 0 {
-		return nil, misuse(cmp.Or(questions.DidYouMean(key), "'coldreckon questions' lists them all."), "found %q, expected the key of a question", key)
+		return nil, misuse(cmp.Or(questions.DidYouMean(key), "'coldreckon questions' lists them all."), "%q is not the key of a question", key)
 	}
 	return rows, nil
 }

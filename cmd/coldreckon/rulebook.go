@@ -21,7 +21,7 @@ shown the same way, and prices of your own are used with --prices.`,
 		SuggestionsMinimumDistance: 2,
 
 		RunE: func(cmd *cobra.Command, _ []string) error {
-			return misuse(helpHint(cmd), "%s: found nothing, expected check or show", cmd.CommandPath())
+			return misuse(helpHint(cmd), "%s: nothing is given. Give check or show.", cmd.CommandPath())
 		},
 	}
 	cmd.AddCommand(

@@ -98,7 +98,7 @@ func refuseUnknown(root *cobra.Command) {
 		case "completion":
 			cmd.Args = knownCommand
 			cmd.RunE = func(cmd *cobra.Command, _ []string) error {
-				return misuse(helpHint(cmd), "%s: found nothing, expected bash, fish, powershell or zsh", cmd.CommandPath())
+				return misuse(helpHint(cmd), "%s: the shell is missing. Give bash, fish, powershell or zsh.", cmd.CommandPath())
 			}
 			for _, shell := range cmd.Commands() {
 				shell.Args = arguments(0, 0, "nothing after it")
@@ -126,24 +126,24 @@ func knownCommand(cmd *cobra.Command, args []string) error {
 	if near := cmd.SuggestionsFor(args[0]); len(near) > 0 {
 		hint = fmt.Sprintf("Did you mean '%s %s'?", cmd.CommandPath(), near[0])
 	}
-	return misuse(hint, "%s: found %q, expected a command", cmd.CommandPath(), args[0])
+	return misuse(hint, "%s: there is no command %q", cmd.CommandPath(), args[0])
 }
 
-// arguments accepts between low and high arguments, and says what was expected
+// arguments accepts between low and high arguments, and says what it takes
 // when there are fewer or more.
-func arguments(low, high int, expected string) cobra.PositionalArgs {
+func arguments(low, high int, takes string) cobra.PositionalArgs {
 	return func(cmd *cobra.Command, args []string) error {
 		if len(args) >= low && len(args) <= high {
 			return nil
 		}
-		found := "nothing"
+		given := "nothing is given"
 		switch n := len(args); {
 		case n == 1:
-			found = fmt.Sprintf("%q", args[0])
+			given = fmt.Sprintf("%q is given", args[0])
 		case n > 1:
-			found = fmt.Sprintf("%d arguments, the last %q", n, args[n-1])
+			given = fmt.Sprintf("%d arguments are given, the last %q", n, args[n-1])
 		}
-		return misuse(helpHint(cmd), "%s: found %s, expected %s", cmd.CommandPath(), found, expected)
+		return misuse(helpHint(cmd), "%s: %s. It takes %s.", cmd.CommandPath(), given, takes)
 	}
 }
 
@@ -215,7 +215,7 @@ func inBackground[T any](ctx context.Context, work func() (T, error)) (T, error)
 // result sends the whole of a command's result to standard output.
 func (out environment) result(data []byte) error {
 	if _, err := out.stdout.Write(data); err != nil {
-		return failure("", "standard output: found that it takes no more (%v), expected room for %d bytes", cause(err), len(data))
+		return failure("", "standard output: it takes no more (%v) of %d bytes", cause(err), len(data))
 	}
 	return nil
 }

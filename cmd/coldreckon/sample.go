@@ -52,7 +52,7 @@ func sampleNamed(name string) (answers.Sample, error) {
 	s, ok := answers.SampleNamed(strings.TrimPrefix(name, samplePrefix))
 	if !ok {
 		return answers.Sample{}, misuse("'coldreckon sample' tells what they are.",
-			"sample: found %q, expected %s", name, words.Either(sampleNames()))
+			"sample: there is no %q. Give %s.", name, words.Either(sampleNames()))
 	}
 	return s, nil
 }

@@ -62,7 +62,7 @@ func saveTarget(path string) (string, fs.FileMode, error) {
 	case err != nil:
 		return "", 0, explainSave(path, err)
 	case info.IsDir():
-		return "", 0, misuse("Give the name of a file in it.", "%s: found a folder, expected a file name", path)
+		return "", 0, misuse("Give the name of a file in it.", "%s: this is a folder, not a file", path)
 	case !info.Mode().IsRegular():
 		return path, info.Mode(), nil
 	}
@@ -138,7 +138,7 @@ func explainSave(path string, err error) error {
 		return nil
 	}
 	return failure("Choose a name in another folder, or make room in this one.",
-		"%s: found that it cannot be written (%v), expected a folder that can take it", path, cause(err))
+		"%s: it cannot be written (%v)", path, cause(err))
 }
 
 // cause strips from an operating system's error what the message says anyway:

@@ -297,7 +297,7 @@ func TestNoPDFToATerminal(t *testing.T) {
 	if code := s.end(); code != exitBadInput {
 		t.Errorf("found exit code %d, expected %d", code, exitBadInput)
 	}
-	if !strings.Contains(s.since(), "error: standard output: found a terminal, expected a file for the PDF") {
+	if !strings.Contains(s.since(), "error: standard output: a PDF is not for a terminal") {
 		t.Errorf("found on the screen:\n%s", s.since())
 	}
 }

@@ -29,7 +29,7 @@ price and whatever else the offer says; 'coldreckon questions' lists the parts.`
 	}, func(ctx context.Context, found reckonedBoat, to *printer) error {
 		r := found.reckoning
 		if len(r.Quotations) == 0 {
-			return misuse("Put them into the file, or try one with --set 'quotations=name: A; price: $1,450'.", "quotations: found none, expected one offer or more")
+			return misuse("Put them into the file, or try one with --set 'quotations=name: A; price: $1,450'.", "quotations: there is no offer yet")
 		}
 		return to.print(ctx, out, r.Boat.Units, func(info sheet.Info) (layout.Document, error) {
 			return report.QuotationsDocument(r, found.pack.Book, footOf(info)), nil

@@ -33,7 +33,7 @@ func ExampleNewSky() {
 func ExampleFind() {
 	_, err := climate.Find("main-coast")
 	fmt.Println(err)
-	// Output: cruising ground: found "main-coast", expected a name in the list of grounds; did you mean maine-coast?
+	// Output: cruising ground: there is no "main-coast" in the list of grounds; did you mean maine-coast?
 }
 
 // A ground of one's own, from its latitude and monthly temperatures.

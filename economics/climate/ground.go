@@ -83,9 +83,9 @@ func Find(id string) (Ground, error) {
 		}
 	}
 	if near := alike(grounds, id); len(near) > 0 {
-		return Ground{}, fmt.Errorf("cruising ground: found %q, expected a name in the list of grounds; did you mean %s?", id, strings.Join(near, " or "))
+		return Ground{}, fmt.Errorf("cruising ground: there is no %q in the list of grounds; did you mean %s?", id, strings.Join(near, " or "))
 	}
-	return Ground{}, fmt.Errorf("cruising ground: found %q, expected one of the %d names in the list of grounds", id, len(grounds))
+	return Ground{}, fmt.Errorf("cruising ground: there is no %q among the %d names in the list of grounds", id, len(grounds))
 }
 
 // Clearness is the sun of a month, 1 to 12, as a share of the sun above the

@@ -103,8 +103,8 @@ func TestFind(t *testing.T) {
 		{"chesapeke-bay", "did you mean chesapeake-bay?"},
 		{"Virgin Islands", "did you mean virgin-islands?"},
 		{"florida", "did you mean florida-east-coast or florida-keys or florida-west-coast?"},
-		{"xyzzy", fmt.Sprintf("one of the %d names in the list of grounds", len(Grounds()))},
-		{"", fmt.Sprintf("one of the %d names in the list of grounds", len(Grounds()))},
+		{"xyzzy", fmt.Sprintf("the %d names in the list of grounds", len(Grounds()))},
+		{"", fmt.Sprintf("the %d names in the list of grounds", len(Grounds()))},
 		{"coast", " or "},
 	} {
 		_, err := Find(row.id)

@@ -25,7 +25,7 @@ func FuzzParse(f *testing.F) {
 					t.Errorf("%s %q = %v", name, text, v)
 				case err != nil && !errors.As(err, &e):
 					t.Errorf("%s %q: %T", name, text, err)
-				case err != nil && (e.Found == "" || e.Expected == ""):
+				case err != nil && (e.Wrong == "" || e.Want == ""):
 					t.Errorf("%s %q: empty error %+v", name, text, e)
 				}
 			}

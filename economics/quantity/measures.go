@@ -113,7 +113,7 @@ func FormatMass(v Kilogram, sys System) string { return format(masses, v, sys) }
 func ParseTemperature(text string, sys System) (Celsius, error) {
 	v, err := parse[Celsius](degrees, text, sys)
 	if err == nil && v < -273.15-1e-9 {
-		return 0, &Error{Quoted(text) + ", below absolute zero", degrees.want(sys).expected, ""}
+		return 0, &Error{Quoted(text) + " is below absolute zero", degrees.want(sys).expected, ""}
 	}
 	return v, err
 }

@@ -18,21 +18,26 @@ const maxText = 200
 // maxDepth bounds the brackets and signs nested in one sum.
 const maxDepth = 16
 
-// Error says in two short phrases what stood in place of a quantity. Every Parse
-// function of this package fails with one.
+// Error says what is wrong with the text of a quantity, and what to give
+// instead. Every Parse function of this package fails with one.
 type Error struct {
-	Found    string // what was read, quoted and shortened
-	Expected string // what was wanted, with an example
-	Hint     string // a way out, or empty
+	Wrong string // a sentence without its stop, such as: "90" has no unit
+	Want  string // what to give, with an example: a volume, such as 90 L
+	Hint  string // a way out, or empty
 }
 
-// Error gives the two phrases as one sentence, and the hint after it.
+// Error gives two sentences, without the last stop, and the hint after them.
 func (e *Error) Error() string {
-	s := "found " + e.Found + ", expected " + e.Expected
+	s := e.Wrong + ". Give " + e.Want
 	if e.Hint != "" {
 		s += "; " + e.Hint
 	}
 	return s
+}
+
+// Unclear is the error of a text that cannot be told apart as what is wanted.
+func Unclear(text, want string) *Error {
+	return &Error{Wrong: Quoted(text) + " is not understood", Want: want}
 }
 
 // plain maps the look-alikes that keyboards, spreadsheets and word processors
@@ -72,22 +77,22 @@ var calendar = regexp.MustCompile(`(?:^|[^\d.,])(?:(?:19|20)\d\d-(?:0[1-9]|1[0-2
 // tidy readies text for parsing. It refuses what no quantity can hold.
 func tidy(text, expected string) (string, error) {
 	if len(text) > maxText {
-		return "", &Error{fmt.Sprintf("%d characters", len(text)), expected, ""}
+		return "", &Error{fmt.Sprintf("%d characters are too many", len(text)), expected, ""}
 	}
 	if !utf8.ValidString(text) {
-		return "", &Error{"text that is not UTF-8", expected, ""}
+		return "", &Error{"the text is not UTF-8", expected, ""}
 	}
 	for _, r := range text {
 		if unicode.IsControl(r) && r != '\t' {
-			return "", &Error{"a control character", expected, ""}
+			return "", &Error{"a control character is in it", expected, ""}
 		}
 	}
 	if calendar.MatchString(text) {
-		return "", &Error{"what looks like a date", expected, ""}
+		return "", &Error{"this looks like a date", expected, ""}
 	}
 	tidied := spelled(hedge.ReplaceAllString(strings.TrimSpace(plain.Replace(text)), "$1"))
 	if tidied == "" {
-		return "", &Error{"nothing", expected, ""}
+		return "", &Error{"nothing is written here", expected, ""}
 	}
 	return tidied, nil
 }
@@ -117,10 +122,10 @@ func (r *reader) peek() byte {
 	return r.rest[0]
 }
 
-// problem is a fault inside a number; its text completes "a number; ...".
-type problem struct{ found, hint string }
+// problem is a fault inside a number; its text is a sentence without its stop.
+type problem struct{ wrong, hint string }
 
-func (p problem) Error() string { return p.found }
+func (p problem) Error() string { return p.wrong }
 
 // sum reads numbers joined by + - * / and brackets. It stops before anything
 // that cannot continue the sum, such as a unit.
@@ -133,7 +138,7 @@ func (r *reader) sum() (float64, error) {
 		r.skip()
 		op := r.peek()
 		if strings.HasPrefix(r.rest, "–") || strings.HasPrefix(r.rest, "—") {
-			return 0, problem{"what looks like a range", "give one figure, the likeliest"}
+			return 0, problem{"this looks like a range", "give one figure, the likeliest"}
 		}
 		if op != '+' && op != '-' {
 			return v, nil
@@ -145,7 +150,7 @@ func (r *reader) sum() (float64, error) {
 			return 0, err
 		}
 		if op == '-' && first == 1 && r.terms == 2 && r.depth == 0 && v > 0 && w > v {
-			return 0, problem{"what looks like a range", "give one figure, the likeliest"}
+			return 0, problem{"this looks like a range", "give one figure, the likeliest"}
 		}
 		if op == '+' {
 			v += w
@@ -186,7 +191,7 @@ func (r *reader) product() (float64, error) {
 			continue
 		}
 		if w == 0 {
-			return 0, problem{"a division by zero", ""}
+			return 0, problem{"it divides by zero", ""}
 		}
 		v /= w
 	}
@@ -201,7 +206,7 @@ func (r *reader) factor() (float64, error) {
 	switch c := r.peek(); {
 	case c == '-' || c == '+' || c == '(':
 		if r.depth++; r.depth > maxDepth {
-			return 0, problem{"too many brackets or signs", ""}
+			return 0, problem{"it has too many brackets or signs", ""}
 		}
 		defer func() { r.depth-- }()
 		r.rest = r.rest[1:]
@@ -212,7 +217,7 @@ func (r *reader) factor() (float64, error) {
 			}
 			r.skip()
 			if r.peek() != ')' {
-				return 0, problem{"a bracket that is not closed", ""}
+				return 0, problem{"a bracket is not closed", ""}
 			}
 			r.rest = r.rest[1:]
 			return v, nil
@@ -291,7 +296,7 @@ end:
 	literal := s[:n]
 	if digits(strings.TrimLeft(literal, ".,")) == 0 {
 		if strings.EqualFold(firstWord(s), "nan") || strings.EqualFold(firstWord(s), "inf") || strings.EqualFold(firstWord(s), "infinity") {
-			return 0, problem{Quoted(firstWord(s)), ""}
+			return 0, problem{Quoted(firstWord(s)) + " is no number", ""}
 		}
 		return 0, problem{"no number", ""}
 	}
@@ -302,7 +307,7 @@ end:
 		r.rest = r.rest[1:]
 	}
 	if e := r.rest; len(e) > 1 && (e[0] == 'e' || e[0] == 'E') && (digits(e[1:]) > 0 || len(e) > 2 && (e[1] == '+' || e[1] == '-') && digits(e[2:]) > 0) {
-		return 0, problem{"a power of ten", "write the number out"}
+		return 0, problem{"it has a power of ten", "write the number out"}
 	}
 	canonical, err := r.canonical(literal)
 	if err != nil {
@@ -310,7 +315,7 @@ end:
 	}
 	v, err := strconv.ParseFloat(canonical, 64)
 	if err != nil {
-		return 0, problem{Quoted(literal), ""}
+		return 0, problem{Quoted(literal) + " is no number", ""}
 	}
 	r.terms++
 	return v, nil
@@ -335,7 +340,7 @@ func groupFollows(before, after string) bool {
 func (r *reader) canonical(literal string) (string, error) {
 	compact := strings.ReplaceAll(literal, " ", "")
 	points, commas := strings.Count(compact, "."), strings.Count(compact, ",")
-	bad := problem{Quoted(literal), "write it with one decimal point and no separators"}
+	bad := problem{Quoted(literal) + " has its points and commas mixed up", "write it with one decimal point and no separators"}
 	switch {
 	case points == 0 && commas == 0:
 		return compact, nil
@@ -371,7 +376,7 @@ func (r *reader) canonical(literal string) (string, error) {
 			return whole + part, nil
 		case r.style == measured && mark == ".":
 		default:
-			return "", problem{Quoted(literal) + ", which can be read as " + whole + part + " or as " + whole + "." + part, "write " + whole + part + ", or a decimal point and fewer digits"}
+			return "", problem{Quoted(literal) + " can be read as " + whole + part + " or as " + whole + "." + part, "write " + whole + part + ", or a decimal point and fewer digits"}
 		}
 	}
 	return whole + "." + part, nil

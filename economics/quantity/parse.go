@@ -14,7 +14,7 @@ import (
 // want describes what one parser accepts.
 type want struct {
 	dim      dimension
-	expected string // completes "expected ...", with examples
+	expected string // completes "Give ...", with examples
 	bare     string // unit of a bare figure; "" when a unit is needed
 
 	difference bool // of two temperatures: a scale's zero is no matter
@@ -36,17 +36,17 @@ func (w want) figure(text string) (float64, error) {
 		}
 		name := r.unit()
 		if name == "" && part > 0 {
-			return 0, &Error{Quoted(text) + ", with a figure without a unit", w.expected, ""}
+			return 0, &Error{Quoted(text) + " has a figure without a unit", w.expected, ""}
 		}
 		u, err := w.unit(name, text)
 		if err != nil {
 			return 0, err
 		}
 		if part > 0 && (u.first() != follow || u.offset != 0) {
-			return 0, &Error{Quoted(text) + ", with two units", w.expected, ""}
+			return 0, &Error{Quoted(text) + " has two units", w.expected, ""}
 		}
 		if part > 0 && v < 0 {
-			return 0, &Error{Quoted(text), w.expected, ""}
+			return 0, Unclear(text, w.expected)
 		}
 		value := v * u.factor
 		if !w.difference {
@@ -62,9 +62,9 @@ func (w want) figure(text string) (float64, error) {
 		}
 		if u.smaller == "" {
 			if c := r.peek(); c >= '0' && c <= '9' {
-				return 0, &Error{Quoted(text) + ", with two figures", w.expected, ""}
+				return 0, &Error{Quoted(text) + " has two figures", w.expected, ""}
 			}
-			return 0, &Error{Quoted(text), w.expected, ""}
+			return 0, Unclear(text, w.expected)
 		}
 		follow = u.smaller
 	}
@@ -76,11 +76,10 @@ func (w want) fault(text string, err error) error {
 	if !ok {
 		return err
 	}
-	found := p.found
-	if found == "no number" {
-		found = Quoted(text)
+	if p.wrong == "no number" {
+		return Unclear(text, w.expected)
 	}
-	return &Error{found, w.expected, p.hint}
+	return &Error{p.wrong, w.expected, p.hint}
 }
 
 // unit reads a unit's name: everything up to the next figure, keeping the
@@ -109,7 +108,7 @@ func isLetter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z'
 func (w want) unit(name, text string) (unit, error) {
 	if name == "" {
 		if w.bare == "" {
-			return unit{}, &Error{Quoted(text) + ", without a unit", w.expected, ""}
+			return unit{}, &Error{Quoted(text) + " has no unit", w.expected, ""}
 		}
 		name = w.bare
 	}
@@ -118,14 +117,14 @@ func (w want) unit(name, text string) (unit, error) {
 	case ok && u.dim == w.dim && u.factor != 0:
 		return u, nil
 	case ok && u.dim != w.dim:
-		return unit{}, &Error{Quoted(text) + ", which is " + string(u.dim), w.expected, ""}
+		return unit{}, &Error{Quoted(text) + " is " + string(u.dim), w.expected, ""}
 	}
 	hint := ""
 	if near := nearUnit(name, w.dim); near != "" {
 		hint = "did you mean " + near + "?"
 	}
 	if !strings.ContainsFunc(name, unicode.IsLetter) {
-		return unit{}, &Error{Quoted(text), w.expected, hint}
+		return unit{}, &Error{Unclear(text, "").Wrong, w.expected, hint}
 	}
-	return unit{}, &Error{Quoted(text) + ", with the unknown unit " + Quoted(name), w.expected, hint}
+	return unit{}, &Error{Quoted(text) + " has the unknown unit " + Quoted(name), w.expected, hint}
 }

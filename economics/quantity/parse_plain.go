@@ -27,7 +27,7 @@ func ParseNumber(text string, words ...string) (float64, error) {
 			return v, nil
 		}
 	}
-	return 0, &Error{Quoted(text), w.expected, ""}
+	return 0, Unclear(text, w.expected)
 }
 
 // leading reads the number at the start of text and gives the rest of it.
@@ -79,10 +79,10 @@ func ParseShare(text string) (Fraction, error) {
 	case "%", "percent", "per cent", "pct":
 		v /= 100
 	default:
-		return 0, &Error{Quoted(text), expected, ""}
+		return 0, Unclear(text, expected)
 	}
 	if v < 0 || v > 1 {
-		return 0, &Error{Quoted(text), expected, hint}
+		return 0, &Error{Quoted(text) + " is no such share", expected, hint}
 	}
 	return Fraction(v), nil
 }
@@ -148,13 +148,13 @@ func unpriced(tidied, own, text, expected string) (string, error) {
 	case sameCurrency(word, own):
 		return strings.TrimSpace(tidied[len(m):]), nil
 	case IsCurrency(word):
-		return "", &Error{Quoted(text) + ", in another currency", expected, "amounts are in " + own + "; set currency to change that"}
+		return "", &Error{Quoted(text) + " is in another currency", expected, "amounts are in " + own + "; set currency to change that"}
 	case isUnit:
-		return "", &Error{Quoted(text) + ", which is " + what, expected, ""}
+		return "", &Error{Quoted(text) + " is " + what, expected, ""}
 	case !strings.ContainsAny(text, "0123456789"):
-		return "", &Error{Quoted(text) + ", which is no amount", expected, ""}
+		return "", &Error{Quoted(text) + " is no amount", expected, ""}
 	}
-	return "", &Error{Quoted(text), expected, ""}
+	return "", Unclear(text, expected)
 }
 
 // ParseMoney reads an amount of money: "$1,200", "1 200", "1200 EUR". currency is
@@ -183,7 +183,7 @@ func ParseMoney(text, currency string) (Money, error) {
 			return 0, err
 		}
 		if left != "" || amount != tidied {
-			return 0, &Error{Quoted(text), expected, ""}
+			return 0, Unclear(text, expected)
 		}
 	}
 	return Money(v), nil
@@ -209,7 +209,7 @@ func ParseMoneySpan(text, currency string) (low, high Money, err error) {
 		return 0, 0, err
 	}
 	if low > high {
-		return 0, 0, &Error{Quoted(text), "the smaller amount first", ""}
+		return 0, 0, &Error{Quoted(text) + " has the larger amount first", "the smaller one first", ""}
 	}
 	if low == high {
 		high = 0
@@ -256,12 +256,12 @@ func ParsePricePerMass(text, currency string, sys System, bag Kilogram) (MoneyPe
 	price, err := ParseMoney(amount, currency)
 	if err != nil {
 		e := *err.(*Error)
-		e.Expected = expected
+		e.Want = expected
 		return 0, &e
 	}
 	kg, err := ParseMass(per, sys)
 	if err != nil || kg <= 0 {
-		return 0, &Error{Quoted(text), expected, ""}
+		return 0, Unclear(text, expected)
 	}
 	return MoneyPerKg(float64(price) / float64(kg)), nil
 }
@@ -296,7 +296,7 @@ func sidesOf(text string, sys System, n int, expected string) ([]Metre, error) {
 	}
 	parts := times.Split(tidied, -1)
 	if len(parts) != n {
-		return nil, &Error{Quoted(text), expected, ""}
+		return nil, Unclear(text, expected)
 	}
 	shared := ""
 	if u := endUnit(parts[n-1]); u != "" {
@@ -310,11 +310,11 @@ func sidesOf(text string, sys System, n int, expected string) ([]Metre, error) {
 		v, err := ParseLength(p, sys)
 		if err != nil {
 			e := *err.(*Error)
-			e.Expected = expected
+			e.Want = expected
 			return nil, &e
 		}
 		if v <= 0 {
-			return nil, &Error{Quoted(text), expected + ", all above zero", ""}
+			return nil, &Error{Quoted(text) + " has a side of nothing", expected + ", all above zero", ""}
 		}
 		sides[i] = v
 	}
@@ -336,7 +336,7 @@ func ParseLatitude(text string) (float64, error) {
 		if body, ok := strings.CutSuffix(upper, pole); ok {
 			upper, south = strings.TrimSpace(body), pole[0] == 'S'
 			if strings.HasPrefix(upper, "-") {
-				return 0, &Error{Quoted(text), expected, ""}
+				return 0, Unclear(text, expected)
 			}
 			break
 		}
@@ -349,7 +349,7 @@ func ParseLatitude(text string) (float64, error) {
 	if rest != "" {
 		minutes, mark, err := w.leading(rest, measured)
 		if err != nil || mark != "'" && mark != "" || minutes < 0 || minutes >= 60 {
-			return 0, &Error{Quoted(text), expected, ""}
+			return 0, Unclear(text, expected)
 		}
 		v += math.Copysign(minutes/60, v)
 	}
@@ -357,7 +357,7 @@ func ParseLatitude(text string) (float64, error) {
 		v = -v
 	}
 	if v < -90 || v > 90 {
-		return 0, &Error{Quoted(text), expected, ""}
+		return 0, &Error{Quoted(text) + " lies beyond the pole", expected, ""}
 	}
 	return v, nil
 }
@@ -390,7 +390,7 @@ func ParseWireSize(text string, sys System) (SquareMillimetre, error) {
 			gauge, _ = strconv.ParseFloat(g, 64)
 		}
 		if gauge > 40 {
-			return 0, &Error{Quoted(text), expected, ""}
+			return 0, &Error{Quoted(text) + " is no gauge of wire", expected, ""}
 		}
 		return GaugeSection(gauge), nil
 	}

@@ -15,13 +15,19 @@ type Fault struct {
 	Column int    // from 1; 0 when not known
 	Key    string // what it is about, or "" for the file as a whole
 
-	Found    string // in words, to follow "found"
-	Expected string // in words, to follow "expected"; "" when nothing else could stand there
-	Hint     string // a way out in words, or ""
+	Wrong   string // what is wrong with it, a sentence without its stop
+	Instead string // what to do about it, a second one, or "" when the first says it
+	Hint    string // a way out in words, or ""
 }
 
-// Error gives the fault as one line: place, key, what was found, what is
-// expected. The hint is left to the caller, who prints it on a line of its own.
+// Found is the fault of a data file: what stands there and what belongs there,
+// both in words.
+func Found(found, expected string) Fault {
+	return Fault{Wrong: "found " + found + ", expected " + expected}
+}
+
+// Error gives the fault as one line: place, key, what is wrong, what to do. A
+// sentence alone goes without its stop, as errors do. The hint is left to the caller, who prints it on a line of its own.
 func (f Fault) Error() string {
 	var s strings.Builder
 	if f.File != "" {
@@ -37,9 +43,9 @@ func (f Fault) Error() string {
 	if f.Key != "" {
 		s.WriteString(f.Key + ": ")
 	}
-	s.WriteString("found " + f.Found)
-	if f.Expected != "" {
-		s.WriteString(", expected " + f.Expected)
+	s.WriteString(f.Wrong)
+	if f.Instead != "" {
+		s.WriteString(". " + f.Instead + ".")
 	}
 	return s.String()
 }
@@ -80,7 +86,7 @@ func (f Faults) OrNil() error {
 func (f Faults) inOrder() Faults {
 	slices.SortStableFunc(f, func(a, b Fault) int { return cmp.Or(a.Line-b.Line, a.Column-b.Column) })
 	if len(f) > MostFaults {
-		f = append(f[:MostFaults:MostFaults], Fault{File: f[0].File, Line: f[MostFaults].Line, Found: "more than can be told at once", Expected: "those above mended first"})
+		f = append(f[:MostFaults:MostFaults], Fault{File: f[0].File, Line: f[MostFaults].Line, Wrong: "there are more faults than can be told at once", Instead: "Mend those above first"})
 	}
 	return f
 }

@@ -1,7 +1,7 @@
 // Package strict reads the YAML files that people write by hand: answers and
 // rules. A file holds one document of groups of keys, lists and texts, each with
 // its place; whatever hides what is written (anchors, aliases, tags, a key twice)
-// is refused with its line, what was found and what is expected. It reads nodes
+// is refused with its line, what is wrong and what to write instead. It reads nodes
 // rather than decoding into structs, because the decoder loses places, rounds
 // 1.5 to 1 and reads 010 as 8.
 //
@@ -53,8 +53,8 @@ func Read(file string, data []byte) *Reader {
 }
 
 // Fault notes what is wrong at a node.
-func (r *Reader) Fault(at *yaml.Node, key, found, expected, hint string) {
-	r.Add(Fault{Line: at.Line, Column: at.Column, Key: key, Found: found, Expected: expected, Hint: hint})
+func (r *Reader) Fault(at *yaml.Node, key, wrong, instead, hint string) {
+	r.Add(Fault{Line: at.Line, Column: at.Column, Key: key, Wrong: wrong, Instead: instead, Hint: hint})
 }
 
 // Add notes faults that have their place already. Of a file of nothing but
@@ -83,22 +83,22 @@ var syntaxLine = regexp.MustCompile(`^(?:yaml: )?(?:line (\d+): )?(?s:(.*))$`)
 
 // document parses the only document of a file; nil when there is none.
 func (r *Reader) document(data []byte) (root *yaml.Node) {
-	fail := func(at int, found, expected, hint string) *yaml.Node {
+	fail := func(at int, wrong, instead, hint string) *yaml.Node {
 		before := string(data[:min(max(at, 0), len(data))])
 		r.Fault(&yaml.Node{Line: 1 + strings.Count(before, "\n"), Column: 1 + utf8.RuneCountInString(before[strings.LastIndexByte(before, '\n')+1:])},
-			"", found, expected, hint)
+			"", wrong, instead, hint)
 		return nil
 	}
 	// The library answers most bad input with an error; what it answers with a
 	// panic must not get further either.
 	defer func() {
 		if recover() != nil {
-			r.Fault(&yaml.Node{}, "", "text that cannot be understood", "YAML", "")
+			r.Fault(&yaml.Node{}, "", "the text cannot be understood", "Write YAML: lines such as key: value", "")
 			root = nil
 		}
 	}()
 	if len(data) > MostBytes {
-		r.Fault(&yaml.Node{}, "", fmt.Sprintf("more than %d kB", MostBytes>>10), "a file that is far smaller", "")
+		r.Fault(&yaml.Node{}, "", fmt.Sprintf("the file is larger than %d kB", MostBytes>>10), "Give a far smaller one", "")
 		return nil
 	}
 	data = bytes.ReplaceAll(bytes.TrimPrefix(data, []byte("\uFEFF")), []byte("\r\n"), []byte("\n"))
@@ -107,14 +107,14 @@ func (r *Reader) document(data []byte) (root *yaml.Node) {
 		for c, size := utf8.DecodeRune(rest); c != utf8.RuneError || size > 1; c, size = utf8.DecodeRune(rest) {
 			rest = rest[size:]
 		}
-		return fail(len(data)-len(rest), "bytes that are not UTF-8", "UTF-8 text", "save the file as UTF-8")
+		return fail(len(data)-len(rest), "a letter here is not UTF-8", "Save the file as UTF-8", "")
 	}
 	if i := bytes.IndexByte(data, 0); i >= 0 {
-		return fail(i, "zero bytes, as UTF-16 has them", "UTF-8 text", "save the file as UTF-8")
+		return fail(i, "a zero byte is here, as UTF-16 has them", "Save the file as UTF-8", "")
 	}
 	// YAML counts these as ends of lines, editors do not: lines would be miscounted.
 	if i := bytes.IndexAny(data, "\u0085\u2028\u2029\r"); i >= 0 {
-		return fail(i, "an unusual character that ends a line", "a usual end of line", "type the line anew")
+		return fail(i, "an unusual character ends this line", "Type the line anew", "")
 	}
 	decoder := yaml.NewDecoder(bytes.NewReader(data))
 	var document, next yaml.Node
@@ -124,7 +124,7 @@ func (r *Reader) document(data []byte) (root *yaml.Node) {
 	}
 	if err == nil {
 		if err = decoder.Decode(&next); err == nil {
-			r.Fault(&next, "", "a second document", "one document in a file, without --- lines between", "")
+			r.Fault(&next, "", "a second document begins here", "Keep to one document in a file, without --- lines between", "")
 			return nil
 		}
 	}
@@ -136,7 +136,7 @@ func (r *Reader) document(data []byte) (root *yaml.Node) {
 			hint = "indent with spaces, not tabs"
 		}
 		// The library tells the line before as often as the line itself.
-		r.Fault(&yaml.Node{Line: line}, "", "text that is not YAML, here or on the next line ("+quantity.Clip(m[2], 80)+")", "YAML: lines such as key: value", hint)
+		r.Fault(&yaml.Node{Line: line}, "", "this cannot be read as YAML, here or on the next line ("+quantity.Clip(m[2], 80)+")", "Write lines such as key: value", hint)
 		return nil
 	}
 	if len(document.Content) == 0 || document.Content[0].Tag == "!!null" && document.Content[0].Style == 0 {
@@ -151,15 +151,15 @@ func (r *Reader) plain(n *yaml.Node, depth int, key string) {
 	case r.Full():
 		return
 	case depth > mostDepth:
-		r.Fault(n, key, "groups nested too deeply", fmt.Sprintf("at most %d levels", mostDepth), "")
+		r.Fault(n, key, "the groups are nested too deeply", fmt.Sprintf("Use at most %d levels", mostDepth), "")
 		return
 	case n.Kind == yaml.AliasNode:
-		r.Fault(n, key, "the alias *"+quantity.Clip(n.Value, 40), "the value itself", "")
+		r.Fault(n, key, "the alias *"+quantity.Clip(n.Value, 40)+" hides a value", "Write the value itself", "")
 		return
 	case n.Anchor != "":
-		r.Fault(n, key, "the anchor &"+quantity.Clip(n.Anchor, 40), "the value alone", "")
+		r.Fault(n, key, "the anchor &"+quantity.Clip(n.Anchor, 40)+" has no meaning here", "Write the value alone", "")
 	case n.Style&yaml.TaggedStyle != 0:
-		r.Fault(n, key, "the tag "+quantity.Clip(n.Tag, 40), "the value alone", "put quotes round a text that begins with !")
+		r.Fault(n, key, "the tag "+quantity.Clip(n.Tag, 40)+" has no meaning here", "Write the value alone", "put quotes round a text that begins with !")
 	}
 	if n.Kind != yaml.MappingNode {
 		for _, child := range n.Content {
@@ -174,9 +174,9 @@ func (r *Reader) plain(n *yaml.Node, depth int, key string) {
 		r.plain(name, depth+1, key)
 		switch {
 		case name.Kind != yaml.ScalarNode:
-			r.Fault(name, key, Describe(name)+" as a key", "a word", "")
+			r.Fault(name, key, Describe(name)+" stands for a key", "Write a word", "")
 		case seen[name.Value]:
-			r.Fault(name, below, "the key a second time", "each key once", "")
+			r.Fault(name, below, "the key stands here a second time", "Write each key once", "")
 		}
 		seen[name.Value] = true
 		r.plain(n.Content[i+1], depth+1, below)

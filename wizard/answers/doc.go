@@ -4,7 +4,7 @@
 // Read is strict: a key that means nothing, a unit that does not fit, a figure
 // that cannot be, a key twice, nothing where an answer should stand, and every
 // YAML device that hides what is written (anchors, aliases, tags) is a Fault
-// with its line, what was found and what is expected. All faults of a file are
+// with its line, what is wrong and what to write instead. All faults of a file are
 // reported at once. "don't know" is an answer.
 //
 // A File is kept as text. Setting an answer rewrites the lines of that answer

@@ -60,7 +60,7 @@ func (f *File) become(text string, inputs map[string]questions.Input, understood
 		as = as && in.Same(edited.inputs[key])
 	}
 	if !as {
-		return Fault{File: f.name, Found: "a layout that cannot be edited in place", Expected: "each key on a line of its own",
+		return Fault{File: f.name, Wrong: "the file is laid out so that it cannot be edited in place", Instead: "Put each key on a line of its own",
 			Hint: "edit the file by hand, or begin a new one"}
 	}
 	f.text, f.root, f.inputs = edited.text, edited.root, edited.inputs

@@ -26,7 +26,7 @@ func ExampleFile_Set() {
 	boat, _ := file.Boat(economics.Book{})
 	fmt.Printf("%.0f L, the rest assumed\n", boat.Box.Volume)
 	// Output:
-	// box.volume: found "90 kg", which is a mass, expected a volume, such as 3.2 cu ft
+	// box.volume: "90 kg" is a mass. Give a volume, such as 3.2 cu ft.
 	// units: us
 	// box:
 	//   volume: 90 L # by bucket
@@ -42,7 +42,7 @@ func ExampleRead() {
 		}
 	}
 	// Output:
-	// boat.yaml:2:11: box.volume: found "4.4 L", expected from 0.36 to 42 cu ft
+	// boat.yaml:2:11: box.volume: "4.4 L" is too little. Give 0.36 to 42 cu ft.
 	// hint: did you mean 4.4 cu ft?
-	// boat.yaml:3:8: box.lid: found "side", expected one of: top, front
+	// boat.yaml:3:8: box.lid: "side" is not one of the choices. Give one of: top, front.
 }

@@ -24,7 +24,7 @@ func FuzzRead(f *testing.F) {
 				t.Fatal("neither file nor fault")
 			}
 			for _, fault := range faults {
-				if fault.File != "f" || fault.Found == "" || strings.ContainsAny(fault.Error(), "\n\r") {
+				if fault.File != "f" || fault.Wrong == "" || strings.ContainsAny(fault.Error(), "\n\r") {
 					t.Errorf("fault %#v", fault)
 				}
 			}

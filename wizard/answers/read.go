@@ -10,7 +10,6 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"coldreckon/economics"
-	"coldreckon/economics/quantity"
 	"coldreckon/rules/strict"
 	"coldreckon/wizard/questions"
 )
@@ -45,7 +44,7 @@ func (f *File) Notes() []string { return f.notes }
 func Read(name string, r io.Reader) (*File, []Fault) {
 	raw, err := io.ReadAll(io.LimitReader(r, strict.MostBytes+1))
 	if err != nil {
-		return nil, []Fault{{File: name, Found: "a file that cannot be read (" + err.Error() + ")", Expected: "an answers file"}}
+		return nil, []Fault{{File: name, Wrong: "the file cannot be read (" + err.Error() + ")"}}
 	}
 	text := strings.TrimPrefix(string(raw), "\uFEFF")
 	crlf := strings.Contains(text, "\r\n")
@@ -55,7 +54,7 @@ func Read(name string, r io.Reader) (*File, []Fault) {
 		return nil, faults
 	}
 	if len(f.inputs) == 0 {
-		return nil, []Fault{{File: name, Found: "no answer at all", Expected: "keys such as units: us", Hint: "coldreckon sample prints a complete file"}}
+		return nil, []Fault{{File: name, Wrong: "the file holds no answer", Instead: "Write keys such as units: us", Hint: "coldreckon sample prints a complete file"}}
 	}
 	f.crlf = crlf
 	return f, nil
@@ -119,7 +118,7 @@ func (w *walker) group(path string, n *yaml.Node) {
 		if n.Tag == "!!null" {
 			hint = "leave the line out"
 		}
-		w.Fault(n, path, strict.Describe(n), "a group of keys, such as "+firstUnder(path), hint)
+		w.Fault(n, path, strict.Describe(n)+" stands here", "Write a group of keys, such as "+firstUnder(path), hint)
 		return
 	}
 	for i := 0; i+1 < len(n.Content) && !w.Full(); i += 2 {
@@ -129,7 +128,7 @@ func (w *walker) group(path string, n *yaml.Node) {
 		_, twice := w.inputs[key] // "box.volume:" and "volume:" below "box:"
 		switch older := questions.Older(key); {
 		case twice:
-			w.Fault(name, key, "the key a second time", "each key once", "")
+			w.Fault(name, key, "the key stands here a second time", "Write each key once", "")
 		case asked || older:
 			if in, ok := w.input(value, key); ok && asked {
 				w.inputs[key] = in
@@ -139,7 +138,7 @@ func (w *walker) group(path string, n *yaml.Node) {
 		case firstUnder(key) != "":
 			w.group(key, value)
 		default:
-			w.Fault(name, quantity.Clip(key, 60), "a key that means nothing here", "a key of the answers file", questions.DidYouMean(key))
+			w.Add(questions.NoSuchKey(key, name.Line, name.Column))
 		}
 	}
 }
@@ -161,11 +160,11 @@ func (w *walker) input(n *yaml.Node, key string) (questions.Input, bool) {
 	case yaml.ScalarNode:
 		switch {
 		case n.Tag == "!!null":
-			w.Fault(n, key, "nothing", "an answer", "leave the line out, or answer don't know")
+			w.Fault(n, key, "nothing is written here", "Give an answer, leave the line out, or write don't know", "")
 		case len(n.Value) > maxValue:
-			w.Fault(n, key, fmt.Sprintf("a text of %d bytes", len(n.Value)), fmt.Sprintf("at most %d", maxValue), "")
+			w.Fault(n, key, fmt.Sprintf("a text of %d bytes is too long", len(n.Value)), fmt.Sprintf("Write at most %d", maxValue), "")
 		case strings.ContainsAny(n.Value, "\n\r"):
-			w.Fault(n, key, "a text of several lines", "one line", "")
+			w.Fault(n, key, "the text runs over several lines", "Write it on one", "")
 		}
 		in.Text = n.Value
 	case yaml.SequenceNode:

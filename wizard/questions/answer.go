@@ -37,11 +37,10 @@ func Understand(b *economics.Boat, key string, in Input) (Answer, []Fault) {
 	}
 	row, ok := Find(key)
 	if !ok {
-		return Answer{}, []Fault{{Line: in.Line, Column: in.Column, Key: quantity.Clip(key, 40), Found: "a key that means nothing here",
-			Expected: "a key of the answers file", Hint: DidYouMean(key)}}
+		return Answer{}, []Fault{NoSuchKey(key, in.Line, in.Column)}
 	}
 	if n := len(in.Text); n > longestAnswer {
-		return Answer{}, []Fault{{Line: in.Line, Column: in.Column, Key: key, Found: fmt.Sprintf("a text of %d bytes", n), Expected: fmt.Sprintf("at most %d", longestAnswer)}}
+		return Answer{}, []Fault{{Line: in.Line, Column: in.Column, Key: key, Wrong: fmt.Sprintf("a text of %d bytes is too long", n), Instead: fmt.Sprintf("Write at most %d", longestAnswer)}}
 	}
 	o := ownerOf(b)
 	a := Answer{Key: key, In: in, how: quantity.Told, by: row.matters(o)}

@@ -26,7 +26,7 @@ func Example() {
 		}
 	}
 	// Output:
-	// box.lid_opening: found "9 in", expected length × width, such as 12 x 18 in
+	// box.lid_opening: "9 in" is not understood. Give length × width, such as 12 x 18 in.
 	// 90.6 L, printed 3.2 cu ft
 	// People aboard: 2 people (a couple)
 }

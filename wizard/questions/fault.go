@@ -11,15 +11,21 @@ type Fault = strict.Fault
 
 // faultOf places a quantity's error at a key and an input.
 func faultOf(key string, in Input, err error) Fault {
-	f := Fault{Line: in.Line, Column: in.Column, Key: key, Found: err.Error()}
+	f := Fault{Line: in.Line, Column: in.Column, Key: key, Wrong: err.Error()}
 	switch e := err.(type) {
 	case *quantity.Error:
-		f.Found, f.Expected, f.Hint = e.Found, e.Expected, e.Hint
+		f.Wrong, f.Instead, f.Hint = e.Wrong, "Give "+e.Want, e.Hint
 	case Fault:
 		e.Key, e.Line, e.Column = key, in.Line, in.Column
 		return e
 	}
 	return f
+}
+
+// NoSuchKey is the fault of a key that no question has.
+func NoSuchKey(key string, line, column int) Fault {
+	return Fault{Line: line, Column: column, Key: quantity.Clip(key, 60), Wrong: "no question has this key",
+		Instead: "'coldreckon questions' lists those there are", Hint: DidYouMean(key)}
 }
 
 // Input is an answer as given, before it is understood: a text, a list or
@@ -34,12 +40,14 @@ type Input struct {
 }
 
 // fault is one of the input, at its place.
-func (in Input) fault(found, expected string) Fault {
-	return Fault{Line: in.Line, Column: in.Column, Found: found, Expected: expected}
+func (in Input) fault(wrong, instead string) Fault {
+	return Fault{Line: in.Line, Column: in.Column, Wrong: wrong, Instead: instead}
 }
 
 // not is the fault of an input of the wrong shape.
-func (in Input) not(expected string) Fault { return in.fault(in.Shape.String(), expected) }
+func (in Input) not(want string) Fault {
+	return in.fault(in.Shape.String()+" stands here", "Give "+want)
+}
 
 // Shape tells which of an Input's parts holds the answer.
 type Shape int

@@ -54,8 +54,8 @@ func measured(b *economics.Boat) bool { return b.Told("box.inside") && !b.Box.In
 // itself, and what is missing. It gives nil when they fit.
 func Check(b economics.Boat) []Fault {
 	var faults []Fault
-	fault := func(key, found, expected, hint string) {
-		faults = append(faults, Fault{Key: key, Found: found, Expected: expected, Hint: hint})
+	fault := func(key, wrong, instead string) {
+		faults = append(faults, Fault{Key: key, Wrong: wrong, Instead: instead})
 	}
 	o := ownerOf(&b)
 	is := func(key string) bool { return b.Told(key) }
@@ -63,66 +63,68 @@ func Check(b economics.Boat) []Fault {
 
 	for i, n := range b.Cruising.Nights {
 		if n > DaysIn[i] && !(i == 1 && n <= 29) {
-			fault("cruising.nights", quantity.FormatNumber(n)+" nights in "+MonthName(i+1), "at most "+quantity.FormatNumber(DaysIn[i]), "")
+			fault("cruising.nights", MonthName(i+1)+" has no "+quantity.FormatNumber(n)+" nights", "Give at most "+quantity.FormatNumber(DaysIn[i]))
 		}
 	}
 	for i, n := range b.Cruising.NightsElsewhere {
 		if n > b.Cruising.Nights[i]+slack {
-			fault("cruising.nights_elsewhere", quantity.FormatNumber(n)+" nights in "+MonthName(i+1), "at most the "+quantity.FormatNumber(b.Cruising.Nights[i])+" nights aboard in that month", "nights elsewhere are part of cruising.nights")
+			fault("cruising.nights_elsewhere", "of "+quantity.FormatNumber(b.Cruising.Nights[i])+" nights aboard in "+MonthName(i+1)+", "+quantity.FormatNumber(n)+" cannot be elsewhere",
+				"These nights are part of cruising.nights: give at most as many")
 		}
 	}
 	if total := totalNights(b); is("cruising.trip_nights") && is("cruising.nights") && total > 0 && b.Cruising.TripNights > total+slack {
-		fault("cruising.trip_nights", "a trip of "+quantity.FormatNumber(b.Cruising.TripNights)+" nights, but "+quantity.FormatNumber(total)+" nights aboard in the year", "a trip no longer than that", "")
+		fault("cruising.trip_nights", "a trip of "+quantity.FormatNumber(b.Cruising.TripNights)+" nights does not fit into "+quantity.FormatNumber(total)+" nights aboard in the year", "Give a shorter trip, or more nights")
 	}
 	if is("box.volume") && inside && disagree(b.Box.Volume, b.Box.Inside.Volume()) {
-		fault("box.volume", quantity.FormatVolume(b.Box.Volume, o.sys)+", but the inside measures enclose "+quantity.FormatVolume(b.Box.Inside.Volume(), o.sys), "the two to agree", "give only box.inside, the better of the two")
+		fault("box.volume", "it says "+quantity.FormatVolume(b.Box.Volume, o.sys)+", but box.inside encloses "+quantity.FormatVolume(b.Box.Inside.Volume(), o.sys), "Keep only box.inside, the better of the two")
 	}
 	if inside {
 		if v := float64(b.Box.Inside.Volume()); v < 10 || v > 1200 {
-			fault("box.inside", "measures that enclose "+quantity.FormatVolume(quantity.Litre(v), o.sys), "a box of 10 to 1200 L", "the unit at the end holds for all three: 18 x 22 x 16 in")
+			size := map[bool]string{true: "smaller", false: "larger"}[v < 10]
+			fault("box.inside", "a box of "+quantity.FormatVolume(quantity.Litre(v), o.sys)+" is "+size+" than any boat's, 10 to 1200 L", "Give its inside, such as 18 x 22 x 16 in, the unit at the end for all three")
 		}
 	}
 	if inside && is("box.lid_opening") {
 		in, lid := b.Box.Inside, b.Box.LidOpening
 		long, longest := math.Max(float64(lid.Length), float64(lid.Width)), math.Max(float64(in.Length), math.Max(float64(in.Width), float64(in.Height)))
 		if long > 1.2*longest {
-			fault("box.lid_opening", quantity.FormatDimensions(lid, o.sys), "an opening no longer than the box", "")
+			fault("box.lid_opening", "an opening of "+quantity.FormatDimensions(lid, o.sys)+" is longer than the box", "Give its length and width, such as 12 x 18 in")
 		}
 	}
 	if ownGround(b) {
 		for _, key := range []string{"cruising.latitude", "cruising.air_min", "cruising.air_max"} {
 			if !is(key) {
-				fault(key, "nothing", "an answer, because cruising.ground is own", "or name a ground from the list")
+				fault(key, "it is missing, and cruising.ground is own", "Give it, or name a ground from the list")
 			}
 		}
 		if is("cruising.air_min") && is("cruising.air_max") {
 			for m := range b.Cruising.AirMin {
 				if b.Cruising.AirMin[m] > b.Cruising.AirMax[m] {
-					fault("cruising.air_min", "nights warmer than days in "+MonthName(m+1), "air_min at most air_max", "")
+					fault("cruising.air_min", "the nights are warmer than the days in "+MonthName(m+1), "Give air_min of at most air_max")
 					break
 				}
 			}
 		}
 	} else if is("cruising.ground") {
 		if _, err := climate.Find(b.Cruising.Ground); err != nil {
-			fault("cruising.ground", quantity.Quoted(b.Cruising.Ground), "a known cruising ground, or own", "")
+			fault("cruising.ground", quantity.Quoted(b.Cruising.Ground)+" is no known cruising ground", "Give one of the list, or own")
 		}
 	}
 	if is("ice.carry_limit") && is("ice.unit_size") && b.Ice.CarryLimit < b.Ice.UnitSize-slack {
-		fault("ice.carry_limit", quantity.FormatMass(b.Ice.CarryLimit, o.sys)+", less than one bag or block of "+quantity.FormatMass(b.Ice.UnitSize, o.sys), "at least one bag or block", "")
+		fault("ice.carry_limit", quantity.FormatMass(b.Ice.CarryLimit, o.sys)+" is less than one bag or block of "+quantity.FormatMass(b.Ice.UnitSize, o.sys), "Give at least one bag or block")
 	}
 	if is("power.max_panel") && is("power.solar") && b.Power.MaxPanelWp < b.Power.SolarWp-slack {
-		fault("power.max_panel", quantity.FormatPower(b.Power.MaxPanelWp)+", less than the "+quantity.FormatPower(b.Power.SolarWp)+" fitted", "at least what is fitted", "")
+		fault("power.max_panel", quantity.FormatPower(b.Power.MaxPanelWp)+" is less than the "+quantity.FormatPower(b.Power.SolarWp)+" fitted", "Give at least what is fitted")
 	}
 	for _, unit := range []struct {
 		key string
 		u   economics.Unit
 	}{{"units_considered.small.", b.Small}, {"units_considered.larger.", b.Larger}} {
 		if is(unit.key+"chest_volume") && unit.u.ChestVolume > 0 && is(unit.key+"form") && unit.u.Form != economics.FreeStanding {
-			fault(unit.key+"chest_volume", quantity.FormatVolume(unit.u.ChestVolume, o.sys)+" for a unit that is built in", "form: free_standing", "")
+			fault(unit.key+"chest_volume", "a unit that is built in has no chest of "+quantity.FormatVolume(unit.u.ChestVolume, o.sys), "Leave it out, or give form: free_standing")
 		}
 		if is(unit.key+"rated_box") && unit.u.RatedBox > 0 && !is(unit.key+"rated_amps") && !is(unit.key+"rated_cooling") {
-			fault(unit.key+"rated_box", "a rated box alone", "rated_amps beside it, or rated_cooling", "the brochure names an average current for that box")
+			fault(unit.key+"rated_box", "a rated box alone says little", "Give rated_amps beside it, which the brochure names for that box, or rated_cooling")
 		}
 	}
 	return faults

@@ -22,7 +22,7 @@ func FuzzSet(f *testing.F) {
 		err := Set(&b, key, text)
 		if err != nil {
 			fault, ok := err.(Fault)
-			if !ok || fault.Key != key && fault.Key != quantity.Clip(key, 40) || fault.Found == "" {
+			if !ok || fault.Key != key && fault.Key != quantity.Clip(key, 60) || fault.Wrong == "" {
 				t.Errorf("%s %q: %#v", key, text, err)
 			}
 			return

@@ -21,7 +21,7 @@ func TestHostileAnswers(t *testing.T) {
 		for _, text := range texts {
 			b := economics.Boat{Units: quantity.US}
 			if len(text) > longestAnswer { // before it is compared with anything, which would take seconds
-				if faults := Accept(&b, row.Key, Word(text)); len(faults) != 1 || !strings.HasPrefix(faults[0].Found, "a text of ") {
+				if faults := Accept(&b, row.Key, Word(text)); len(faults) != 1 || !strings.HasPrefix(faults[0].Wrong, "a text of ") {
 					t.Errorf("%s = %.40q: %v", row.Key, text, faults)
 				}
 				refused++

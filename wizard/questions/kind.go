@@ -150,7 +150,7 @@ func pricePerMass(r Row, text string, o owner) (any, error) {
 		if per == "" {
 			per = "/kg"
 		}
-		return nil, &quantity.Error{Found: quantity.Quoted(text) + ", which is far more than ice costs by weight", Expected: amount + " a bag, or " + amount + per,
+		return nil, &quantity.Error{Wrong: quantity.Quoted(text) + " is far more than ice costs by weight", Want: amount + " a bag, or " + amount + per,
 			Hint: "did you mean " + amount + " a bag?"}
 	}
 	return v, nil
@@ -170,17 +170,16 @@ func Steers(r rune) bool {
 }
 
 func parseText(r Row, text string, _ owner) (any, error) {
-	const expected = "a short text"
 	text = strings.Join(strings.Fields(text), " ")
 	switch n := utf8.RuneCountInString(text); {
 	case text == "":
-		return nil, &quantity.Error{Found: "nothing", Expected: expected}
+		return nil, &quantity.Error{Wrong: "nothing is written here", Want: "a short text"}
 	case !utf8.ValidString(text) || strings.ContainsFunc(text, Steers):
-		return nil, &quantity.Error{Found: "text with control characters", Expected: expected}
+		return nil, &quantity.Error{Wrong: "the text has characters that are not seen", Want: "plain text"}
 	case n > maxName:
-		return nil, &quantity.Error{Found: quantity.FormatNumber(float64(n)) + " characters", Expected: "at most " + quantity.FormatNumber(maxName) + " characters"}
+		return nil, &quantity.Error{Wrong: quantity.FormatNumber(float64(n)) + " characters are too many", Want: "at most " + quantity.FormatNumber(maxName)}
 	case r.Key == "currency" && (n > 8 || strings.ContainsAny(text, "0123456789.,/+-*()% ")):
-		return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "a currency's sign or code, such as $ or EUR"}
+		return nil, &quantity.Error{Wrong: quantity.Quoted(text) + " is no currency", Want: "a currency's sign or code, such as $ or EUR"}
 	}
 	return text, nil
 }
@@ -211,7 +210,7 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 	if len(partial) == 1 {
 		return partial[0], nil
 	}
-	e := &quantity.Error{Found: quantity.Quoted(text), Expected: r.choices()}
+	e := &quantity.Error{Wrong: quantity.Quoted(text) + " is not one of the choices", Want: r.choices()}
 	if len(partial) > 1 && len(partial) < 5 {
 		e.Hint = "did you mean " + strings.Join(partial, " or ") + "?"
 		return nil, e
@@ -271,13 +270,13 @@ func parseTri(_ Row, text string, _ owner) (any, error) {
 			return o.Value, nil
 		}
 	}
-	return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes, no or unknown"}
+	return nil, &quantity.Error{Wrong: quantity.Quoted(text) + " is neither yes nor no", Want: "yes, no or unknown"}
 }
 
 func parseYesNo(r Row, text string, o owner) (any, error) {
 	answer, err := parseTri(r, text, o)
 	if err != nil {
-		return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "yes or no"}
+		return nil, &quantity.Error{Wrong: quantity.Quoted(text) + " is neither", Want: "yes or no"}
 	}
 	return answer == string(quantity.Yes), nil
 }
@@ -304,7 +303,7 @@ func parseNumber(r Row, text string, _ owner) (any, error) {
 func parseWhole(r Row, text string, _ owner) (any, error) {
 	v, err := quantity.ParseNumber(text, r.Words...)
 	if err == nil && v != math.Trunc(v) {
-		return nil, &quantity.Error{Found: quantity.Quoted(text), Expected: "a whole number"}
+		return nil, &quantity.Error{Wrong: quantity.Quoted(text) + " is not whole", Want: "a whole number"}
 	}
 	return v, err
 }

@@ -32,7 +32,7 @@ func parseMonth(text string) (int, error) {
 			return i + 1, nil
 		}
 	}
-	e := &quantity.Error{Found: quantity.Quoted(text), Expected: "a month, such as june, jun or 6"}
+	e := &quantity.Error{Wrong: quantity.Quoted(text) + " is no month", Want: "a month, such as june, jun or 6"}
 	for _, name := range monthNames {
 		if len(word) > 2 && quantity.Distance(name, word) <= 2 {
 			e.Hint = "did you mean " + name + "?"
@@ -81,7 +81,7 @@ func monthsNamed(text string) ([]int, error) {
 	return []int{m}, nil
 }
 
-const nightsExpected = "nights by month, such as june: 8, or a phrase such as weekends in summer"
+const nightsWanted = "nights by month, such as june: 8, or a phrase such as weekends in summer"
 
 // waters tell in which months people sail; the zero value is the temperate north.
 type waters struct {
@@ -275,7 +275,7 @@ var (
 func nightsOf(text string, where waters) ([12]float64, error) {
 	var total [12]float64
 	fail := func(part string) ([12]float64, error) {
-		return total, &quantity.Error{Found: quantity.Quoted(part), Expected: nightsExpected}
+		return total, quantity.Unclear(part, nightsWanted)
 	}
 	if len(text) > 300 {
 		return fail(text)
@@ -302,7 +302,7 @@ func nightsOf(text string, where waters) ([12]float64, error) {
 			}
 			for _, m := range months {
 				if listed[m-1] {
-					return total, &quantity.Error{Found: MonthName(m) + " a second time", Expected: "each month once"}
+					return total, &quantity.Error{Wrong: MonthName(m) + " stands there twice", Want: "each month once"}
 				}
 				listed[m-1] = true
 			}

@@ -46,13 +46,13 @@ func TestQuotationsAreRead(t *testing.T) {
 
 func TestBadQuotationsAreRefused(t *testing.T) {
 	for _, row := range []struct{ text, want string }{
-		{"price: 1200", "no name"},
-		{"name: a; rated_box: 100 L", "no price"},
-		{"name: a; price: 1200 | name: A; price: 900", "second quotation named"},
-		{"name: a; price: 700; form: free standing; plate_size: 40 x 25 cm", "plate of a free-standing chest"},
-		{"name: a; price: 700; chest_volume: 40 L", "chest's volume"},
+		{"price: 1200", "name is missing"},
+		{"name: a; rated_box: 100 L", "price is missing"},
+		{"name: a; price: 1200 | name: A; price: 900", "two quotations are named"},
+		{"name: a; price: 700; form: free standing; plate_size: 40 x 25 cm", "free-standing chest has its plate"},
+		{"name: a; price: 700; chest_volume: 40 L", "has no chest"},
 		{"name: a; price: 700; rated_amps: 5 A; running_amps: 4 A", "on average"},
-		{"name: a; price: 700; amps: 5 A", "unknown part"},
+		{"name: a; price: 700; amps: 5 A", "is no part of it"},
 		{"name: a; price: 3", "3"},
 		{"name: a; price: 700; control: magic", "magic"},
 	} {

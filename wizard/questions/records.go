@@ -22,10 +22,10 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 	var places []Input
 	var faults []Fault
 	_, required, _ := recordFields(r.Key, nil)
-	expected := "keys such as " + required[0] + " and " + required[1]
+	want := "keys such as " + required[0] + " and " + required[1]
 	if in.Shape == Scalar {
 		var f *Fault
-		if in, f = recordsOf(in, expected); f != nil {
+		if in, f = recordsOf(in, want); f != nil {
 			return nil, []Fault{*f}
 		}
 	} else if in.Shape == Paired {
@@ -33,7 +33,7 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 	}
 	for _, item := range in.List {
 		if item.Shape != Paired {
-			faults = append(faults, item.not("a group of "+expected))
+			faults = append(faults, item.not("a group of "+want))
 			continue
 		}
 		records, places = append(records, item.Pairs), append(places, item)
@@ -43,7 +43,7 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 		most = economics.MostQuotations
 	}
 	if len(records) > most {
-		return nil, []Fault{in.fault(fmt.Sprintf("%d records", len(records)), fmt.Sprintf("at most %d", most))}
+		return nil, []Fault{in.fault(fmt.Sprintf("%d records are too many", len(records)), fmt.Sprintf("Give at most %d", most))}
 	}
 	list := reflect.MakeSlice(reflect.TypeOf(r.zeroValue()), 0, len(records))
 	for i, pairs := range records {
@@ -73,14 +73,14 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 		switch {
 		case at < 0:
 			known := keysOf(fields)
-			f := p.Name.fault("the unknown part "+quantity.Quoted(p.Name.Text), "one of: "+strings.Join(known, ", "))
+			f := p.Name.fault(quantity.Quoted(p.Name.Text)+" is no part of it", "Give one of: "+strings.Join(known, ", "))
 			if best := quantity.Nearest(name, known); best != "" {
 				f.Hint = "did you mean " + best + "?"
 			}
 			faults = append(faults, f)
 			continue
 		case seen[name]:
-			faults = append(faults, p.Name.fault(name+" a second time", "each part once"))
+			faults = append(faults, p.Name.fault(name+" stands there twice", "Give each part once"))
 			continue
 		case p.Value.Shape != Scalar:
 			faults = append(faults, p.Value.not("one "+string(fields[at].Kind)))
@@ -90,7 +90,7 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 		v, err := fields[at].parse(p.Value.Text, o)
 		if err != nil {
 			f := faultOf(key, p.Value, err)
-			f.Found = name + ": " + f.Found
+			f.Wrong = name + ": " + f.Wrong
 			faults = append(faults, f)
 			continue
 		}
@@ -98,7 +98,7 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 	}
 	for _, name := range required {
 		if !seen[name] && len(faults) == 0 {
-			faults = append(faults, place.fault("no "+name, "a record with "+strings.Join(required, ", ")))
+			faults = append(faults, place.fault(name+" is missing", "Give "+strings.Join(required, ", ")))
 		}
 	}
 	if len(faults) > 0 {
@@ -109,38 +109,38 @@ func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
 
 // sensible refuses a record whose parts contradict each other.
 func sensible(record any, place Input) []Fault {
-	fault := func(found, expected string) []Fault { return []Fault{place.fault(found, expected)} }
+	fault := func(wrong, instead string) []Fault { return []Fault{place.fault(wrong, instead)} }
 	switch t := record.(type) {
 	case heat.IceTest:
 		switch {
 		case t.Out <= t.In:
-			return fault("air outside no warmer than inside", "outside warmer than inside")
+			return fault("the air outside is no warmer than inside, so no heat came in", "Give outside above inside")
 		case t.IceMass > 0 && t.Melted > t.IceMass:
-			return fault("more ice melted than there was", "melted at most the ice at the start")
+			return fault("more ice melted than there was", "Give melted as at most the ice at the start")
 		case t.Water > t.Melted:
-			return fault("more meltwater than melted ice", "water at most the ice melted")
+			return fault("there is more meltwater than melted ice", "Give water as at most what melted")
 		}
 	case heat.JugTest:
 		switch {
 		case t.End <= t.Start:
-			return fault("water that did not warm up", "end above start")
+			return fault("the water did not warm up", "Give end above start")
 		case t.Out <= t.End:
-			return fault("air outside no warmer than the water at the end", "outside above end")
+			return fault("the air outside is no warmer than the water at the end", "Give outside above end")
 		case t.BoxAirRead && t.BoxAir >= t.Out:
-			return fault("box air no cooler than the air outside", "box_air below outside")
+			return fault("the air in the box is no cooler than outside", "Give box_air below outside")
 		}
 	case economics.Quotation:
-		if found, expected := quotationFaults(t); found != "" {
-			return fault("quotation "+quantity.Quoted(t.Name)+": "+found, expected)
+		if wrong, instead := quotationFaults(t); wrong != "" {
+			return fault("quotation "+quantity.Quoted(t.Name)+": "+wrong, instead)
 		}
 	case heat.Learnt:
 		_, wrongFrom := time.Parse(time.DateOnly, t.From)
 		_, wrongTo := time.Parse(time.DateOnly, t.To)
 		switch {
 		case wrongFrom != nil || wrongTo != nil || t.From > t.To:
-			return fault("days "+quantity.Quoted(t.From)+" to "+quantity.Quoted(t.To), "two days in order, such as 2025-06-03 and 2025-08-30")
+			return fault(quantity.Quoted(t.From)+" to "+quantity.Quoted(t.To)+" are not two days in order", "Give two, such as 2025-06-03 and 2025-08-30")
 		case (t.Use > 0) != (t.UseLogSD > 0):
-			return fault("a use without its standard error, or the error alone", "use and use_within together")
+			return fault("a use stands without its standard error, or the error alone", "Give use and use_within together")
 		}
 	}
 	return nil
@@ -207,12 +207,12 @@ func Expand(key string, in Input) Input {
 }
 
 // recordsOf splits a text with records separated by "|" into a list of them.
-func recordsOf(in Input, expected string) (Input, *Fault) {
+func recordsOf(in Input, want string) (Input, *Fault) {
 	list := Input{Shape: Listed, Line: in.Line, Column: in.Column}
 	for _, text := range strings.Split(in.Text, "|") {
 		part := in
 		part.Text = text
-		pairs, f := paired(part, expected)
+		pairs, f := paired(part, want)
 		if f != nil {
 			return in, f
 		}

@@ -60,19 +60,19 @@ func quotationFields(q *economics.Quotation) []Row {
 }
 
 // quotationFaults tells what of a quotation contradicts itself.
-func quotationFaults(q economics.Quotation) (found, expected string) {
+func quotationFaults(q economics.Quotation) (wrong, instead string) {
 	chest := q.Form == economics.FreeStanding
 	switch {
 	case chest && q.FittingQuoted && q.Fitting > 0:
-		return "fitting of a free-standing chest", "no fitting, or form: built_in"
+		return "a free-standing chest needs no fitting", "Leave fitting out, or write form: built_in"
 	case chest && !q.PlateSize.Zero():
-		return "the plate of a free-standing chest", "no plate_size, or form: built_in"
+		return "a free-standing chest has its plate inside", "Leave plate_size out, or write form: built_in"
 	case !chest && q.ChestVolume > 0:
-		return "a chest's volume for a unit built into the box", "form: free_standing, or rated_box"
+		return "a unit built into the box has no chest", "Write form: free_standing, or rated_box instead of chest_volume"
 	case q.MeanAmps > 0 && q.RunningAmps > 0 && q.MeanAmps > q.RunningAmps:
-		return quantity.FormatCurrent(q.MeanAmps) + " on average and " + quantity.FormatCurrent(q.RunningAmps) + " while it runs", "rated_amps at most running_amps"
+		return "it cannot take " + quantity.FormatCurrent(q.MeanAmps) + " on average and only " + quantity.FormatCurrent(q.RunningAmps) + " while it runs", "Give rated_amps of at most running_amps"
 	case q.Age > 0 && q.Warranty > 10:
-		return "a second-hand unit with " + quantity.FormatYears(q.Warranty) + " of warranty", "what is left of its warranty"
+		return "a second-hand unit has no " + quantity.FormatYears(q.Warranty) + " of warranty", "Give what is left of it"
 	}
 	return "", ""
 }
@@ -82,7 +82,7 @@ func namedTwice(offers []economics.Quotation, places []Input) []Fault {
 	seen := map[string]bool{}
 	for i, q := range offers {
 		if seen[loose(q.Name)] {
-			return []Fault{places[i].fault("a second quotation named "+quantity.Quoted(q.Name), "a name of its own for each")}
+			return []Fault{places[i].fault("two quotations are named "+quantity.Quoted(q.Name), "Give each a name of its own")}
 		}
 		seen[loose(q.Name)] = true
 	}

@@ -124,7 +124,7 @@ func (r Row) scan(text string, o owner) (value any, guessed bool, err error) {
 			for _, option := range r.Options {
 				words = append(words, quantity.Local(option.Label, o.sys))
 			}
-			return nil, false, &quantity.Error{Found: e.Found, Expected: strings.Join(words, ", ") + ", or a figure of your own", Hint: e.Hint}
+			return nil, false, &quantity.Error{Wrong: e.Wrong, Want: strings.Join(words, ", ") + ", or a figure of your own", Hint: e.Hint}
 		}
 		if !ok {
 			return nil, false, err
@@ -272,13 +272,29 @@ func (r Row) within(v any, text string, o owner) error {
 		if r.Limits.holds(f) {
 			continue
 		}
-		e := &quantity.Error{Found: quantity.Quoted(text), Expected: r.span(o)}
+		e := r.beyond(f, text, o)
 		if meant := r.meant(v, text, o); meant != "" {
 			e.Hint = "did you mean " + meant + "?"
 		}
 		return e
 	}
 	return nil
+}
+
+// beyond is the error of a text whose figure lies outside the limits.
+func (r Row) beyond(figure float64, text string, o owner) *quantity.Error {
+	much := [2]string{" is too little", " is too much"}
+	switch r.Kind {
+	case Temperature, MonthTemperatures, MonthOverrides:
+		much = [2]string{" is too cold", " is too warm"}
+	case Dimensions, Opening:
+		much = [2]string{" has too short a side", " has too long a side"}
+	}
+	wrong := much[0]
+	if figure > r.Limits.Max {
+		wrong = much[1]
+	}
+	return &quantity.Error{Wrong: quantity.Quoted(text) + wrong, Want: strings.TrimPrefix(r.span(o), "from ")}
 }
 
 // span prints the limits: "from 10 to 1200 L".

@@ -18,7 +18,7 @@ func (r Row) readNights(in Input, o owner) (any, []Fault) {
 		nights, err := nightsOf(in.Text, o.where)
 		for m, n := range nights {
 			if err == nil && n > 31 {
-				err = &quantity.Error{Found: fmt.Sprintf("%s nights in %s", quantity.FormatNumber(n), MonthName(m+1)), Expected: "at most the days of the month"}
+				err = &quantity.Error{Wrong: MonthName(m+1) + " has no " + quantity.FormatNumber(n) + " nights", Want: "at most the days of the month"}
 			}
 		}
 		if err != nil {
@@ -36,7 +36,7 @@ func (r Row) readNights(in Input, o owner) (any, []Fault) {
 				return err
 			}
 			if n < 0 || n > 31 {
-				return &quantity.Error{Found: quantity.Quoted(text), Expected: "nights of one month, 0 to 31"}
+				return &quantity.Error{Wrong: "no month has " + text + " nights", Want: "0 to 31"}
 			}
 		}
 		for _, m := range months {
@@ -65,7 +65,7 @@ func (r Row) byMonth(in Input, one, list string, read func([]int, string) error)
 	}
 	if in.Shape == Listed {
 		if len(in.List) != 12 {
-			return []Fault{in.fault(fmt.Sprintf("a list of %d", len(in.List)), "twelve "+list)}
+			return []Fault{in.fault(fmt.Sprintf("the list has %d entries", len(in.List)), "Give twelve "+list)}
 		}
 		for i, value := range in.List {
 			take([]int{i + 1}, value)
@@ -81,7 +81,7 @@ func (r Row) byMonth(in Input, one, list string, read func([]int, string) error)
 		}
 		for _, m := range months {
 			if seen[m] {
-				faults = append(faults, p.Name.fault(MonthName(m)+" a second time", "each month once"))
+				faults = append(faults, p.Name.fault(MonthName(m)+" stands there twice", "Give each month once"))
 			}
 			seen[m] = true
 		}
@@ -96,12 +96,12 @@ var (
 )
 
 // paired splits a text such as "ice: 10 kg; hours: 36" into pairs.
-func paired(in Input, expected string) ([]Pair, *Fault) {
+func paired(in Input, want string) ([]Pair, *Fault) {
 	var pairs []Pair
 	for _, part := range betweenParts.Split(strings.TrimSpace(in.Text), -1) {
 		m := namedPart.FindStringSubmatch(part)
 		if m == nil {
-			f := in.fault(quantity.Quoted(part), expected)
+			f := faultOf("", in, quantity.Unclear(part, want))
 			return nil, &f
 		}
 		name, value := in, in
@@ -125,7 +125,7 @@ func (r Row) readTemperatures(in Input, o owner) (any, []Fault) {
 	faults := r.byMonth(in, "a temperature", "temperatures, January first, or keys such as january: 5 °C", func(months []int, text string) error {
 		t, err := quantity.ParseTemperature(text, o.sys)
 		if err == nil && !r.Limits.holds(float64(t)) {
-			err = &quantity.Error{Found: quantity.Quoted(text), Expected: r.span(o)}
+			err = r.beyond(float64(t), text, o)
 		}
 		for _, m := range months {
 			given[m] = float64(t)
@@ -143,7 +143,7 @@ func (r Row) readTemperatures(in Input, o owner) (any, []Fault) {
 		return overrides, nil
 	}
 	if len(given) < 2 {
-		return nil, []Fault{in.fault("one month", "at least the coldest and the warmest month")}
+		return nil, []Fault{in.fault("one month is too few", "Give at least the coldest and the warmest")}
 	}
 	var year [12]quantity.Celsius
 	for i, t := range eased(given) {
