@@ -135,7 +135,7 @@ func (a author) pictured(s setting) []layout.Block {
 			if s.tight == tightest {
 				field.Largest = leastField + s.spare
 			}
-			if s.tight == tightest && s.spare == 0 { // the finding says it too
+			if s.full() { // the finding says it too
 				field.Fields[0].Over, field.Fields[0].Under = "", ""
 			}
 		}
@@ -173,12 +173,15 @@ func (a author) pictured(s setting) []layout.Block {
 		t.Columns[1].Head, t.Columns[2].Head = "It does", "It does not"
 		add("", "", words.Capital(way), n)
 	}
-	squares := chart.Picture(field, finding, "", finding+".", t)
-	squares.Widest = chart.LargeField
 	shares := []float64{38, 128}
-	if s.tight > 3 {
+	switch {
+	case s.full(): // lower under a finding of fewer lines
+		field.Largest = 24
+	case s.tight > 3:
 		shares = []float64{29, 137}
 	}
+	squares := chart.Picture(field, finding, "", finding+".", t)
+	squares.Widest = chart.LargeField
 	return []layout.Block{layout.Side{Shares: shares, Columns: [][]layout.Block{{squares}, {price}}}}
 }
 
@@ -230,6 +233,9 @@ func (a author) prices(s setting) layout.Picture {
 			c.Top, c.Marks = marks[3], marks
 		}
 	}
+	if s.full() {
+		c.Row = 10
+	}
 	caption := "Bar: 80 of 100 futures; mark: middle"
 	if s.tight < tightest {
 		caption = "Cost over going without, by day won. " + caption
@@ -280,7 +286,11 @@ func (a author) reasons(s setting) []layout.Block {
 	if len(flips) == 0 {
 		return why
 	}
-	return []layout.Block{layout.Side{Shares: []float64{106, 60}, Columns: [][]layout.Block{why, {layout.Heading{Level: 1, Text: "What would change this"}, a.texts(s, layout.Dash, flips)}}}}
+	shares := []float64{106, 60}
+	if s.full() {
+		shares = []float64{118, 48}
+	}
+	return []layout.Block{layout.Side{Shares: shares, Columns: [][]layout.Block{why, {layout.Heading{Level: 1, Text: "What would change this"}, a.texts(s, layout.Dash, flips)}}}}
 }
 
 // texts lists sentences, closer where the page is full.

@@ -67,6 +67,14 @@ var toldInFull = map[string]func(*economics.Boat){
 		b.Cruising.Nights = [12]float64{31, 28, 20, 0, 0, 20, 24, 20, 10, 0, 0, 20}
 		b.Cruising.NightsElsewhere = [12]float64{31, 28, 20, 0, 0, 0, 0, 0, 0, 0, 0, 20}
 	},
+	"long prices where it may not stand": func(b *economics.Boat) {
+		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Cruising.Crew = "EUR", 1600, 3790, 2.3, 5
+	},
+	"by the day's worth, much of the year": func(b *economics.Boat) {
+		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Cruising.Crew, b.Safety.FuelVapourSpace = "€", 9670, 22_970, 13.2, 3, quantity.No
+		b.Cruising.Nights = [12]float64{31, 28, 20, 0, 0, 20, 24, 20, 10, 0, 0, 20}
+		b.Cruising.NightsElsewhere = [12]float64{31, 28, 20, 0, 0, 0, 0, 0, 0, 0, 0, 20}
+	},
 	"a winter at prices of thousands": func(b *economics.Boat) {
 		b.Currency, b.Small.Price, b.Larger.Price, b.Ice.Price, b.Safety.FuelVapourSpace = "EUR", 13_400, 27_600, 44, quantity.No
 		b.Cruising.Nights = [12]float64{0: 20, 1: 18, 11: 18}

@@ -117,6 +117,9 @@ type setting struct {
 	spare float64
 }
 
+// full tells that a page has nothing to spare at its tightest.
+func (s setting) full() bool { return s.tight == tightest && s.spare == 0 }
+
 // The tightest setting, and the heights tried that a paper has to spare.
 const tightest = 5
 

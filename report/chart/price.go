@@ -22,6 +22,9 @@ type PriceOfCold struct {
 	// Zones are parts of the scale with a word over each, such as NO and YES.
 	Zones []PriceZone
 	Saves string // what is said of prices below nothing
+	// Row is the height of a row, mm, at least 10, where the words over an open bar
+	// stand clear of the row above; 0 is priceRow.
+	Row float64
 	// Say prints a price; nil prints a Number.
 	Say func(float64) string
 }
@@ -57,10 +60,14 @@ func (c PriceOfCold) gutter(w float64) float64 {
 }
 
 func (c PriceOfCold) row(w float64) float64 {
-	if stacked(w) {
-		return priceRow + narrowRow
+	h := max(c.Row, 10)
+	if c.Row == 0 {
+		h = priceRow
 	}
-	return priceRow
+	if stacked(w) {
+		h += narrowRow
+	}
+	return h
 }
 
 func (c PriceOfCold) head() float64 {
