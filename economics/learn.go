@@ -128,7 +128,7 @@ func (p *proposal) learnIce(rows []heat.LogRow) (Lesson, error) {
 			continue
 		}
 		if s.Melted() < 0 {
-			return Lesson{}, fmt.Errorf("the stay from line %d on: found %.0f %% of its ice left at the end, expected no more than there was", s.Line, 100*float64(s.Left/s.Ice))
+			return Lesson{}, fmt.Errorf("the stay from line %d on: %.0f %% of its ice was left at the end, more than there was", s.Line, 100*float64(s.Left/s.Ice))
 		}
 		all = append(all, reader.read(s, first))
 		if !first && !s.Gone {

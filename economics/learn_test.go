@@ -243,7 +243,7 @@ func TestLearnRefuses(t *testing.T) {
 	}{
 		"has 3 spells":           {func(x []heat.LogRow) []heat.LogRow { return x[:4] }, false},
 		"longer than a trip":     {weekend, false},
-		"no more than there was": {func(x []heat.LogRow) []heat.LogRow { x[3].Left = 300; return x }, false},
+		"more than there was": {func(x []heat.LogRow) []heat.LogRow { x[3].Left = 300; return x }, false},
 		"leak nothing":           {func(x []heat.LogRow) []heat.LogRow { return unmelted(x) }, false},
 		"scatters":               {func(x []heat.LogRow) []heat.LogRow { return fitful(x) }, false},
 		"no row with both":       {func(x []heat.LogRow) []heat.LogRow { return []heat.LogRow{{At: x[0].At, Box: 4, BoxRead: true}} }, false},

@@ -251,7 +251,7 @@ func soundRows(rows []heat.LogRow) error {
 		}
 	}
 	if seen > 0 && warmer > seen/2 {
-		return fmt.Errorf("line %d, box: found a box warmer than the cabin in %d of %d rows, expected the two columns the other way round", rows[0].Line, warmer, seen)
+		return fmt.Errorf("line %d, box: the box is warmer than the cabin in %d of %d rows. Are the two columns the wrong way round?", rows[0].Line, warmer, seen)
 	}
 	return nil
 }
@@ -267,7 +267,7 @@ func stuck(rows []heat.LogRow, name string, read func(heat.LogRow) (float64, boo
 			first, alike = i, 0
 		}
 		if alike++; alike > stuckRows && r.At.Sub(rows[first].At) > stuckTime {
-			return fmt.Errorf("line %d, %s: found the same figure in all %d rows from line %d on, expected a sensor that moves", r.Line, name, alike, rows[first].Line)
+			return fmt.Errorf("line %d, %s: the figure is the same in all %d rows from line %d on. Is the sensor stuck?", r.Line, name, alike, rows[first].Line)
 		}
 	}
 	return nil

@@ -189,10 +189,10 @@ func TestBadLogsOfARunningUnit(t *testing.T) {
 		return text
 	}
 	for _, x := range []struct{ name, text, want string }{
-		{"swapped columns", rows(300, func(i int) string { return fmt.Sprintf("%d,%d,2", 20+i%3, 4+i%2) }), "other way round"},
+		{"swapped columns", rows(300, func(i int) string { return fmt.Sprintf("%d,%d,2", 20+i%3, 4+i%2) }), "wrong way round"},
 		{"stuck sensors", rows(300, func(int) string { return "4,20,2" }), "sensor that moves"},
-		{"a stuck box", rows(300, func(i int) string { return fmt.Sprintf("%d,%d,2", 4+max(0, 40-i)%2, 20+i%3) }), "line 242, box: found the same figure in all 201 rows from line 42 on"},
-		{"a stuck cabin", rows(300, func(i int) string { return fmt.Sprintf("%d,20,2", 4+i%2) }), "line 202, cabin: found the same figure in all 201 rows from line 2 on"},
+		{"a stuck box", rows(300, func(i int) string { return fmt.Sprintf("%d,%d,2", 4+max(0, 40-i)%2, 20+i%3) }), "line 242, box: the figure is the same in all 201 rows from line 42 on"},
+		{"a stuck cabin", rows(300, func(i int) string { return fmt.Sprintf("%d,20,2", 4+i%2) }), "line 202, cabin: the figure is the same in all 201 rows from line 2 on"},
 		{"a morning", rows(40, func(i int) string { return fmt.Sprintf("%d,20,2", 4+i%2) }), "a day or more"},
 		{"no temperatures", rows(300, func(int) string { return ",20,2" }), "rows with the box's temperature"},
 		{"words for amps", rows(20, func(int) string { return "4,20,some" }), "line 2, amps"},

@@ -35,7 +35,7 @@ func (t *conversation) ask(v visit) error {
 	}
 	row, ok := questions.Find(v.key)
 	if !ok {
-		return fmt.Errorf("found question %q, expected one of the table", v.key)
+		return fmt.Errorf("there is no question %q in the table", v.key)
 	}
 	for {
 		text, err := t.answer(row, v.why)

@@ -158,7 +158,7 @@ func (out environment) log(name, water string, sys quantity.System) (economics.L
 	}
 	for _, row := range log.Rows {
 		if row.ClockBack {
-			fmt.Fprintf(out.stderr, "%s: line %d: found the clock gone back within an hour, as at the end of summer time; the rows after it count an hour on.\n", oneLine(name), row.Line)
+			fmt.Fprintf(out.stderr, "%s: line %d: the clock went back within an hour, as at the end of summer time; the rows after it count an hour on.\n", oneLine(name), row.Line)
 		}
 	}
 	if water == "" {

@@ -233,7 +233,7 @@ func LearnTemperatures(readings []Reading, capacity quantity.KilojoulePerKelvin)
 		before := readings[i-1]
 		hours := r.At.Sub(before.At).Hours()
 		if !(hours > 0) {
-			return Fit{}, fmt.Errorf("found two readings at %s, expected one at a time and all in order", r.At.Format(time.DateTime))
+			return Fit{}, fmt.Errorf("two readings are at %s, or out of order", r.At.Format(time.DateTime))
 		}
 		gapH = max(gapH, hours)
 		meanK := float64(r.Cabin-r.Box+before.Cabin-before.Box) / 2

@@ -204,7 +204,7 @@ func TestLearnTemperaturesRefuses(t *testing.T) {
 	good := func() []Reading { return warming(r, 40, 15*time.Minute, 1, 120, 0.1) }
 	for want, spoil := range map[string]func([]Reading) []Reading{
 		"at least 6":          func(x []Reading) []Reading { return x[:5] },
-		"found two readings":  func(x []Reading) []Reading { x[3].At = x[2].At; return x },
+		"two readings are at": func(x []Reading) []Reading { x[3].At = x[2].At; return x },
 		"no ice left":         func(x []Reading) []Reading { return steady(x) },
 		"a cold box in a wa":  func(x []Reading) []Reading { return follow(x) },
 		"leak nothing":        func(x []Reading) []Reading { return swapped(x) },

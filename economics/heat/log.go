@@ -48,8 +48,8 @@ const maxLogBytes = 8 << 20
 // refused. A logger's clock may go back by an hour once; else it is an error.
 //
 // Ice is from 0 to 1000 kg, temperatures from -60 to 60 °C, years from 1950 to
-// 2200, the whole log at most 8 MB. An error names line, field, what was found
-// and what is expected.
+// 2200, the whole log at most 8 MB. An error names line and field, what is wrong
+// and what to give instead.
 func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 	text, err := io.ReadAll(io.LimitReader(r, maxLogBytes+1))
 	if err != nil {
@@ -67,7 +67,7 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 
 	heading, err := in.Read()
 	if errors.Is(err, io.EOF) {
-		return nil, errors.New("line 1: found nothing, expected a heading such as date, ice kg")
+		return nil, errors.New("line 1: the log is empty. Begin it with a heading such as date, ice kg")
 	}
 	if err != nil {
 		return nil, csvError(err)
@@ -134,7 +134,7 @@ func eachOnce(rows []LogRow) error {
 			continue // of other columns, which nobody reads
 		}
 		if first := seen[bare]; first > 0 {
-			return fmt.Errorf("line %d: found all of line %d again, expected each row once; ice put in twice at one time is one row with the sum", row.Line, first)
+			return fmt.Errorf("line %d: it is line %d again. Keep one of the two; ice put in twice at one time is one row with the sum", row.Line, first)
 		}
 		seen[bare] = row.Line
 	}
@@ -146,7 +146,7 @@ func oneLine(in *csv.Reader, record []string) error {
 	for i, cell := range record {
 		if strings.ContainsAny(cell, "\r\n") {
 			line, _ := in.FieldPos(i)
-			return fmt.Errorf("line %d: found a quote that is open at the line's end, expected it closed or left out", line)
+			return fmt.Errorf("line %d: a quote is open at the line's end. Close it or leave it out", line)
 		}
 	}
 	return nil
@@ -177,7 +177,7 @@ func (c logColumns) row(r record, slashes string) (row LogRow, err error) {
 	line := r.line
 	row.Line = line
 	if len(r.cells) > c.count {
-		return row, fmt.Errorf("line %d: found %d cells, expected the heading's %d; a comma inside a figure needs quotes, as in \"2,5\"", line, len(r.cells), c.count)
+		return row, fmt.Errorf("line %d: it has %d cells, but the heading has %d; a comma inside a figure needs quotes, as in \"2,5\"", line, len(r.cells), c.count)
 	}
 	fault := func(f column, err error) error {
 		if err != nil {
@@ -213,12 +213,12 @@ func read[T ~float64](r record, f column, parse func(string) (T, error), low, hi
 	if text == "" {
 		return nil
 	}
-	found, err := parse(f.figure(text))
-	if err == nil && !(found >= low && found <= high) {
-		err = fmt.Errorf("found %.40q, expected %s", text, want)
+	v, err := parse(f.figure(text))
+	if err == nil && !(v >= low && v <= high) {
+		err = fmt.Errorf("%.40q cannot be. Give %s", text, want)
 	}
 	if err == nil {
-		*x, *told = found, true
+		*x, *told = v, true
 	}
 	return err
 }
@@ -230,5 +230,5 @@ func readShut(text string) (bool, error) {
 	case "", "no", "n", "false", "0", "-", "open":
 		return false, nil
 	}
-	return false, fmt.Errorf("found %.40q, expected yes or no", text)
+	return false, fmt.Errorf("%.40q is neither yes nor no", text)
 }

@@ -69,21 +69,21 @@ func TestParseLog(t *testing.T) {
 	}
 }
 
-// Each error names line, field, what was found and what is expected.
+// Each error names line, field, what is wrong and what to give instead.
 func TestParseLogErrors(t *testing.T) {
 	for text, want := range map[string][]string{
-		"":                                       {"line 1", "nothing", "heading"},
+		"":                                       {"line 1", "is empty", "heading"},
 		"date,ice\n":                             {"no rows"},
 		"a,b\n1,2\n":                             {"line 1", `"a", "b"`, "date or time"},
-		"date,note\n2025-07-14,x\n":              {"line 1", `"note"`, "ice, or box and cabin"},
+		"date,note\n2025-07-14,x\n":              {"line 1", `"note"`, "tell nothing of ice"},
 		"date,box\n2025-07-14,4\n":               {"line 1", "box and cabin"},
-		"date,ice,weight\n2025-07-14,1,2\n":      {"line 1", `"ice"`, `"weight"`, "once"},
+		"date,ice,weight\n2025-07-14,1,2\n":      {"line 1", `"ice"`, `"weight"`, "of one kind"},
 		"date,ice\n07/06/2025,4\n":               {"line 2", "date", "day or month", "2025-07-14"},
 		"date,ice\n07/14/2025,4\n14/08/2025,4\n": {"line 2", "date", "line 3", "one order"},
 		"date,ice\n14/13/2025,4\n":               {"line 2", "date", `"14/13/2025"`, "2025-07-14"},
 		"date,ice\n7/Jul/2025,4\n":               {"line 2", "date", `"7/Jul/2025"`, "2025-07-14"},
-		"date,box,cabin\n2025-07-14,41,75\n":     {"line 1", "box", "41", "no unit", `"box °F"`},
-		"date,box °C,cabin\n2025-07-14,4,75\n":   {"line 1", "cabin", "75", "no unit", `"cabin °F"`},
+		"date,box,cabin\n2025-07-14,41,75\n":     {"line 1", "box", "41", "Name their unit", `"box °F"`},
+		"date,box °C,cabin\n2025-07-14,4,75\n":   {"line 1", "cabin", "75", "Name their unit", `"cabin °F"`},
 		"date,ice\n,4\n":                         {"line 2", "date", "nothing", "2025-07-14"},
 		"date,ice\n0001-01-01,4\n":               {"line 2", "year 1", "1950"},
 		"date,ice (L)\n2025-07-14,4\n":           {"line 1", "ice (L)", "a volume", "a mass"},
@@ -99,12 +99,12 @@ func TestParseLogErrors(t *testing.T) {
 		"date,ice kg\n2025-07-14,many\n":                                     {"line 2", "ice kg", `"many"`, "mass"},
 		"date,ice kg\n2025-07-14,-4\n":                                       {"line 2", "ice kg", `"-4"`, "0 to 1000"},
 		"date,ice\n2025-07-14,4 L\n":                                         {"line 2", "ice", `"4 L"`, "mass"},
-		"date,ice,shut\n2025-07-14,4,maybe\n":                                {"line 2", "shut", `"maybe"`, "yes or no"},
+		"date,ice,shut\n2025-07-14,4,maybe\n":                                {"line 2", "shut", `"maybe"`, "neither yes nor no"},
 		"date,box,cabin\n2025-07-14,4,400\n":                                 {"line 2", "cabin", `"400"`, "60"},
 		"date,box,cabin\n2025-07-14,cold,40\n":                               {"line 2", "box", `"cold"`, "temperature"},
-		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n":                       {"line 3", "4 cells", "heading's 3"},
-		"date,ice\n2025-07-14,4\n2025-07-15,3\n2025-07-14,4 kg\n":            {"line 4", "line 2", "each row once"},
-		"date,box,cabin\n2025-07-14 12:00,4,25\n14.07.2025 12:00,4,25\n":     {"line 3", "line 2", "each row once"},
+		"date,ice,x\n2025-07-14,4\n2025-07-14,2,5,6\n":                       {"line 3", "4 cells", "heading has 3"},
+		"date,ice\n2025-07-14,4\n2025-07-15,3\n2025-07-14,4 kg\n":            {"line 4", "line 2", "Keep one of the two"},
+		"date,box,cabin\n2025-07-14 12:00,4,25\n14.07.2025 12:00,4,25\n":     {"line 3", "line 2", "Keep one of the two"},
 		"date,ice,note\n2025-07-14,4,\n2025-07-16,2,\"oops\n2025-07-18,3,\n": {"line 3", "quote"},
 	} {
 		rows, err := ParseLog(strings.NewReader(text), quantity.Metric)
@@ -181,7 +181,7 @@ func TestALoggersClock(t *testing.T) {
 		{"right", log(after(0, 0), nil), 0, ""},
 		{"newest first", log(after(0, 0), slices.Reverse[[]string]), 0, ""},
 		{"the end of summer time", log(after(42, -time.Hour), nil), 42, ""},
-		{"set to another day", log(after(30, -96*time.Hour), nil), 0, "line 32, date: found 2025-10-22 01:00 after 2025-10-26 00:50 in line 31"},
+		{"set to another day", log(after(30, -96*time.Hour), nil), 0, "line 32, date: 2025-10-22 01:00 comes after 2025-10-26 00:50 in line 31"},
 		{"put back twice", log(twice, nil), 0, "line 42, date"},
 	} {
 		rows, err := ParseLog(strings.NewReader(tt.text), quantity.Metric)
