@@ -241,15 +241,15 @@ func TestLearnRefuses(t *testing.T) {
 		spoil func([]heat.LogRow) []heat.LogRow
 		water bool
 	}{
-		"has 3 spells":           {func(x []heat.LogRow) []heat.LogRow { return x[:4] }, false},
-		"longer than a trip":     {weekend, false},
+		"has 3 spells":        {func(x []heat.LogRow) []heat.LogRow { return x[:4] }, false},
+		"longer than a trip":  {weekend, false},
 		"more than there was": {func(x []heat.LogRow) []heat.LogRow { x[3].Left = 300; return x }, false},
-		"leak nothing":           {func(x []heat.LogRow) []heat.LogRow { return unmelted(x) }, false},
-		"scatters":               {func(x []heat.LogRow) []heat.LogRow { return fitful(x) }, false},
-		"no row with both":       {func(x []heat.LogRow) []heat.LogRow { return []heat.LogRow{{At: x[0].At, Box: 4, BoxRead: true}} }, false},
-		"how much had to":        {func([]heat.LogRow) []heat.LogRow { return warmingBox(rand.New(rand.NewPCG(1, 1)), 1, 60) }, false},
-		"changed by":             {func([]heat.LogRow) []heat.LogRow { return constant() }, true},
-		"at least 6":             {func([]heat.LogRow) []heat.LogRow { return constant()[:5] }, true},
+		"leak nothing":        {func(x []heat.LogRow) []heat.LogRow { return unmelted(x) }, false},
+		"scatters":            {func(x []heat.LogRow) []heat.LogRow { return fitful(x) }, false},
+		"no row with both":    {func(x []heat.LogRow) []heat.LogRow { return []heat.LogRow{{At: x[0].At, Box: 4, BoxRead: true}} }, false},
+		"how much had to":     {func([]heat.LogRow) []heat.LogRow { return warmingBox(rand.New(rand.NewPCG(1, 1)), 1, 60) }, false},
+		"changed by":          {func([]heat.LogRow) []heat.LogRow { return constant() }, true},
+		"at least 6":          {func([]heat.LogRow) []heat.LogRow { return constant()[:5] }, true},
 	} {
 		lesson, err := Learn(b, groundOf(t, b), Log{Rows: row.spoil(good()), Water: 10, WaterTold: row.water})
 		if err == nil {

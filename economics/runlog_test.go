@@ -190,7 +190,7 @@ func TestBadLogsOfARunningUnit(t *testing.T) {
 	}
 	for _, x := range []struct{ name, text, want string }{
 		{"swapped columns", rows(300, func(i int) string { return fmt.Sprintf("%d,%d,2", 20+i%3, 4+i%2) }), "wrong way round"},
-		{"stuck sensors", rows(300, func(int) string { return "4,20,2" }), "sensor that moves"},
+		{"stuck sensors", rows(300, func(int) string { return "4,20,2" }), "Is the sensor stuck?"},
 		{"a stuck box", rows(300, func(i int) string { return fmt.Sprintf("%d,%d,2", 4+max(0, 40-i)%2, 20+i%3) }), "line 242, box: the figure is the same in all 201 rows from line 42 on"},
 		{"a stuck cabin", rows(300, func(i int) string { return fmt.Sprintf("%d,20,2", 4+i%2) }), "line 202, cabin: the figure is the same in all 201 rows from line 2 on"},
 		{"a morning", rows(40, func(i int) string { return fmt.Sprintf("%d,20,2", 4+i%2) }), "a day or more"},

@@ -111,7 +111,7 @@ func TestLearnIceRefuses(t *testing.T) {
 		"leak nothing":         func(s []Spell) []Spell { return reversed(s) },
 		"scatters":             func(s []Spell) []Spell { return scattered(s) },
 		"would bring no heat":  func(s []Spell) []Spell { return meltedBy(s, 1.3, -0.5) },
-		"20 to 20.2 K; want spells in cooler and warmer w": func(s []Spell) []Spell { return nearlyAlike(s) },
+		"20 to 20.2 K. It takes spells in cooler and warmer w": func(s []Spell) []Spell { return nearlyAlike(s) },
 	} {
 		fit, err := LearnIce(spoil(append([]Spell(nil), good...)), 2)
 		if err == nil {
@@ -209,7 +209,7 @@ func TestLearnTemperaturesRefuses(t *testing.T) {
 		"a cold box in a wa":  func(x []Reading) []Reading { return follow(x) },
 		"leak nothing":        func(x []Reading) []Reading { return swapped(x) },
 		"want a number":       func(x []Reading) []Reading { x[1].Box = quantity.Celsius(math.NaN()); return x },
-		"no more than":        func([]Reading) []Reading { return warming(r, 8, 30*time.Hour, 1, 120, 0) },
+		"or sooner":           func([]Reading) []Reading { return warming(r, 8, 30*time.Hour, 1, 120, 0) },
 		"which column is the": func(x []Reading) []Reading { return swapped(x) },
 	} {
 		fit, err := LearnTemperatures(spoil(good()), 120)

@@ -56,7 +56,7 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 		return nil, fmt.Errorf("the log cannot be read: %w", err)
 	}
 	if len(text) > maxLogBytes {
-		return nil, fmt.Errorf("the log has over %d MB; want a smaller one", maxLogBytes>>20)
+		return nil, fmt.Errorf("the log has over %d MB. Give a smaller one", maxLogBytes>>20)
 	}
 	body := strings.TrimPrefix(string(text), "\ufeff")
 	in := csv.NewReader(strings.NewReader(body))
@@ -96,7 +96,7 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 		}
 	}
 	if len(records) == 0 {
-		return nil, errors.New("the log has a heading but no rows; want one row per purchase or reading")
+		return nil, errors.New("the log has a heading but no rows. Write one row for each purchase or reading")
 	}
 	slashes, err := columns.slashOrder(records)
 	if err == nil {
@@ -155,7 +155,7 @@ func oneLine(in *csv.Reader, record []string) error {
 func csvError(err error) error {
 	var e *csv.ParseError
 	if errors.As(err, &e) {
-		return fmt.Errorf("line %d: %w; want cells between commas, semicolons or tabs", e.Line, e.Err)
+		return fmt.Errorf("line %d: %w. Part the cells by commas, semicolons or tabs", e.Line, e.Err)
 	}
 	return fmt.Errorf("the log cannot be read: %w", err)
 }
