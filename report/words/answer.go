@@ -39,17 +39,27 @@ func (v Voice) Answer() string {
 		return fmt.Sprintf("%s: a %s day costs next to nothing, %s.", Capital(v.do()), v.ColdOrCool(), v.Price(v.leader().PriceOfCold.Typical))
 	case economics.TooDear:
 		if a.NoWorth >= Dearest {
-			return fmt.Sprintf("Live on food that keeps: no way gives a %s day for %s or less.", v.ColdOrCool(), v.Say(Dearest))
+			return fmt.Sprintf("%s: no way gives a %s day for %s or less.", v.goWithout("live"), v.ColdOrCool(), v.Say(Dearest))
 		}
-		return fmt.Sprintf("Live on food that keeps: no way is likely to give a %s day for less than %s.", v.ColdOrCool(), v.Say(a.NoWorth))
+		return fmt.Sprintf("%s: no way is likely to give a %s day for less than %s.", v.goWithout("live"), v.ColdOrCool(), v.Say(a.NoWorth))
 	case economics.RatherNot:
-		text := fmt.Sprintf("Live on food that keeps, unless a %s day is worth %s or more to you: then %s.", v.ColdOrCool(), v.Say(a.YesWorth), v.do())
+		text := fmt.Sprintf("%s, unless a %s day is worth %s or more to you: then %s.", v.goWithout("live"), v.ColdOrCool(), v.Say(a.YesWorth), v.do())
 		if a.NoWorth < a.YesWorth {
 			text += fmt.Sprintf(" From %s it is close.", v.Say(a.NoWorth))
 		}
 		return text
 	}
 	return v.byWorth()
+}
+
+// goWithout says to live on food that keeps, or rather to: where a way keeps
+// medicine, which rules that out, for the food's sake only.
+func (v Voice) goWithout(verb string) string {
+	text := verb + " on food that keeps"
+	if v.r.Boat.Food.Medicine == quantity.Yes && len(v.r.Answer.MedicineKept) > 0 {
+		return "For the food alone " + text
+	}
+	return Capital(text)
 }
 
 // Dearest is the price of a day above which none is printed.
@@ -174,9 +184,9 @@ func (v Voice) worthTold() string {
 	case economics.CloseCall:
 		return fmt.Sprintf("It is a close call whether to %s: worth it in %s. %s", v.do(), v.yesFutures(), said)
 	case economics.LeaningNot:
-		return fmt.Sprintf("Rather live on food that keeps: to %s is worth it in %s. %s", v.do(), v.yesFutures(), said)
+		return fmt.Sprintf("%s: to %s is worth it in %s. %s", v.goWithout("rather live"), v.do(), v.yesFutures(), said)
 	}
-	return fmt.Sprintf("Live on food that keeps: to %s is worth it in %s%s. %s", v.do(), few, v.yesFutures(), said)
+	return fmt.Sprintf("%s: to %s is worth it in %s%s. %s", v.goWithout("live"), v.do(), few, v.yesFutures(), said)
 }
 
 // Worth prints what the owner told a day to be worth.

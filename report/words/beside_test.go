@@ -293,3 +293,24 @@ func TestWhatDoesNearlyAsSheIs(t *testing.T) {
 		}
 	}
 }
+
+// A headline that says to go without does not speak against medicine that must be
+// kept cold, which stands right under it.
+func TestGoingWithoutMindsMedicine(t *testing.T) {
+	for _, row := range []struct {
+		medicine quantity.Tri
+		kept     []economics.OptionID
+		want     string
+	}{
+		{quantity.No, []economics.OptionID{economics.SmallUnit}, "Live on food that keeps: no way"},
+		{quantity.Yes, nil, "Live on food that keeps: no way"}, // no way keeps it, and the line below says so
+		{quantity.Yes, []economics.OptionID{economics.SmallUnit}, "For the food alone live on food that keeps: no way"},
+	} {
+		got := voice(t, func(r *economics.Reckoning) {
+			r.Answer.Case, r.Answer.NoWorth, r.Answer.MedicineKept, r.Boat.Food.Medicine = economics.TooDear, 60, row.kept, row.medicine
+		}).Answer()
+		if !strings.HasPrefix(got, row.want) {
+			t.Errorf("medicine %s, kept by %v: %q, want %q", row.medicine, row.kept, got, row.want)
+		}
+	}
+}
