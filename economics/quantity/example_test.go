@@ -20,7 +20,7 @@ func ExampleParseVolume() {
 	// 90 L or 3.2 cu ft
 	// 91 L or 3.2 cu ft
 	// 88 L or 3.1 cu ft
-	// "90 kg" is a mass. Give a volume, such as 90 L
+	// "90 kg" is a mass. Give a volume, such as 90 L.
 }
 
 // A figure without a unit takes the one usual in the owner's system.

@@ -26,13 +26,16 @@ type Error struct {
 	Hint  string // a way out, or empty
 }
 
-// Error gives two sentences, without the last stop, and the hint after them.
+// Error gives the two sentences, and the hint in the second.
 func (e *Error) Error() string {
 	s := e.Wrong + ". Give " + e.Want
 	if e.Hint != "" {
 		s += "; " + e.Hint
 	}
-	return s
+	if strings.HasSuffix(s, "?") {
+		return s
+	}
+	return s + "."
 }
 
 // Unclear is the error of a text that cannot be told apart as what is wanted.

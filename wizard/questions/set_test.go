@@ -90,7 +90,7 @@ func TestRefusalsOfSet(t *testing.T) {
 		{"money.years", "2.5", quantity.US, "a whole number"},
 		{"money.budget", "€500", quantity.US, "another currency"},
 		{"cruising.nights", "often", quantity.US, "nights by month"},
-		{"cruising.nights", "june: 32", quantity.US, "at most the days"},
+		{"cruising.nights", "june: 32", quantity.US, "June has no 32 nights. Give at most 30"},
 		{"currency", "12", quantity.US, "sign or code"},
 		{"boat.name", strings.Repeat("x", 61), quantity.US, "at most 60"},
 		{"units", "furlongs", quantity.US, "one of: us, metric"},

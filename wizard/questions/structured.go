@@ -18,7 +18,7 @@ func (r Row) readNights(in Input, o owner) (any, []Fault) {
 		nights, err := nightsOf(in.Text, o.where)
 		for m, n := range nights {
 			if err == nil && n > 31 {
-				err = &quantity.Error{Wrong: MonthName(m+1) + " has no " + quantity.FormatNumber(n) + " nights", Want: "at most the days of the month"}
+				err = &quantity.Error{Wrong: MonthName(m+1) + " has no " + quantity.FormatNumber(n) + " nights", Want: "at most " + quantity.FormatNumber(DaysIn[m])}
 			}
 		}
 		if err != nil {
@@ -36,7 +36,7 @@ func (r Row) readNights(in Input, o owner) (any, []Fault) {
 				return err
 			}
 			if n < 0 || n > 31 {
-				return &quantity.Error{Wrong: "no month has " + text + " nights", Want: "0 to 31"}
+				return &quantity.Error{Wrong: "no month has " + quantity.Quoted(text) + " nights", Want: "0 to 31"}
 			}
 		}
 		for _, m := range months {
