@@ -136,7 +136,7 @@ func (p *proposal) learnIce(rows []heat.LogRow) (Lesson, error) {
 		}
 	}
 	if len(all) == 0 && tooLong > 0 {
-		return Lesson{}, fmt.Errorf("the log's %d stays of ice are all longer than a trip of %g nights. Add a column 'left' with the ice found at the end of a trip.",
+		return Lesson{}, fmt.Errorf("the log's %d stays of ice are all longer than a trip of %g nights. Add a column 'left' with the ice found at the end of a trip",
 			tooLong, p.boat.Cruising.TripNights)
 	}
 	l, err := p.fitIce(sure)
@@ -190,10 +190,10 @@ const linerSD = 0.4
 func (p *proposal) learnTemperatures(log Log) (Lesson, error) {
 	readings := heat.Readings(log.Rows)
 	if len(readings) == 0 {
-		return Lesson{}, errors.New("the log has no row with both box and cabin, and no ice. Write both temperatures into each row, or ice and its dates.")
+		return Lesson{}, errors.New("the log has no row with both box and cabin, and no ice. Write both temperatures into each row, or ice and its dates")
 	}
 	if !log.WaterTold {
-		return Lesson{}, errors.New("the log tells how fast the box warmed, not how much had to warm. Give the weight of the water that stood in it, 0 kg for an empty box.")
+		return Lesson{}, errors.New("the log tells how fast the box warmed, not how much had to warm. Give the weight of the water that stood in it, 0 kg for an empty box")
 	}
 	liner := float64(heat.BareKJPerK(quantity.Litre(p.volumeL)))
 	capacity := liner + float64(log.Water)*heat.WaterKJPerKgK

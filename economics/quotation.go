@@ -143,7 +143,7 @@ func (b Boat) WithOffer(name string, book *Book) (Boat, OptionID, error) {
 			return b.offered(q, book), q.Option(&b), nil
 		}
 	}
-	return b, "", fmt.Errorf("there is no unit %q. Give small, larger or the name of a quotation.", name)
+	return b, "", fmt.Errorf("there is no unit %q. Give small, larger or the name of a quotation", name)
 }
 
 // offered gives the boat with a quotation standing for the unit of its class.

@@ -66,7 +66,7 @@ func (w *weighedOffers) stand(b Boat, book *Book) Boat {
 func (s *study) weighQuotations(b *Boat) (*weighedOffers, error) {
 	out := &weighedOffers{best: map[OptionID]*studied{}, stands: map[OptionID]int{}}
 	if len(b.Quotations) > MostQuotations {
-		return nil, fmt.Errorf("quotations: %d are too many. Give at most %d.", len(b.Quotations), MostQuotations)
+		return nil, fmt.Errorf("quotations: %d are too many. Give at most %d", len(b.Quotations), MostQuotations)
 	}
 	var cases []*studied
 	var fitted []*proposal

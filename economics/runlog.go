@@ -131,13 +131,13 @@ func learnRunning(b Boat, ground climate.Ground, id OptionID, log Log, etaSD flo
 		hours += s.hours
 	}
 	if driven <= 0 || moved <= 0 {
-		return l, errors.New("the box was no cooler than the cabin, or the unit took nothing. Bring a log of a unit that runs.")
+		return l, errors.New("the box was no cooler than the cabin, or the unit took nothing. Bring a log of a unit that runs")
 	}
 	stored := capacity / 3.6 * (steps[len(steps)-1].box - steps[0].box)
 	leakAt := func(eta float64) float64 { return (eta*moved + stored - useW*hours) / driven }
 	leak := leakAt(usual.Typical)
 	if leak <= 0 {
-		return l, fmt.Errorf("food and openings alone would take more than the unit did (%.0f Wh a day). Log all that the unit draws.", l.AhPerDay*float64(p.boat.Power.Volts))
+		return l, fmt.Errorf("food and openings alone would take more than the unit did (%.0f Wh a day). Log all that the unit draws", l.AhPerDay*float64(p.boat.Power.Volts))
 	}
 	useSD := useW * hours / driven * useLogSD() / leak
 	sd := math.Hypot(math.Hypot(etaSD*usual.Typical*moved/driven/leak, useSD), ratioModelSD)
@@ -159,7 +159,7 @@ func (p *proposal) runSteps(rows []heat.LogRow) (RunLesson, []runStep, error) {
 	var l RunLesson
 	rows = slices.DeleteFunc(slices.Clone(rows), func(r heat.LogRow) bool { return !r.BoxRead })
 	if len(rows) < 10 {
-		return l, nil, fmt.Errorf("the log has %d rows with the box's temperature. It takes ten or more.", len(rows))
+		return l, nil, fmt.Errorf("the log has %d rows with the box's temperature. It takes ten or more", len(rows))
 	}
 	if err := soundRows(rows); err != nil {
 		return l, nil, err
@@ -220,7 +220,7 @@ func (p *proposal) runSteps(rows []heat.LogRow) (RunLesson, []runStep, error) {
 		hours, box, cabin, wh = hours+s.hours, box+s.box*s.hours, cabin+s.cabin*s.hours, wh+watts*s.hours
 	}
 	if hours < 24*leastRunDays {
-		return l, nil, fmt.Errorf("the log holds %.0f hours with box and unit. It takes a day or more.", hours)
+		return l, nil, fmt.Errorf("the log holds %.0f hours with box and unit. It takes a day or more", hours)
 	}
 	l.Days, l.BoxC, l.CabinC = hours/24, box/hours, cabin/hours
 	l.AhPerDay, l.RunShare = wh/volts/l.Days, running/hours

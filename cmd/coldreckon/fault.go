@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"regexp"
 	"strings"
 
 	"coldreckon/rules/strict"
@@ -62,10 +63,17 @@ func complaintOf(err error) complaint {
 	return complaint{exitFailed, []string{err.Error()}, ""}
 }
 
+// twoSentences finds the end of a first sentence: a fault of two has its stop,
+// which an error of Go's lacks.
+var twoSentences = regexp.MustCompile(`[^.\s]\. [A-Z]`)
+
 // print writes the complaint to standard error. There is nobody left to tell
 // when that fails.
 func (c complaint) print(w io.Writer) {
 	for _, line := range c.lines {
+		if twoSentences.MatchString(line) && !strings.HasSuffix(line, ".") {
+			line += "."
+		}
 		fmt.Fprintln(w, "error: "+oneLine(line))
 	}
 	if c.hint != "" {

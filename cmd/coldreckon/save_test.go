@@ -176,7 +176,7 @@ func TestKeptNoticesOthers(t *testing.T) {
 		t.Fatal(err)
 	}
 	err := k.save([]byte("three"))
-	if err == nil || !strings.Contains(err.Error(), "changed by somebody else") {
+	if err == nil || !strings.Contains(err.Error(), "somebody else changed it") {
 		t.Errorf("error %v", err)
 	}
 	if text, _ := os.ReadFile(name); string(text) != "theirs" {

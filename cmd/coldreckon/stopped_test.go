@@ -170,7 +170,7 @@ func TestFolderVanishes(t *testing.T) {
 		t.Fatal(err)
 	}
 	s.keys("\r")
-	if code := s.end(); code != exitFailed || !strings.Contains(s.since(), "error: tern.yaml: found that it cannot be written (no such file or directory)") {
+	if code := s.end(); code != exitFailed || !strings.Contains(s.since(), "error: tern.yaml: it cannot be written (no such file or directory)") {
 		t.Errorf("found exit code %d, expected %d; on the screen:\n%s", code, exitFailed, s.since())
 	}
 	if _, err := os.Stat(folder); !errors.Is(err, fs.ErrNotExist) {
@@ -215,7 +215,7 @@ func TestFullDiskKeepsAnswers(t *testing.T) {
 			c.Dir = folder
 			c.Stdin = strings.NewReader(strings.Repeat("\n", 200))
 			said, _ := c.CombinedOutput()
-			if code := c.ProcessState.ExitCode(); code != exitFailed || !bytes.Contains(said, []byte("boat.yaml: found that it cannot be written (file too large)")) {
+			if code := c.ProcessState.ExitCode(); code != exitFailed || !bytes.Contains(said, []byte("boat.yaml: it cannot be written (file too large)")) {
 				t.Errorf("found exit code %d, expected %d\n%s", code, exitFailed, said)
 			}
 			if got, err := os.ReadFile(path); err != nil || string(got) != row.text {

@@ -108,7 +108,7 @@ func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
 	l, err := leastSquares(columns, c.melted)
 	if err != nil {
 		low, high := differences(spells)
-		return Fit{}, fmt.Errorf("leak and use cannot be told apart: in every spell the air was much the same over the food, %.3g to %.3g K. It takes spells in cooler and warmer weather, or some with the lid kept shut.",
+		return Fit{}, fmt.Errorf("leak and use cannot be told apart: in every spell the air was much the same over the food, %.3g to %.3g K. It takes spells in cooler and warmer weather, or some with the lid kept shut",
 			low, high)
 	}
 	fit := l.fit(0)
@@ -119,7 +119,7 @@ func LearnIce(spells []Spell, drain quantity.Celsius) (Fit, error) {
 		return Fit{}, err
 	}
 	if fit.Use < 0 {
-		return Fit{}, errors.New("by this log food and openings would bring no heat. Look at weights and dates again, or log spells that differ more in weather and use.")
+		return Fit{}, errors.New("by this log food and openings would bring no heat. Look at weights and dates again, or log spells that differ more in weather and use")
 	}
 	fit.LogSD = math.Hypot(float64(fit.UASE/fit.UA), logSDIceLog)
 	// Of a multiplier that may as well be nothing the log has not taught.
@@ -147,13 +147,13 @@ func LearnIceOfKnownUse(spells []Spell, drain quantity.Celsius, useSD quantity.F
 	}
 	l, err := leastSquares([][]float64{c.leak}, rest)
 	if err != nil {
-		return Fit{}, errors.New("in every spell the air was as cold as the food. It takes spells in warmer weather.")
+		return Fit{}, errors.New("in every spell the air was as cold as the food. It takes spells in warmer weather")
 	}
 	ofUse := float64(useSD) * together / alone
 	l.se[0] = math.Hypot(l.se[0], ofUse)
 	fit := l.fit(0)
 	if fit.UA > 0 && ofUse > mostRelativeSE*float64(fit.UA) {
-		return Fit{}, fmt.Errorf("food and openings melt so much of the ice that the leak is known only to %.0f %%. It takes %.0f %% or better: log some spells with the lid kept shut.",
+		return Fit{}, fmt.Errorf("food and openings melt so much of the ice that the leak is known only to %.0f %%. It takes %.0f %% or better: log some spells with the lid kept shut",
 			100*ofUse/float64(fit.UA), 100*mostRelativeSE)
 	}
 	if err := fit.believable(); err != nil {
@@ -191,7 +191,7 @@ func columnsOf(spells []Spell, drain quantity.Celsius) (iceColumns, error) {
 		if n == 1 {
 			spells = "spell"
 		}
-		return c, fmt.Errorf("the log has %d %s of ice with a beginning and an end. It takes at least %d: keep it for some more stops.", n, spells, leastSpells)
+		return c, fmt.Errorf("the log has %d %s of ice with a beginning and an end. It takes at least %d: keep it for some more stops", n, spells, leastSpells)
 	}
 	return c, nil
 }
@@ -216,7 +216,7 @@ func LearnTemperatures(readings []Reading, capacity quantity.KilojoulePerKelvin)
 		return Fit{}, fmt.Errorf("a heat capacity of %g kJ/K; want over 0", float64(capacity))
 	}
 	if len(readings) < leastReadings {
-		return Fit{}, fmt.Errorf("the log has %d readings of box and cabin. It takes at least %d.", len(readings), leastReadings)
+		return Fit{}, fmt.Errorf("the log has %d readings of box and cabin. It takes at least %d", len(readings), leastReadings)
 	}
 	ones, driven, box := make([]float64, len(readings)), make([]float64, len(readings)), make([]float64, len(readings))
 	low, high, gapH, most := math.Inf(1), math.Inf(-1), 0.0, 0.0
@@ -241,20 +241,20 @@ func LearnTemperatures(readings []Reading, capacity quantity.KilojoulePerKelvin)
 	}
 	switch {
 	case high-low < leastWarmingK:
-		return Fit{}, fmt.Errorf("the box changed by %.2g K in the whole log. It takes at least %d K, with no ice left and the unit off.", high-low, leastWarmingK)
+		return Fit{}, fmt.Errorf("the box changed by %.2g K in the whole log. It takes at least %d K, with no ice left and the unit off", high-low, leastWarmingK)
 	case most < leastDifferenceK:
-		return Fit{}, fmt.Errorf("cabin and box were at most %.2g K apart. It takes at least %d K: start with a cold box in a warm cabin.", most, leastDifferenceK)
+		return Fit{}, fmt.Errorf("cabin and box were at most %.2g K apart. It takes at least %d K: start with a cold box in a warm cabin", most, leastDifferenceK)
 	}
 	l, err := leastSquares([][]float64{ones, driven}, box)
 	if err != nil {
-		return Fit{}, errors.New("the box's changes do not follow the cabin at all. Log a closed box without ice, from cold to warm.")
+		return Fit{}, errors.New("the box's changes do not follow the cabin at all. Log a closed box without ice, from cold to warm")
 	}
 	fit := l.fit(1)
 	if err := fit.believable(); err != nil {
 		return Fit{}, err
 	}
 	if slowH := mostStep * float64(capacity) / (3.6 * float64(fit.UA)); gapH > slowH {
-		return Fit{}, fmt.Errorf("some readings are %.3g h apart. For a box that warms this fast, take them every %.2g h or sooner.", gapH, slowH)
+		return Fit{}, fmt.Errorf("some readings are %.3g h apart. For a box that warms this fast, take them every %.2g h or sooner", gapH, slowH)
 	}
 	fit.LogSD = math.Hypot(float64(fit.UASE/fit.UA), logSDTemperatureLog)
 	return fit, nil
@@ -262,10 +262,10 @@ func LearnTemperatures(readings []Reading, capacity quantity.KilojoulePerKelvin)
 
 func (f Fit) believable() error {
 	if !(f.UA > 0) {
-		return errors.New("by this log the box would leak nothing or less. Look at dates, weights and temperatures again, and which column is the box.")
+		return errors.New("by this log the box would leak nothing or less. Look at dates, weights and temperatures again, and which column is the box")
 	}
 	if share := float64(f.UASE / f.UA); !(share <= mostRelativeSE) {
-		return fmt.Errorf("the log scatters so much that the leak is known only to %.0f %%. It takes %.0f %% or better: log more rows, and write weights and times down at once.",
+		return fmt.Errorf("the log scatters so much that the leak is known only to %.0f %%. It takes %.0f %% or better: log more rows, and write weights and times down at once",
 			100*share, 100*mostRelativeSE)
 	}
 	return nil

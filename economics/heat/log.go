@@ -56,7 +56,7 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 		return nil, fmt.Errorf("the log cannot be read: %w", err)
 	}
 	if len(text) > maxLogBytes {
-		return nil, fmt.Errorf("the log has over %d MB. Give a smaller one.", maxLogBytes>>20)
+		return nil, fmt.Errorf("the log has over %d MB. Give a smaller one", maxLogBytes>>20)
 	}
 	body := strings.TrimPrefix(string(text), "\ufeff")
 	in := csv.NewReader(strings.NewReader(body))
@@ -67,7 +67,7 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 
 	heading, err := in.Read()
 	if errors.Is(err, io.EOF) {
-		return nil, errors.New("line 1: the log is empty. Begin it with a heading such as date, ice kg.")
+		return nil, errors.New("line 1: the log is empty. Begin it with a heading such as date, ice kg")
 	}
 	if err != nil {
 		return nil, csvError(err)
@@ -96,7 +96,7 @@ func ParseLog(r io.Reader, sys quantity.System) ([]LogRow, error) {
 		}
 	}
 	if len(records) == 0 {
-		return nil, errors.New("the log has a heading but no rows. Write one row for each purchase or reading.")
+		return nil, errors.New("the log has a heading but no rows. Write one row for each purchase or reading")
 	}
 	slashes, err := columns.slashOrder(records)
 	if err == nil {
@@ -134,7 +134,7 @@ func eachOnce(rows []LogRow) error {
 			continue // of other columns, which nobody reads
 		}
 		if first := seen[bare]; first > 0 {
-			return fmt.Errorf("line %d: it is line %d again. Keep one of the two; ice put in twice at one time is one row with the sum.", row.Line, first)
+			return fmt.Errorf("line %d: it is line %d again. Keep one of the two; ice put in twice at one time is one row with the sum", row.Line, first)
 		}
 		seen[bare] = row.Line
 	}
@@ -146,7 +146,7 @@ func oneLine(in *csv.Reader, record []string) error {
 	for i, cell := range record {
 		if strings.ContainsAny(cell, "\r\n") {
 			line, _ := in.FieldPos(i)
-			return fmt.Errorf("line %d: a quote is open at the line's end. Close it or leave it out.", line)
+			return fmt.Errorf("line %d: a quote is open at the line's end. Close it or leave it out", line)
 		}
 	}
 	return nil
@@ -155,7 +155,7 @@ func oneLine(in *csv.Reader, record []string) error {
 func csvError(err error) error {
 	var e *csv.ParseError
 	if errors.As(err, &e) {
-		return fmt.Errorf("line %d: %w. Part the cells by commas, semicolons or tabs.", e.Line, e.Err)
+		return fmt.Errorf("line %d: %w. Part the cells by commas, semicolons or tabs", e.Line, e.Err)
 	}
 	return fmt.Errorf("the log cannot be read: %w", err)
 }
@@ -215,7 +215,7 @@ func read[T ~float64](r record, f column, parse func(string) (T, error), low, hi
 	}
 	v, err := parse(f.figure(text))
 	if err == nil && !(v >= low && v <= high) {
-		err = fmt.Errorf("%.40q cannot be. Give %s.", text, want)
+		err = fmt.Errorf("%.40q cannot be. Give %s", text, want)
 	}
 	if err == nil {
 		*x, *told = v, true

@@ -40,13 +40,13 @@ func (c logColumns) slashOrder(records []record) (string, error) {
 	}
 	switch {
 	case day > 0 && month > 0:
-		return "", fmt.Errorf("line %d, %s: the month comes first here, but the day in line %d. Keep to one order, or write dates such as 2025-07-14.", month, c.date.name, day)
+		return "", fmt.Errorf("line %d, %s: the month comes first here, but the day in line %d. Keep to one order, or write dates such as 2025-07-14", month, c.date.name, day)
 	case day > 0:
 		return dayFirst, nil
 	case month > 0:
 		return monthFirst, nil
 	case open > 0:
-		return "", fmt.Errorf("line %d, %s: no row past the twelfth tells whether day or month comes first in these slashes. Write dates such as 2025-07-14.", open, c.date.name)
+		return "", fmt.Errorf("line %d, %s: no row past the twelfth tells whether day or month comes first in these slashes. Write dates such as 2025-07-14", open, c.date.name)
 	}
 	return dayFirst, nil
 }
@@ -60,16 +60,16 @@ func parseTime(date, clock, slashes string) (time.Time, error) {
 			day + " 3:04 PM", day + " 3:04PM", day + " 3:04:05 PM"} {
 			if t, err := time.Parse(layout, text); err == nil {
 				if t.Year() < 1950 || t.Year() > 2200 {
-					return time.Time{}, fmt.Errorf("the year %d cannot be. Give one from 1950 to 2200.", t.Year())
+					return time.Time{}, fmt.Errorf("the year %d cannot be. Give one from 1950 to 2200", t.Year())
 				}
 				return t, nil
 			}
 		}
 	}
 	if text == "" {
-		return time.Time{}, errors.New("nothing is written here. Give a date such as 2025-07-14 or 2025-07-14 15:30.")
+		return time.Time{}, errors.New("nothing is written here. Give a date such as 2025-07-14 or 2025-07-14 15:30")
 	}
-	return time.Time{}, fmt.Errorf("%.40q is no date. Write it as 2025-07-14 or 2025-07-14 15:30.", text)
+	return time.Time{}, fmt.Errorf("%.40q is no date. Write it as 2025-07-14 or 2025-07-14 15:30", text)
 }
 
 // loggerRows is how many readings of the box, without ice, are a logger's and no
@@ -106,7 +106,7 @@ func (c logColumns) inOrder(rows []LogRow) error {
 			}
 			if on > 0 || rows[i-1].At.Sub(rows[i].At) >= time.Hour {
 				const written = "2006-01-02 15:04"
-				return fmt.Errorf("line %d, %s: %s comes after %s in line %d. Where the clock was at fault, correct it or cut the log there.",
+				return fmt.Errorf("line %d, %s: %s comes after %s in line %d. Where the clock was at fault, correct it or cut the log there",
 					rows[i].Line, c.date.name, rows[i].At.Add(-on).Format(written), rows[i-1].At.Add(-on).Format(written), rows[i-1].Line)
 			}
 			on = time.Hour

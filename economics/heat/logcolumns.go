@@ -44,7 +44,7 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 			continue
 		}
 		if field.at >= 0 {
-			return c, fmt.Errorf("line 1: the columns %q and %q are of one kind. Keep one of them.", field.name, strings.TrimSpace(cell))
+			return c, fmt.Errorf("line 1: the columns %q and %q are of one kind. Keep one of them", field.name, strings.TrimSpace(cell))
 		}
 		*field = column{at: i, name: strings.TrimSpace(cell), sys: sys}
 		if err := field.takeUnit(words, c.holds(field)); err != nil {
@@ -59,7 +59,7 @@ func parseHeading(cells []string, sys quantity.System) (logColumns, error) {
 	}
 	unit := c.amps.at >= 0 || c.drawn.at >= 0 || c.run.at >= 0
 	if c.ice.at < 0 && (c.box.at < 0 || c.cabin.at < 0 && !unit) {
-		return c, fmt.Errorf("line 1: the columns %s tell nothing of ice, or of box and cabin. Have either beside %s.", list(cells), c.date.name)
+		return c, fmt.Errorf("line 1: the columns %s tell nothing of ice, or of box and cabin. Have either beside %s", list(cells), c.date.name)
 	}
 	return c, nil
 }
@@ -86,7 +86,7 @@ func (f *column) takeUnit(words []string, holds string) error {
 		case what == holds:
 			f.unit = w
 		case what == "a mass" || what == "a volume" || what == "a temperature":
-			return fmt.Errorf("line 1: %.40q is in %q, which is %s. Give %s.", f.name, w, what, holds)
+			return fmt.Errorf("line 1: %.40q is in %q, which is %s. Give %s", f.name, w, what, holds)
 		}
 	}
 	return nil
@@ -192,7 +192,7 @@ func (c *logColumns) unitless(records []record) error {
 			strange = middle > 45 && middle < 140
 		}
 		if strange {
-			return fmt.Errorf("line 1, %s: figures of about %.0f make no sense as %s. Name their unit in a heading such as %q or %q.", f.name, middle, own, f.name+" "+other, f.name+" "+own)
+			return fmt.Errorf("line 1, %s: figures of about %.0f make no sense as %s. Name their unit in a heading such as %q or %q", f.name, middle, own, f.name+" "+other, f.name+" "+own)
 		}
 	}
 	return nil

@@ -33,7 +33,7 @@ func ParseRate(text string) (currency string, rate float64, err error) {
 	name = strings.TrimSpace(name)
 	rate, err = strconv.ParseFloat(strings.TrimSpace(figure), 64)
 	if name == "" || err != nil || !(rate > 0) || math.IsInf(rate, 0) {
-		return "", 0, fmt.Errorf("%q is no rate. Give a currency and what one of it is worth, such as EUR=1.08.", text)
+		return "", 0, fmt.Errorf("%q is no rate. Give a currency and what one of it is worth, such as EUR=1.08", text)
 	}
 	return name, rate, nil
 }
