@@ -28,7 +28,7 @@ func benchmark(b *testing.B, boat Boat, set Settings, change func(*Boat, int)) {
 	}
 }
 
-// BenchmarkReckon works a boat out whole: 2,000 futures, all options, the
+// BenchmarkReckon works a boat out whole: 1,000 futures, all options, the
 // search for work. Wanted: a second for 60 nights a year, three for 365, on
 // two cores.
 func BenchmarkReckon(b *testing.B) {

@@ -99,7 +99,7 @@ func (d *DrinksFigures) ofFutures(s *study, box BoxFigures, b *Boat) error {
 		var base baseLoads
 		return func(k int) error {
 			f := &futures[k]
-			air.fill(b, c.world, f, stream{c.seed, futureStream + uint64(k)}, c.world.yearsAFuture)
+			air.fillFuture(b, c.world, f, c.seed, k)
 			base.reset()
 			y := p.live(f, &air, &base, nil)
 			kg := y.iceBoughtKg * f.Nights

@@ -21,13 +21,13 @@ func TestHeatOfFreezing(t *testing.T) {
 }
 
 // rebuilt is a box that was rebuilt well: three inches of new foam all round, a
-// good seal, a trapped drain.
+// good seal, a trapped drain, no more work to do.
 func rebuilt(foam float64) economics.Boat {
 	b := economics.Dunlin()
 	b.Cruising.Ground, b.Cruising.Nights = "chesapeake-bay", [12]float64{6: 14}
 	b.Box.Volume, b.Box.LidSeal, b.Box.Drain = 110, heat.GoodSeal, heat.TrappedDrain
 	for side, f := range b.Box.Faces {
-		b.Box.Faces[side] = economics.Face{Foam: quantity.Metre(foam / 1000), Material: heat.Polyurethane, State: heat.Dry, Neighbour: f.Neighbour, Reach: f.Reach}
+		b.Box.Faces[side] = economics.Face{Foam: quantity.Metre(foam / 1000), Material: heat.Polyurethane, State: heat.Dry, Neighbour: f.Neighbour, Reach: economics.NotReached}
 	}
 	b.Small.CooledBy = energy.Fan
 	return b

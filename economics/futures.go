@@ -62,7 +62,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 		}
 		return func(k int) error {
 			f := &futures[k]
-			air.fill(ps[0].boat, ps[0].world, f, stream{seed, futureStream + uint64(k)}, ps[0].world.yearsAFuture)
+			air.fillFuture(ps[0].boat, ps[0].world, f, seed, k)
 			base.reset()
 			bare := bareBox.bareDays(f, &air)
 			for i, d := range calculators {
@@ -98,6 +98,7 @@ func (d *calculator) trial(f *Future, a *weatherYears, base *baseLoads) (Trial, 
 // bareDays gives the days a year that the box as told keeps with nothing in it.
 func (p *proposal) bareDays(f *Future, a *weatherYears) float64 {
 	s := p.setup(f)
+	s.Plan = a.plan
 	mayBeCold := s.LimitC >= stowedC
 	for year := range a.years {
 		mayBeCold = mayBeCold || !a.years[year].NeverUnder(s.LimitC)
@@ -127,7 +128,7 @@ type trialGround struct {
 func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGround {
 	g := &trialGround{futures: futures, airs: make([]weatherYears, len(futures)), bases: make([]baseLoads, len(futures))}
 	for k := range futures {
-		g.airs[k].fill(b, w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
+		g.airs[k].fillFuture(b, w, &futures[k], seed, k)
 	}
 	return g
 }

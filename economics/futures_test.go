@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"gonum.org/v1/gonum/stat"
+
+	"coldreckon/economics/quantity"
 )
 
 // A future's outcome depends on the future alone: not on which others are
@@ -51,7 +53,7 @@ func TestFuturesAreIndependent(t *testing.T) {
 	var air weatherYears
 	var base baseLoads
 	for k := count - 1; k >= 0; k-- {
-		air.fill(&b, &w, &futures[k], stream{seed, futureStream + uint64(k)}, w.yearsAFuture)
+		air.fillFuture(&b, &w, &futures[k], seed, k)
 		base.reset()
 		bare := ps[0].bareDays(&futures[k], &air)
 		for i := len(ps) - 1; i >= 0; i-- {
@@ -205,5 +207,72 @@ func TestShareGivesTheFirstError(t *testing.T) {
 		if err == nil || err.Error() != "at 11" {
 			t.Errorf("on %d cores: %v", cores, err)
 		}
+	}
+}
+
+// A year aboard is lived in part. Over the futures the days kept cold, what it
+// costs and how often it works are nearly those of the whole year; a unit that is
+// short of power does a little better, as its bank runs down in fewer nights.
+func TestPartOfAYear(t *testing.T) {
+	book := testBook()
+	for _, ground := range []string{"windward-islands", "maine-coast"} {
+		b := liveAboard()
+		b.Cruising.Ground = ground
+		for _, panel := range []quantity.Watt{100, 300} {
+			b.Power.SolarWp = panel
+			place, err := b.Ground()
+			if err != nil {
+				t.Fatal(err)
+			}
+			w := newWorld(&b, place)
+			box, err := boxEvidence(&b, &w)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if len(w.lived.Nights) > len(w.plan.Nights)/2 {
+				t.Fatalf("%d nights of %d are lived", len(w.lived.Nights), len(w.plan.Nights))
+			}
+			var ps []*proposal
+			for _, id := range cold {
+				p, err := newProposal(&b, &book, &w, box.leakScale(), id, FitOut{})
+				if err != nil {
+					t.Fatal(err)
+				}
+				ps = append(ps, p)
+			}
+			futures := draw(inputs(&b, &book, &w, &box), mayBeBare(&b, &box), 100, 9)
+			mean := func() (kept, works, yearly [3]float64) {
+				rows, _, err := trials(ps, futures, 5)
+				if err != nil {
+					t.Fatal(err)
+				}
+				for i, row := range rows {
+					works[i] = float64(worksOf100(row))
+					for _, trial := range row {
+						kept[i] += trial.KeptShare / float64(len(row))
+						yearly[i] += trial.Yearly / float64(len(row))
+					}
+				}
+				return kept, works, yearly
+			}
+			kept, works, yearly := mean()
+			w.lived = w.plan
+			keptWhole, worksWhole, yearlyWhole := mean()
+			for i, id := range cold {
+				if math.Abs(kept[i]-keptWhole[i]) > 0.02 || math.Abs(works[i]-worksWhole[i]) > 6 || math.Abs(yearly[i]/yearlyWhole[i]-1) > 0.02 {
+					t.Errorf("%s, %.0f W, %s: cold on %.3f of the days, works in %.0f of 100, %.0f a year; a whole year %.3f, %.0f, %.0f",
+						ground, panel, id, kept[i], works[i], yearly[i], keptWhole[i], worksWhole[i], yearlyWhole[i])
+				}
+			}
+		}
+	}
+	b := liveAboard()
+	b.Food.Medicine = quantity.Yes
+	place, err := b.Ground()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if w := newWorld(&b, place); w.lived != w.plan {
+		t.Error("medicine is not looked after on every night")
 	}
 }

@@ -69,14 +69,25 @@ type stream struct{ seed, first uint64 }
 // every option, since it depends on stream and future alone. It is kept from
 // use to use so that a thousand futures allocate no more than one.
 type weatherYears struct {
+	plan    *season.Plan // the nights of a year that are lived
 	years   []season.Air
 	weather season.Weather
 	random  rand.PCG
 	selling rand.PCG
 }
 
-// fill draws the years anew.
+// fill draws whole years anew.
 func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int) {
+	a.draw(b, w, f, from, w.plan, years)
+}
+
+// fillFuture draws what is lived of the years of a seed's future k.
+func (a *weatherYears) fillFuture(b *Boat, w *world, f *Future, seed uint64, k int) {
+	a.draw(b, w, f, stream{seed, futureStream + uint64(k)}, w.lived, w.yearsAFuture)
+}
+
+func (a *weatherYears) draw(b *Boat, w *world, f *Future, from stream, plan *season.Plan, years int) {
+	a.plan = plan
 	if len(a.years) < years {
 		a.years = make([]season.Air, years)
 	}
@@ -86,8 +97,8 @@ func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int
 	for year := range a.years {
 		a.random.Seed(from.seed, from.first+uint64(year))
 		a.selling.Seed(^from.seed, from.first+uint64(year))
-		w.plan.Draw(&a.weather, w.sky, draw, stops, 1)
-		w.plan.FillAir(&a.years[year], &a.weather, &w.months, b.Box.CabinOffset+quantity.Kelvin(f.CabinK), panel, b.Power.EngineHoursPerDay)
+		plan.Draw(&a.weather, w.sky, draw, stops, 1)
+		plan.FillAir(&a.years[year], &a.weather, &w.months, b.Box.CabinOffset+quantity.Kelvin(f.CabinK), panel, b.Power.EngineHoursPerDay)
 	}
 }
 
@@ -96,6 +107,7 @@ func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int
 // w sees it, unless it is nil.
 func (p *proposal) live(f *Future, a *weatherYears, base *baseLoads, w *recorder) aYear {
 	s := p.setup(f)
+	s.Plan = a.plan
 	var tally season.Tally
 	var ice season.IcePlan
 	var fridge season.Refrigerator

@@ -151,26 +151,26 @@ func (r *Reckoning) Of(id OptionID) *OptionFigures {
 
 // Settings are the choices of a reckoning that are not the boat's.
 type Settings struct {
-	// Futures is 20 or more; 2,000 is usual. Under 200 it is a quick look, and
+	// Futures is 20 or more; 1,000 is usual. Under 200 it is a quick look, and
 	// the search for work meets fewer futures, too.
 	Futures int
 	Seed    uint64 // of weather and futures; the same seed gives the same reckoning
 }
 
 // quickLook is the number of futures from which on the search for work always
-// meets the same searchFutures; under it a fifth as many, which are others, and
+// meets the same searchFutures; under it an eighth as many, which are others, and
 // for a glimpse twice those asked for.
 const quickLook = 200
 
 func (s Settings) searchFutures() int {
 	if s.Futures < quickLook {
-		return min(searchFutures/5, 2*s.Futures)
+		return min(searchFutures/8, 2*s.Futures)
 	}
 	return searchFutures
 }
 
 // DefaultSettings are those of a report.
-var DefaultSettings = Settings{Futures: 2000, Seed: 1}
+var DefaultSettings = Settings{Futures: 1000, Seed: 1}
 
 // Reckon works one boat out: a pure function of the boat, the rule book, the
 // ground and the settings. The boat must be complete, every answer given or

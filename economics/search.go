@@ -14,7 +14,7 @@ const (
 	// A search always meets so many futures, drawn from a seed of its own:
 	// neither the number of futures asked for nor their seed changes the work
 	// that is proposed.
-	searchFutures = 400
+	searchFutures = 200
 	searchSeed    = 0x5ea
 	// nearShare is how much less often the nearest fit-out may work than the
 	// one that works most often, where nothing reaches; and nearCold how much
@@ -29,10 +29,10 @@ const (
 	// Foam on the inside takes no more of the box than this, unless nothing
 	// else reaches or it is much cheaper. Engineering judgement, from memory.
 	roomyShare, muchCheaper = 0.4, 0.1
-	// Of more works on the box than this, those of one heat in all are taken for
-	// alike, whether it comes from cabin, sea or engine.
-	// Engineering judgement, from memory.
-	manyBoxes, alikeHeat = 64, 0.02
+	// Works on the box that let in the same heat in all, within so much, are taken
+	// for alike, whether it comes from cabin, sea or engine: the search is to come
+	// within 1 % of the least cost. Engineering judgement, from memory.
+	alikeHeat = 0.005
 )
 
 // boxWork is one piece of work on the box, ready to be compared.
@@ -170,22 +170,15 @@ func (s *searcher) collectBoxes(works []FitOut, priced func(FitOut) price, base 
 			lost: 1 - p.volumeL/p.toldL, work: priced(fit).minus(base)})
 	}
 	slices.SortStableFunc(all, func(a, b boxWork) int { return cmp.Compare(a.work.present, b.work.present) })
-	s.boxes = unbeaten(all, (*boxWork).atLeast)
-	if len(s.boxes) > manyBoxes {
-		s.boxes = unbeaten(s.boxes, func(a, b *boxWork) bool { return a.gainW <= (1+alikeHeat)*b.gainW })
-	}
-	s.better = orderOf(len(s.boxes), func(a, b int) bool { return s.boxes[a].atLeast(&s.boxes[b]) })
-}
-
-// unbeaten gives the works, cheapest first, less those that one before keeps no
-// warmer and leaves no less room than.
-func unbeaten(all []boxWork, colder func(a, b *boxWork) bool) (out []boxWork) {
 	for i := range all {
-		if !slices.ContainsFunc(out, func(a boxWork) bool { return colder(&a, &all[i]) && a.litres >= all[i].litres-1e-9 }) {
-			out = append(out, all[i])
+		b := &all[i]
+		if !slices.ContainsFunc(s.boxes, func(a boxWork) bool {
+			return (a.atLeast(b) || a.gainW <= (1+alikeHeat)*b.gainW) && a.litres >= b.litres-1e-9
+		}) {
+			s.boxes = append(s.boxes, *b)
 		}
 	}
-	return out
+	s.better = orderOf(len(s.boxes), func(a, b int) bool { return s.boxes[a].atLeast(&s.boxes[b]) })
 }
 
 // fits tells whether all that has to go into the cold space goes in.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"coldreckon/economics/climate"
+	"coldreckon/economics/quantity"
 	"coldreckon/economics/season"
 )
 
@@ -18,6 +19,7 @@ type world struct {
 	// yearsAFuture is how many years of weather a future holds: as many as give
 	// daysAFuture days aboard.
 	yearsAFuture int
+	lived        *season.Plan // the nights of a future's year that are spent
 }
 
 // A future's weather must not be one lucky weekend. Engineering judgement, from
@@ -37,6 +39,10 @@ func newWorld(b *Boat, ground climate.Ground) world {
 		w.yearsAFuture = min(mostYearsAFuture, (daysAFuture+nights-1)/nights)
 	} else {
 		w.yearsAFuture = 1
+	}
+	w.lived = w.plan
+	if b.Food.Medicine != quantity.Yes { // which must be kept in every hour
+		w.lived = w.plan.InPart()
 	}
 	w.aboard = -1
 	for m := range 12 {

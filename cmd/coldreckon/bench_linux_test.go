@@ -82,7 +82,7 @@ func BenchmarkFirstPrompt(b *testing.B) {
 	})
 }
 
-// BenchmarkCommands runs figures and report with their 2,000 futures, one after
+// BenchmarkCommands runs figures and report with their 1,000 futures, one after
 // the other. Wanted, on two cores: figures 1 s, report 300 ms more.
 func BenchmarkCommands(b *testing.B) {
 	program, folder := built(b), b.TempDir()

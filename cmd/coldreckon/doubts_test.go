@@ -134,7 +134,7 @@ func (f told) coldDays() string {
 }
 
 // row is one of the table of the four ways: a figure as she is, an arrow, and the
-// same with the work, or the latter alone where there is none to do.
+// same with the work, or the latter alone where there is none to do or it moves nothing.
 func (f told) row(name, dry, noWork string, of func(option, fit string) float64) string {
 	for _, option := range []string{"ice", "dry", "small", "larger"} {
 		switch pieces, _ := f.at("options", option, "fitted").(map[string]any)["pieces"].([]any); {
@@ -142,6 +142,8 @@ func (f told) row(name, dry, noWork string, of func(option, fit string) float64)
 			name += " " + dry
 		case len(pieces) == 0:
 			name += fmt.Sprintf(" %.0f%s", of(option, "fitted"), noWork)
+		case of(option, "as_told") == of(option, "fitted"):
+			name += fmt.Sprintf(" %.0f", of(option, "fitted"))
 		default:
 			name += fmt.Sprintf(" %.0f → %.0f", of(option, "as_told"), of(option, "fitted"))
 		}

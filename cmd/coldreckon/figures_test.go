@@ -26,23 +26,14 @@ var spelled = []string{"id", "piece", "option", "preferred", "runner", "runner_u
 // no more. Each change needs its reason: reasons.txt has a line for every state
 // that was kept, the newest last, begun with the digest of the kept files.
 //
-// With -update and COLDRECKON_LONG=1 the files are written anew, and a line is
-// added that waits for its reason. The samples of many nights are held to theirs
-// in the long run only.
+// With -update the files are written anew, and a line is added that waits for its
+// reason.
 func TestFiguresOfTheSamples(t *testing.T) {
 	folder := filepath.Join("testdata", "figures")
 	digest := sha256.New()
 	for _, sample := range answers.Samples() {
 		name := filepath.Join(folder, sample.Name+".txt")
 		run := runOf(t, sample.Name)
-		if !run.full { // kept as they are, and counted into the state
-			kept, err := os.ReadFile(name)
-			if err != nil || *update {
-				t.Fatal("not every sample was reckoned with all its futures: COLDRECKON_LONG=1", err)
-			}
-			digest.Write(kept)
-			continue
-		}
 		got := map[string]string{}
 		for _, part := range keptFigures {
 			if run.sheet[part] == nil {

@@ -72,12 +72,13 @@ import "testing"
 //
 //	With the work found, as the run bills it (first, a year):
 //	  ice     seal 25, trap 20, lid 40, foam 1.1761 m² × 150: 261.4 + 728.8 × 8.5302 = 6478; /8.5302 = 759.4 a year
-//	  small   1557 + 35.91 × 8.5302 = 1863; /8.5302 = 218.4 a year
-//	  larger  3491 + 80.81 × 8.5302 = 4180; /8.5302 = 490.1 a year
-//	Even     small: whatever the nights 218.4 - 35.91 + 20 = 202.5, ice 30.65; a night 0.2652, ice 12.15: 14.5 nights
-//	Even     larger: whatever the nights 490.1 - 80.81 + 65 = 474.3, ice 30.65; a night 0.2635, ice 12.15: 37.3 nights
+//	  small   1190 + seal 25, trap 20, foam 0.9806 m² × 150, panel 175 = 1557;
+//	           1557 + 36.07 × 8.5302 = 1865; /8.5302 = 218.6 a year
+//	  larger  3170 + the same = 3537; 3537 + 80.01 × 8.5302 = 4220; /8.5302 = 494.7 a year
+//	Even     small: whatever the nights 218.6 - 36.07 + 20 = 202.5, ice 30.65; a night 0.2678, ice 12.15: 14.5 nights
+//	Even     larger: whatever the nights 494.7 - 80.01 + 65 = 479.7, ice 30.65; a night 0.2502, ice 12.15: 37.7 nights
 func TestDunlinByHand(t *testing.T) {
-	sheet := quickRun(t, "dunlin").sheet // whose work the page was worked with; all futures choose a little less
+	sheet := runOf(t, "dunlin").sheet
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 118},
 		{"box/ua_drawn_w_per_k", 2.018},
@@ -134,11 +135,11 @@ func TestDunlinByHand(t *testing.T) {
 		{"options/larger/as_told/yearly_equivalent", 493.4},
 		{"options/ice/fitted/present_cost", 6478},
 		{"options/ice/fitted/yearly_equivalent", 759.4},
-		{"options/small/fitted/present_cost", 1863},
-		{"options/small/fitted/yearly_equivalent", 218.4},
-		{"options/larger/fitted/present_cost", 4180},
-		{"options/larger/fitted/yearly_equivalent", 490.1},
-		{"break_even/small/nights_per_year", 14.46},
-		{"break_even/larger/nights_per_year", 37.33},
+		{"options/small/fitted/present_cost", 1865},
+		{"options/small/fitted/yearly_equivalent", 218.6},
+		{"options/larger/fitted/present_cost", 4220},
+		{"options/larger/fitted/yearly_equivalent", 494.7},
+		{"break_even/small/nights_per_year", 14.47},
+		{"break_even/larger/nights_per_year", 37.74},
 	})
 }

@@ -58,9 +58,10 @@ import "testing"
 //
 //	With the work found, as the run bills it (first, a year):
 //	  ice     257.9 + 1515 × 7.0197 = 1.089e+04; /7.0197 = 1552 a year
-//	  small   needs no work: as told, 1598, 227.6 a year
+//	  small   1140 + seal 25; 1165 + 76.20 × 7.0197 - 0.15 × 1070 × 0.7894 = 1573; /7.0197 = 224.1 a year
 //	  larger  4120 + 125.2 × 7.0197 - 480 × 0.7894 = 4620; /7.0197 = 658.1 a year
-//	Even     small: whatever the nights 227.6 - 83.35 + 19 = 163.3, ice 36.7; a night (83.35 - 19) / 120 = 0.5363, ice 12.62: 10.48 nights
+//	Even     small: whatever the nights 224.1 - 76.20 + 19 = 166.9, ice 36.7;
+//	           a night (76.20 - 19) / 120 = 0.4767, ice 12.62: 10.72 nights
 //	Even     larger: whatever the nights 658.1 - 125.2 + 67.5 = 600.4, ice 36.7;
 //	           a night 0.4808, ice 12.62: 46.4 nights
 func TestKittiwakeByHand(t *testing.T) {
@@ -117,11 +118,11 @@ func TestKittiwakeByHand(t *testing.T) {
 		{"options/larger/as_told/yearly_equivalent", 658.1},
 		{"options/ice/fitted/present_cost", 10890},
 		{"options/ice/fitted/yearly_equivalent", 1552},
-		{"options/small/fitted/present_cost", 1598},
-		{"options/small/fitted/yearly_equivalent", 227.6},
+		{"options/small/fitted/present_cost", 1573},
+		{"options/small/fitted/yearly_equivalent", 224.1},
 		{"options/larger/fitted/present_cost", 4620},
 		{"options/larger/fitted/yearly_equivalent", 658.1},
-		{"break_even/small/nights_per_year", 10.48},
+		{"break_even/small/nights_per_year", 10.72},
 		{"break_even/larger/nights_per_year", 46.4},
 	})
 }

@@ -70,7 +70,7 @@ import "testing"
 //	Even     small: whatever the nights 281.3 - 26.59 + 26 = 280.7, ice 24.8; a night 0.04917, ice 7.541: 34.2 nights
 //	Even     larger: whatever the nights 561.4 - 70.57 + 70 = 560.8, ice 24.8; a night 0.0475, ice 7.541: 71.5 nights
 func TestSandpiperByHand(t *testing.T) {
-	sheet := quickRun(t, "sandpiper").sheet // whose work the page was worked with; all futures choose a little less
+	sheet := runOf(t, "sandpiper").sheet
 	holdToPage(t, sheet, []handRow{
 		{"box/volume_l", 45.31},
 		{"box/ua_drawn_w_per_k", 1.734},

@@ -19,14 +19,7 @@ import (
 type sampleRun struct {
 	sheet  map[string]any
 	report string
-	full   bool // with the futures that the command draws
 }
-
-// manyNights are the samples that take seconds with all futures: unless the
-// long run is wanted they get the quick look, at the same futures as far as it goes.
-var manyNights = map[string]bool{"kittiwake": true, "saltmeadow": true, "sandpiper": true}
-
-var quickLook = economics.Settings{Futures: 40, Seed: 1}
 
 // fewNights are the flags that make any boat quick to reckon.
 var fewNights = []string{"--set", "cruising.nights=july 2", "--set", "cruising.trip_nights=2"}
@@ -34,23 +27,20 @@ var fewNights = []string{"--set", "cruising.nights=july 2", "--set", "cruising.t
 // longRun reports whether what takes minutes is wanted too.
 func longRun() bool { return os.Getenv("COLDRECKON_LONG") != "" }
 
-// runs has each sample's run as the command makes it, quickRuns its quick look,
-// made when they are first asked for.
-var runs, quickRuns = runsIn(economics.DefaultSettings), runsIn(quickLook)
-
-func runsIn(set economics.Settings) map[string]func() (sampleRun, error) {
+// runs has each sample's run as the command makes it, made when it is first asked for.
+var runs = func() map[string]func() (sampleRun, error) {
 	of := map[string]func() (sampleRun, error){}
 	for _, name := range sampleNames() {
-		of[name] = sync.OnceValues(func() (sampleRun, error) { return newRun(name, set) })
+		of[name] = sync.OnceValues(func() (sampleRun, error) { return newRun(name) })
 	}
 	return of
-}
+}()
 
-func newRun(name string, set economics.Settings) (sampleRun, error) {
+func newRun(name string) (sampleRun, error) {
 	none := func(string) string { return "" }
 	var page bytes.Buffer
 	out := environment{env: none, stdin: strings.NewReader(""), stdout: &page, stderr: &page}
-	by := reckonFlags{settings: set}
+	by := reckonFlags{settings: economics.DefaultSettings}
 	ctx := context.Background()
 	found, err := by.reckon(ctx, out, samplePrefix+name)
 	if err != nil {
@@ -60,7 +50,7 @@ func newRun(name string, set economics.Settings) (sampleRun, error) {
 	if err != nil {
 		return sampleRun{}, err
 	}
-	r := sampleRun{full: set == economics.DefaultSettings}
+	var r sampleRun
 	if err := json.Unmarshal(data, &r.sheet); err != nil {
 		return sampleRun{}, err
 	}
@@ -69,23 +59,10 @@ func newRun(name string, set economics.Settings) (sampleRun, error) {
 	return r, err
 }
 
-// runOf gives the run of a sample, or its quick look.
+// runOf gives the run of a sample.
 func runOf(t *testing.T, name string) sampleRun {
 	t.Helper()
-	if manyNights[name] && !longRun() {
-		return quickRun(t, name)
-	}
 	r, err := runs[name]()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
-}
-
-// quickRun gives the quick look at a sample.
-func quickRun(t *testing.T, name string) sampleRun {
-	t.Helper()
-	r, err := quickRuns[name]()
 	if err != nil {
 		t.Fatal(err)
 	}

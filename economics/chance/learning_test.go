@@ -48,13 +48,13 @@ func TestWorthOfKnowingOneInput(t *testing.T) {
 	}
 }
 
-// With the program's 2,000 futures the estimates scatter about the true worth
+// With the program's 1,000 futures the estimates scatter about the true worth
 // without leaning, and the error stated for EVPI is the one seen.
 func TestWorthOfKnowingAtWorkingSize(t *testing.T) {
 	const runs = 60
 	total, first, stated := make([]float64, runs), make([]float64, runs), 0.0
 	for run := range runs {
-		j, z1, _ := gaussian(2000, uint64(100+run))
+		j, z1, _ := gaussian(1000, uint64(100+run))
 		total[run], first[run] = float64(j.EVPI), float64(j.EVPPI(z1))
 		stated += float64(j.EVPIError) / runs
 	}
@@ -181,7 +181,7 @@ func TestOnlyAClearSwitchIsGiven(t *testing.T) {
 }
 
 // An input behind one hundredth of the variance is still told from scatter by
-// 2,000 futures: 30·L(5/30) = 9.634, L the unit normal loss (by hand and a
+// twice the usual futures: 30·L(5/30) = 9.634, L the unit normal loss (by hand and a
 // table). A benefit so near even scatters, hence the wide bound.
 //
 // Guards the standard error in takeCurve: three times as large, the mean is
@@ -209,7 +209,7 @@ func TestWeakInputIsSeen(t *testing.T) {
 // Guards believable and scatterF: with either at 0 the mean is well above the
 // bound (an EVPI of about 117 stands beside it).
 func TestInputOfNoAccount(t *testing.T) {
-	const n, runs = 2000, 100
+	const n, runs = 1000, 100
 	random := rand.New(rand.NewPCG(13, 13))
 	input, benefit := make([]float64, n), make([]float64, n)
 	sum, switches := 0.0, 0

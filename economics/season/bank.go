@@ -127,7 +127,7 @@ func (b *bank) closeDay(houseW, unitWh float64, t *Tally) {
 // wear count. Food is not reckoned, so the tally gains no hours and no cold days.
 func (s *Setup) Stores(air *Air, t *Tally) {
 	t.begin(s)
-	s.eachTrip(air, func(tr *tripRun) {
+	s.eachTrip(air, t, func(tr *tripRun) {
 		b := s.Power.fullBank()
 		for day := range tr.nights {
 			d := tr.day(day)
@@ -138,6 +138,7 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 			b.closeDay(s.Power.HouseW, 0, t)
 			t.endNight(d.month)
 		}
+		t.endTrip(tr)
 	})
 }
 
@@ -149,13 +150,16 @@ type tripRun struct {
 	index  int // of the trip
 	first  int // index of its first night in the plan
 	nights int
+	alone  int    // see Trip
+	tally  *Tally // of the season
+	before Tally  // at the end of the nights that stand for themselves
 }
 
 // eachTrip calls f for each trip in order.
-func (s *Setup) eachTrip(air *Air, f func(*tripRun)) {
-	tr := tripRun{s: s, air: air}
+func (s *Setup) eachTrip(air *Air, t *Tally, f func(*tripRun)) {
+	tr := tripRun{s: s, air: air, tally: t}
 	for i, trip := range s.Plan.Trips {
-		tr.index, tr.first, tr.nights = i, trip.First, trip.Nights
+		tr.index, tr.first, tr.nights, tr.alone = i, trip.First, trip.Nights, trip.Alone
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
 		f(&tr)
 	}
@@ -173,6 +177,9 @@ type dayRun struct {
 // day gives a day of the trip.
 func (tr *tripRun) day(day int) dayRun {
 	s := tr.s
+	if day == tr.alone {
+		tr.before = *tr.tally
+	}
 	month := s.Plan.Nights[tr.first+day].Month
 	return dayRun{
 		month: month, seaC: s.Months[month].SeaC,

@@ -17,7 +17,7 @@ import (
 // loads do to its battery is what Stores tells.
 func (s *Setup) Ice(air *Air, plan *IcePlan, t *Tally, trace *Trace) {
 	t.begin(s)
-	s.eachTrip(air, func(tr *tripRun) { s.iceTrip(tr, plan, t, trace) })
+	s.eachTrip(air, t, func(tr *tripRun) { s.iceTrip(tr, plan, t, trace) })
 }
 
 func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
@@ -103,7 +103,7 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 		t.StoredKJ += storedKJ
 		t.endDay(d.month)
 	}
+	t.endTrip(tr)
 	t.IceLostKg += ice.kg
 	t.IceBoughtLostKg += ice.kg * ice.bought
-	t.endTrip()
 }

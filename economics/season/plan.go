@@ -17,6 +17,7 @@ type Night struct {
 type Trip struct {
 	First  int // index of its first night in Plan.Nights
 	Nights int // at least 1
+	Alone  int // of them, from the first; each of the others stands for partEach
 }
 
 // Plan is the calendar of a year aboard. Only NewPlan makes one; from then on
@@ -59,10 +60,39 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 			p.Trips[last].Nights++
 		}
 	}
-	for _, trip := range p.Trips {
-		p.longest = max(p.longest, trip.Nights)
+	for i := range p.Trips {
+		p.Trips[i].Alone = p.Trips[i].Nights
+		p.longest = max(p.longest, p.Trips[i].Nights)
 	}
 	return p
+}
+
+// A trip of partNights or more is long enough to be lived in part: after its
+// first startNights, by which the ice from home is gone and a box that was warm is
+// cold, one night in partEach. Engineering judgement, from memory;
+// TestPartOfAYear holds what comes of it to a whole year.
+const partNights, startNights, partEach = 180, 14, 3
+
+// InPart gives the plan with its long trips lived in part: a night that is spent
+// stands for those that are not. A trip's state goes on from one such night to the
+// next as if they followed each other.
+func (p *Plan) InPart() *Plan {
+	q := *p
+	q.Nights, q.Trips = nil, nil
+	for _, trip := range p.Trips {
+		alone := trip.Nights
+		if trip.Nights >= partNights {
+			alone = startNights + (trip.Nights-startNights)%partEach
+		}
+		nights := p.Nights[trip.First : trip.First+trip.Nights]
+		part := Trip{First: len(q.Nights), Nights: alone + (trip.Nights-alone)/partEach, Alone: alone}
+		q.Nights = append(q.Nights, nights[:alone]...)
+		for n := alone; n < trip.Nights; n += partEach {
+			q.Nights = append(q.Nights, nights[n+partEach/2])
+		}
+		q.Trips = append(q.Trips, part)
+	}
+	return &q
 }
 
 // NightsIn gives the whole nights of a month, 0 for January.

@@ -168,8 +168,48 @@ func (t *Tally) endDay(month int) {
 	t.over5, t.overC = 0, 0
 }
 
-// endTrip forgets runs that do not reach over a stay at home.
-func (t *Tally) endTrip() { t.off, t.warmRun = 0, 0 }
+// endTrip forgets runs that do not reach over a stay at home, and counts the
+// nights that stand for more than themselves as often.
+func (t *Tally) endTrip(tr *tripRun) {
+	t.off, t.warmRun = 0, 0
+	if tr.alone < tr.nights {
+		t.repeat(&tr.before, partEach)
+	}
+}
+
+// repeat counts what has been added since an earlier state so many times. What is
+// longest, least or warmest stays.
+func (t *Tally) repeat(since *Tally, times int) {
+	for _, n := range [...][2]*int{
+		{&t.Nights, &since.Nights}, {&t.ColdDays, &since.ColdDays}, {&t.CoolDays, &since.CoolDays}, {&t.Hours, &since.Hours},
+		{&t.HoursOver5, &since.HoursOver5}, {&t.MedicineHoursOutside, &since.MedicineHoursOutside}, {&t.HoursOff, &since.HoursOff},
+		{&t.Errands, &since.Errands}, {&t.Runs, &since.Runs},
+	} {
+		*n[0] += (times - 1) * (*n[0] - *n[1])
+	}
+	more := float64(times - 1)
+	for _, v := range [...][2]*float64{
+		{&t.IceBoughtKg, &since.IceBoughtKg}, {&t.IceHomeKg, &since.IceHomeKg}, {&t.IceLostKg, &since.IceLostKg},
+		{&t.IceBoughtLostKg, &since.IceBoughtLostKg}, {&t.SunWh, &since.SunWh}, {&t.SpillWh, &since.SpillWh}, {&t.ShoreWh, &since.ShoreWh},
+		{&t.EngineWh, &since.EngineWh}, {&t.DrawnWh, &since.DrawnWh}, {&t.HouseUnmetWh, &since.HouseUnmetWh}, {&t.GainKJ, &since.GainKJ},
+		{&t.CooledKJ, &since.CooledKJ}, {&t.StoredKJ, &since.StoredKJ}, {&t.UnitWh, &since.UnitWh}, {&t.HouseWh, &since.HouseWh},
+		{&t.LostWh, &since.LostWh}, {&t.StoredWh, &since.StoredWh},
+	} {
+		*v[0] += more * (*v[0] - *v[1])
+	}
+	for m := range 12 {
+		t.NightsBy[m] += (times - 1) * (t.NightsBy[m] - since.NightsBy[m])
+		t.ColdDaysBy[m] += (times - 1) * (t.ColdDaysBy[m] - since.ColdDaysBy[m])
+		t.CoolDaysBy[m] += (times - 1) * (t.CoolDaysBy[m] - since.CoolDaysBy[m])
+		t.GainWhBy[m] += more * (t.GainWhBy[m] - since.GainWhBy[m])
+		t.UnitWhBy[m] += more * (t.UnitWhBy[m] - since.UnitWhBy[m])
+		t.RunHoursBy[m] += more * (t.RunHoursBy[m] - since.RunHoursBy[m])
+		t.MeltKgBy[m] += more * (t.MeltKgBy[m] - since.MeltKgBy[m])
+	}
+	for i := range t.food {
+		t.food[i] += uint32(times-1) * (t.food[i] - since.food[i])
+	}
+}
 
 // Hour is one row of a trace.
 type Hour struct {

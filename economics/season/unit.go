@@ -71,7 +71,7 @@ func (s *Setup) Unit(air *Air, r Refrigerator, t *Tally, trace *Trace) {
 	// a table tells.
 	run.tabled = trace == nil && r.StoreKJ == 0 && run.ready.Holding(quantity.Celsius(r.aimC(s)), &run.holding)
 	run.hold = s.hold(&r)
-	s.eachTrip(air, func(tr *tripRun) { s.unitTrip(tr, &run, t, trace) })
+	s.eachTrip(air, t, func(tr *tripRun) { s.unitTrip(tr, &run, t, trace) })
 }
 
 // unitRun is a unit ready for a season's hours.
@@ -208,7 +208,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 		b.closeDay(s.Power.HouseW, unitWh, t)
 		t.endDay(d.month)
 	}
-	t.endTrip()
+	t.endTrip(tr)
 }
 
 // holdsK is how far a box may be from its target and still be held there. What
