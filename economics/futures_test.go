@@ -10,6 +10,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 
 	"coldreckon/economics/quantity"
+	"coldreckon/economics/season"
 )
 
 // A future's outcome depends on the future alone: not on which others are
@@ -220,6 +221,9 @@ func TestPartOfAYear(t *testing.T) {
 		b.Cruising.Ground = ground
 		for _, panel := range []quantity.Watt{100, 300} {
 			b.Power.SolarWp = panel
+			if b.Cruising.TripNights = 365; panel == 300 && ground == "maine-coast" {
+				b.Cruising.TripNights = 5
+			}
 			place, err := b.Ground()
 			if err != nil {
 				t.Fatal(err)
@@ -229,8 +233,8 @@ func TestPartOfAYear(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if len(w.lived.Nights) > len(w.plan.Nights)/2 {
-				t.Fatalf("%d nights of %d are lived", len(w.lived.Nights), len(w.plan.Nights))
+			if len(w.lived[0].Nights) > len(w.plan.Nights)/2 {
+				t.Fatalf("%d nights of %d are lived", len(w.lived[0].Nights), len(w.plan.Nights))
 			}
 			var ps []*proposal
 			for _, id := range cold {
@@ -256,7 +260,7 @@ func TestPartOfAYear(t *testing.T) {
 				return kept, works, yearly
 			}
 			kept, works, yearly := mean()
-			w.lived = w.plan
+			w.lived = []*season.Plan{w.plan}
 			keptWhole, worksWhole, yearlyWhole := mean()
 			for i, id := range cold {
 				if math.Abs(kept[i]-keptWhole[i]) > 0.02 || math.Abs(works[i]-worksWhole[i]) > 6 || math.Abs(yearly[i]/yearlyWhole[i]-1) > 0.02 {
@@ -272,7 +276,7 @@ func TestPartOfAYear(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if w := newWorld(&b, place); w.lived != w.plan {
+	if w := newWorld(&b, place); w.lived[0] != w.plan {
 		t.Error("medicine is not looked after on every night")
 	}
 }

@@ -83,7 +83,7 @@ func (a *weatherYears) fill(b *Boat, w *world, f *Future, from stream, years int
 
 // fillFuture draws what is lived of the years of a seed's future k.
 func (a *weatherYears) fillFuture(b *Boat, w *world, f *Future, seed uint64, k int) {
-	a.draw(b, w, f, stream{seed, futureStream + uint64(k)}, w.lived, w.yearsAFuture)
+	a.draw(b, w, f, stream{seed, futureStream + uint64(k)}, w.lived[k%len(w.lived)], w.yearsAFuture)
 }
 
 func (a *weatherYears) draw(b *Boat, w *world, f *Future, from stream, plan *season.Plan, years int) {

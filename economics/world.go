@@ -19,7 +19,7 @@ type world struct {
 	// yearsAFuture is how many years of weather a future holds: as many as give
 	// daysAFuture days aboard.
 	yearsAFuture int
-	lived        *season.Plan // the nights of a future's year that are spent
+	lived        []*season.Plan // the nights of a year that are spent, by turns from future to future
 }
 
 // A future's weather must not be one lucky weekend. Engineering judgement, from
@@ -40,9 +40,9 @@ func newWorld(b *Boat, ground climate.Ground) world {
 	} else {
 		w.yearsAFuture = 1
 	}
-	w.lived = w.plan
+	w.lived = []*season.Plan{w.plan}
 	if b.Food.Medicine != quantity.Yes { // which must be kept in every hour
-		w.lived = w.plan.InPart()
+		w.lived = w.plan.InParts()
 	}
 	w.aboard = -1
 	for m := range 12 {

@@ -152,7 +152,7 @@ type tripRun struct {
 	nights int
 	alone  int    // see Trip
 	tally  *Tally // of the season
-	before Tally  // at the end of the nights that stand for themselves
+	before Tally  // before the nights that stand for others
 }
 
 // eachTrip calls f for each trip in order.
@@ -161,7 +161,13 @@ func (s *Setup) eachTrip(air *Air, t *Tally, f func(*tripRun)) {
 	for i, trip := range s.Plan.Trips {
 		tr.index, tr.first, tr.nights, tr.alone = i, trip.First, trip.Nights, trip.Alone
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
+		if trip.Alone == 0 {
+			tr.before = *t
+		}
 		f(&tr)
+		if trip.Alone == 0 {
+			t.repeat(&tr.before, partEach)
+		}
 	}
 }
 
@@ -177,7 +183,7 @@ type dayRun struct {
 // day gives a day of the trip.
 func (tr *tripRun) day(day int) dayRun {
 	s := tr.s
-	if day == tr.alone {
+	if day == tr.alone && day > 0 {
 		tr.before = *tr.tally
 	}
 	month := s.Plan.Nights[tr.first+day].Month

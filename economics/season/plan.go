@@ -17,7 +17,7 @@ type Night struct {
 type Trip struct {
 	First  int // index of its first night in Plan.Nights
 	Nights int // at least 1
-	Alone  int // of them, from the first; each of the others stands for partEach
+	Alone  int // of them, from the first; each of the others stands for partEach, and so does the trip where none is alone
 }
 
 // Plan is the calendar of a year aboard. Only NewPlan makes one; from then on
@@ -67,30 +67,48 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 	return p
 }
 
-// A trip of partNights or more is long enough to be lived in part: after its
-// first startNights, by which the ice from home is gone and a box that was warm is
-// cold, one night in partEach. Engineering judgement, from memory;
+// A year of partNights or more is long enough to be lived in part: of trips no
+// longer than startNights one in partEach; of a trip of partNights or more, after
+// its first startNights, by which the ice from home is gone and a box that was warm
+// is cold, one night in partEach. Engineering judgement, from memory;
 // TestPartOfAYear holds what comes of it to a whole year.
 const partNights, startNights, partEach = 180, 14, 3
 
-// InPart gives the plan with its long trips lived in part: a night that is spent
-// stands for those that are not. A trip's state goes on from one such night to the
-// next as if they followed each other.
-func (p *Plan) InPart() *Plan {
+// InParts gives the parts in which a long year may be lived, each for the whole:
+// together they spend every night. A shorter year is given as it is. A night or a
+// trip that is spent stands for those beside it that are not. A trip's state goes
+// on from one night to the next that is spent as if they followed each other.
+func (p *Plan) InParts() []*Plan {
+	if len(p.Nights) < partNights {
+		return []*Plan{p}
+	}
+	parts := make([]*Plan, partEach)
+	for i := range parts {
+		parts[i] = p.part(i)
+	}
+	return parts
+}
+
+// part spends the night and the trip at a place, 0 to partEach - 1, among those for
+// which they stand.
+func (p *Plan) part(at int) *Plan {
 	q := *p
 	q.Nights, q.Trips = nil, nil
-	for _, trip := range p.Trips {
-		alone := trip.Nights
-		if trip.Nights >= partNights {
-			alone = startNights + (trip.Nights-startNights)%partEach
+	for i := 0; i < len(p.Trips); i++ {
+		trip, alone, step := p.Trips[i], p.Trips[i].Nights, 1
+		switch beside := p.Trips[i:min(i+partEach, len(p.Trips))]; {
+		case trip.Nights >= partNights:
+			alone, step = startNights+(trip.Nights-startNights)%partEach, partEach
+		case trip.Nights <= startNights && len(beside) == partEach && beside[partEach-1].Nights == trip.Nights:
+			trip, alone = beside[at], 0
+			i += partEach - 1
 		}
-		nights := p.Nights[trip.First : trip.First+trip.Nights]
-		part := Trip{First: len(q.Nights), Nights: alone + (trip.Nights-alone)/partEach, Alone: alone}
-		q.Nights = append(q.Nights, nights[:alone]...)
-		for n := alone; n < trip.Nights; n += partEach {
-			q.Nights = append(q.Nights, nights[n+partEach/2])
+		first := len(q.Nights)
+		q.Nights = append(q.Nights, p.Nights[trip.First:trip.First+alone]...)
+		for n := alone; n < trip.Nights; n += step {
+			q.Nights = append(q.Nights, p.Nights[trip.First+n+at%step])
 		}
-		q.Trips = append(q.Trips, part)
+		q.Trips = append(q.Trips, Trip{First: first, Nights: len(q.Nights) - first, Alone: alone})
 	}
 	return &q
 }

@@ -168,11 +168,11 @@ func (t *Tally) endDay(month int) {
 	t.over5, t.overC = 0, 0
 }
 
-// endTrip forgets runs that do not reach over a stay at home, and counts the
-// nights that stand for more than themselves as often.
+// endTrip forgets runs that do not reach over a stay at home, and counts as often
+// the nights of a trip that stand for more than themselves.
 func (t *Tally) endTrip(tr *tripRun) {
 	t.off, t.warmRun = 0, 0
-	if tr.alone < tr.nights {
+	if 0 < tr.alone && tr.alone < tr.nights {
 		t.repeat(&tr.before, partEach)
 	}
 }
@@ -193,7 +193,7 @@ func (t *Tally) repeat(since *Tally, times int) {
 		{&t.IceBoughtLostKg, &since.IceBoughtLostKg}, {&t.SunWh, &since.SunWh}, {&t.SpillWh, &since.SpillWh}, {&t.ShoreWh, &since.ShoreWh},
 		{&t.EngineWh, &since.EngineWh}, {&t.DrawnWh, &since.DrawnWh}, {&t.HouseUnmetWh, &since.HouseUnmetWh}, {&t.GainKJ, &since.GainKJ},
 		{&t.CooledKJ, &since.CooledKJ}, {&t.StoredKJ, &since.StoredKJ}, {&t.UnitWh, &since.UnitWh}, {&t.HouseWh, &since.HouseWh},
-		{&t.LostWh, &since.LostWh}, {&t.StoredWh, &since.StoredWh},
+		{&t.LostWh, &since.LostWh}, {&t.StoredWh, &since.StoredWh}, {&t.ChilledKg, &since.ChilledKg}, {&t.PullDownShoreWh, &since.PullDownShoreWh},
 	} {
 		*v[0] += more * (*v[0] - *v[1])
 	}
