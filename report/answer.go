@@ -356,7 +356,8 @@ func (a author) percent() string { return quantity.FormatShare(a.r.Boat.Money.Di
 // before says in a line which stops stand and what was not told.
 func (a author) before() []layout.Block {
 	text := ""
-	switch n := a.ownStops(); {
+	own, _ := a.stops()
+	switch n := len(own); {
 	case !a.decided():
 		return nil
 	case n == 1:
@@ -371,16 +372,6 @@ func (a author) before() []layout.Block {
 		return nil
 	}
 	return []layout.Block{layout.Para{Lead: "Before you buy.", Text: strings.TrimSpace(text), Wide: true}}
-}
-
-// ownStops counts the stops that concern the way told of in full.
-func (a author) ownStops() (n int) {
-	for _, f := range a.stops() {
-		if concerns(f, a.o.ID) {
-			n++
-		}
-	}
-	return n
 }
 
 // counted writes small numbers out.

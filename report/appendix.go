@@ -266,7 +266,7 @@ func (a author) paid() []layout.Block {
 		for _, y := range marks {
 			if y < len(a.r.Futures.Paid[i]) {
 				r := a.r.Futures.Paid[i][y]
-				row = append(row, a.v.Tight(math.Round(r.Typical), math.Round(r.Low), math.Round(r.High)))
+				row = append(row, a.v.Tight(math.Round(r.Typical), quantity.Range{Low: math.Round(r.Low), High: math.Round(r.High)}))
 			}
 		}
 		t.Rows = append(t.Rows, row)

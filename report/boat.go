@@ -22,9 +22,8 @@ func (a author) boat(s setting) []layout.Block {
 		return []layout.Block{layout.Heading{Level: 1, Text: "The box and the boat"}, layout.Para{Text: "There are no nights aboard, so there is no season to show."}}
 	}
 	out := headed(a.box(s))
-	last := len(out) - 1
-	if a.Enlarged > 1 { // the two sections fill a page
-		out = append(out[:last:last], a.room(), out[last])
+	if last := len(out) - 1; a.Enlarged > 1 { // the two sections fill a page
+		out = slices.Insert(out, last, layout.Block(a.room()))
 	} else {
 		out = append(out, a.room())
 	}
@@ -95,11 +94,10 @@ func (a author) box(s setting) layout.Picture {
 		finding = fmt.Sprintf("%s %s the heat in %s from %s to %s W", words.Capital(works), verb, month, heatW(a.told.HeatW), heatW(a.fitted.HeatW))
 	}
 	drawn := "Your box to scale"
-	if a.r.Boat.Box.Inside.Zero() && !a.chest() {
-		drawn = fmt.Sprintf("Your box to scale, drawn as 1 : 1 : 1.1 since only its %s were told", a.v.Volume(a.told.VolumeL))
-	}
 	if a.chest() {
 		drawn = "The chest to scale"
+	} else if a.r.Boat.Box.Inside.Zero() {
+		drawn += fmt.Sprintf(", drawn as 1 : 1 : 1.1 since only its %s were told", a.v.Volume(a.told.VolumeL))
 	}
 	edgesNow, edges := a.through(economics.EdgesPart, "")
 	opensNow, opens := a.through(economics.OpeningsPart, "")
@@ -206,12 +204,7 @@ func (a author) sections(s setting) chart.BoxSections {
 		if st := wetness(f); st != usual {
 			face.Name += ", " + st
 		}
-		switch {
-		case f.Neighbour == heat.Sea:
-			face.Beyond = "sea"
-		case f.Neighbour == heat.Engine:
-			face.Beyond = "engine space"
-		}
+		face.Beyond = map[heat.Neighbour]string{heat.Sea: "sea", heat.Engine: "engine space"}[f.Neighbour]
 		face.Now, face.With = a.through(heat.FacePart, f.Side)
 		board, behind := a.added(f, with[i])
 		if board > 0.5 {
@@ -274,15 +267,10 @@ func (a author) added(told, with heat.FaceSpec) (board, behind float64) {
 			}
 		}
 	}
-	if a.inside(told.Side) {
-		return all, 0
+	if a.r.Boat.Box.Faces[told.Side].Reach == economics.FromOutside {
+		return 0, all
 	}
-	return 0, all
-}
-
-// inside tells whether foam is added to a face from inside the box.
-func (a author) inside(side heat.Side) bool {
-	return a.r.Boat.Box.Faces[side].Reach != economics.FromOutside
+	return all, 0
 }
 
 // unit reports whether the way shown is a unit.
@@ -358,6 +346,5 @@ func (a author) room() layout.Picture {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	p := chart.Picture(c, finding, "", finding+".", t)
-	return p
+	return chart.Picture(c, finding, "", finding+".", t)
 }

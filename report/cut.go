@@ -162,28 +162,19 @@ func pack(pieces []piece, long, short float64) (sheets []chart.CutSheet, thick [
 	var rows []row
 	used := []float64{} // height taken of each sheet
 	for _, p := range order {
-		at := -1
-		for i, r := range rows {
-			if thick[r.sheet] == p.thick && r.x+p.w <= long+0.01 && p.h <= r.h+0.01 {
-				at = i
-				break
-			}
-		}
+		at := slices.IndexFunc(rows, func(r row) bool {
+			return thick[r.sheet] == p.thick && r.x+p.w <= long+0.01 && p.h <= r.h+0.01
+		})
 		if at < 0 {
-			sheet := -1
-			for i := range sheets {
-				if thick[i] == p.thick && used[i]+p.h <= short+0.01 {
-					sheet = i
-					break
-				}
+			sheet := 0
+			for sheet < len(sheets) && !(thick[sheet] == p.thick && used[sheet]+p.h <= short+0.01) {
+				sheet++
 			}
-			if sheet < 0 {
+			if sheet == len(sheets) {
 				sheets, thick, used = append(sheets, chart.CutSheet{W: long, H: short}), append(thick, p.thick), append(used, 0)
-				sheet = len(sheets) - 1
 			}
-			rows = append(rows, row{sheet, 0, used[sheet], p.h})
+			at, rows = len(rows), append(rows, row{sheet, 0, used[sheet], p.h})
 			used[sheet] += p.h
-			at = len(rows) - 1
 		}
 		r := &rows[at]
 		sheets[r.sheet].Pieces = append(sheets[r.sheet].Pieces, chart.CutPiece{Number: p.number, Name: p.name, X: r.x, Y: r.y, W: p.w, H: p.h})
@@ -244,8 +235,7 @@ func (a author) cutList(s setting) []layout.Block {
 		finding = "Cut one piece from one sheet"
 	}
 	note := "Measure first. The ends stand on the bottom, the sides between them. "
-	o := a.r.Boat.Box.LidOpening
-	switch {
+	switch o := a.r.Boat.Box.LidOpening; {
 	case c.cut:
 		note += "Pieces too wide for the lid or a sheet are cut: stagger and tape their joints."
 	case o.Length > 0:
@@ -254,7 +244,6 @@ func (a author) cutList(s setting) []layout.Block {
 		note += "The lid's opening was not told: see that each piece passes it, else cut it."
 	}
 	drawing := chart.CutList{Highest: [...]float64{52, 40, 26, 26, 18, 18}[s.tight], Sheets: c.sheets, LeftOver: "left over", Say: bare}
-	p := chart.Picture(drawing, finding, note, finding+". "+note, t)
 	const beside = 24                            // mm to spare that the drawing takes more than words
 	if s.tight == tightest && s.spare < beside { // the sizes say it too
 		var sizes []string
@@ -265,11 +254,12 @@ func (a author) cutList(s setting) []layout.Block {
 	}
 	const wide = 114 // mm that the drawing has beside its words, on the narrower paper
 	small := layout.Para{Style: layout.Small, Text: note}
-	if picture := (layout.Picture{Alt: p.Alt, Height: p.Height, Draw: p.Draw, Table: t}); drawing.Tells(wide) && len(c.byThickness()) == 1 {
+	picture := chart.Picture(drawing, "", "", finding+". "+note, layout.Table{})
+	if drawing.Tells(wide) && len(c.byThickness()) == 1 {
+		picture.Table = t
 		small.Text = "Sizes in " + map[string]string{"mm": "millimetres", "in": "inches"}[unit] + ". " + note
 		return []layout.Block{layout.Heading{Level: 1, Text: finding}, layout.Side{Shares: []float64{116, 56}, Columns: [][]layout.Block{{picture}, {small}}}}
 	}
 	return []layout.Block{layout.Heading{Level: 1, Text: finding},
-		layout.Side{Shares: []float64{116, 60}, Columns: [][]layout.Block{{layout.Picture{Alt: p.Alt, Height: p.Height, Draw: p.Draw}}, {t}}},
-		small}
+		layout.Side{Shares: []float64{116, 60}, Columns: [][]layout.Block{{picture}, {t}}}, small}
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -55,10 +56,11 @@ func granted(b economics.Boat) (t layout.Table, sources string) {
 
 // again says when to make the report anew.
 func (a author) again() string {
-	if a.Date.IsZero() {
-		return "Prices move: make the report anew after a year, or when anything in it has changed."
+	when := "after a year"
+	if !a.Date.IsZero() {
+		when = "by " + day(a.Date.AddDate(1, 0, 0))
 	}
-	return fmt.Sprintf("Prices move: make the report anew by %s, or when anything in it has changed.", day(a.Date.AddDate(1, 0, 0)))
+	return "Prices move: make the report anew " + when + ", or when anything in it has changed."
 }
 
 // fine sets a list smaller.
@@ -96,11 +98,8 @@ func (a author) sources() []string {
 // groundSources lists the distinct origins of a ground's figures.
 func groundSources(g climate.Ground) string {
 	var out []string
-	seen := map[string]bool{}
 	put := func(what, provenance string) {
-		text := what + " " + climate.Explain(provenance)
-		if provenance != "" && !seen[text] {
-			seen[text] = true
+		if text := what + " " + climate.Explain(provenance); provenance != "" && !slices.Contains(out, text) {
 			out = append(out, text)
 		}
 	}

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -26,18 +27,17 @@ func quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
 		layout.Para{Text: "Each is reckoned in your box with the work it needs, on the same weather and prices. " +
 			"The best of a class stands for the small or the larger unit among the four ways."},
 	}
-	if best := theBest(r); best != nil {
+	best := theBest(r)
+	if best != nil {
 		out = append(out, layout.Para{Style: layout.Lede, Text: orderText(best)})
+	} else {
+		best = &r.Quotations[0]
 	}
 	for from := 0; from < len(r.Quotations); from += abreast {
 		out = append(out, quotationTable(v, r, r.Quotations[from:min(len(r.Quotations), from+abreast)]))
 	}
 	if items := differences(v, r); len(items) > 0 {
 		out = append(out, layout.Heading{Level: 2, Text: "What sets them apart"}, layout.List{Items: items})
-	}
-	best := theBest(r)
-	if best == nil {
-		best = &r.Quotations[0]
 	}
 	out = append(out, layout.Heading{Level: 2, Text: "Warmer, slower, colder"}, layout.Para{Text: v.WarmerBox(best)})
 	out = append(out, layout.Paras(layout.Body, v.StoredCold(best))...)
@@ -47,11 +47,7 @@ func quotations(r *economics.Reckoning, book economics.Book) []layout.Block {
 
 // QuotationsDocument is the comparison by itself, foot at its foot. Offers must be told.
 func QuotationsDocument(r *economics.Reckoning, book economics.Book, foot string) layout.Document {
-	name := r.Boat.Name
-	if name == "" {
-		name = "Your boat"
-	}
-	d := layout.Document{Title: name + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: foot, Margins: margins}
+	d := layout.Document{Title: cmp.Or(r.Boat.Name, "Your boat") + ": quotations side by side", Subject: "Offers of refrigeration, each reckoned in this box", Foot: foot, Margins: margins}
 	d.Part(layout.Heading{Level: 0, Text: d.Title})
 	d.Add(quotations(r, book)...)
 	return d
@@ -131,12 +127,10 @@ func quotationTable(v words.Voice, r *economics.Reckoning, quotes []economics.Qu
 	})
 	row("Will it go in", v.GoesIn)
 	row("First cost, with the work", func(q *economics.QuotationFigures) string {
-		b := q.Figures.FittedBands.First
-		return v.Tight(q.Figures.Fitted.First, b.Low, b.High)
+		return v.Tight(q.Figures.Fitted.First, q.Figures.FittedBands.First)
 	})
 	row("Over "+quantity.FormatYears(r.Boat.Money.Years), func(q *economics.QuotationFigures) string {
-		b := q.Figures.FittedBands.Present
-		return v.Tight(q.Figures.Fitted.Present, b.Low, b.High)
+		return v.Tight(q.Figures.Fitted.Present, q.Figures.FittedBands.Present)
 	})
 	row("A cold day costs", func(q *economics.QuotationFigures) string {
 		p := q.Figures.PriceOfCold

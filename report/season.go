@@ -63,8 +63,7 @@ func (a author) season(s setting) layout.Picture {
 			finding = "With the work ice and both units keep the food cold on every day"
 		}
 	}
-	p := chart.Picture(c, finding, "", finding+".", t)
-	return p
+	return chart.Picture(c, finding, "", finding+".", t)
 }
 
 // order gives the ways, the one shown first and dry stores last.
@@ -86,11 +85,7 @@ func (a author) upkeep(s setting) []layout.Block {
 	if a.unit() {
 		return headed(a.power(s))
 	}
-	full := a.fitted.Room.Cooling
-	hold := 0.0
-	if f, ok := a.o.Fitted.Facts["ice_capacity_kg"].(float64); ok {
-		hold = f
-	}
+	hold, _ := a.o.Fitted.Facts["ice_capacity_kg"].(float64)
 	t := layout.Table{Columns: []layout.Column{{Head: "Month"}, {Head: "Nights", Right: true}, {Head: "Cabin", Right: true}, {Head: "Ice a day, " + a.v.MassUnit(), Right: true}, {Head: "A full load lasts", Right: true}}}
 	ratio := 1.0
 	if a.told.HeatW > 0 {
@@ -104,7 +99,7 @@ func (a author) upkeep(s setting) []layout.Block {
 		}
 		t.Rows = append(t.Rows, []string{words.Month(m.Month), fmt.Sprint(m.Nights), a.v.Degrees(m.CabinC), quantity.FormatNumber(round1(a.v.InMass(kg))), lasts})
 	}
-	head := fmt.Sprintf("Ice by month: a full load is %s, in %s of the box", a.v.Mass(hold), a.v.Volume(full))
+	head := fmt.Sprintf("Ice by month: a full load is %s, in %s of the box", a.v.Mass(hold), a.v.Volume(a.fitted.Room.Cooling))
 	return []layout.Block{layout.Kept{layout.Heading{Level: 2, Text: head}, t}}
 }
 
@@ -138,8 +133,7 @@ func (a author) power(s setting) layout.Picture {
 	if !a.worked() {
 		t = t.Without(2)
 	}
-	name := words.In(a.o.ID)
-	finding := ""
+	name, finding := words.In(a.o.ID), ""
 	switch {
 	case len(short) == 0:
 		finding = fmt.Sprintf("The sun carries %s in every month aboard", name)

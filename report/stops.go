@@ -121,13 +121,17 @@ const notTold = "Not told: "
 // unanswered grades a stop that a question left unanswered has raised.
 const unanswered rules.Grade = "unanswered"
 
-// stops lists those that stand whatever is answered.
-func (a author) stops() []rules.Finding {
-	var out []rules.Finding
+// stops lists those that stand whatever is answered: those that concern the way
+// told of in full, and the others.
+func (a author) stops() (own, others []rules.Finding) {
 	for _, f := range a.findings {
-		if f.Grade == rules.Stop {
-			out = append(out, f)
+		switch {
+		case f.Grade != rules.Stop:
+		case concerns(f, a.o.ID):
+			own = append(own, f)
+		default:
+			others = append(others, f)
 		}
 	}
-	return out
+	return own, others
 }

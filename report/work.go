@@ -33,19 +33,20 @@ func (a author) work(s setting) []layout.Block {
 func (a author) simple() bool { return a.decided() && len(a.cuts().pieces) == 0 }
 
 // step is one thing to do, or a hold point: what must be right before the next
-// hides it. Cautions of the kinds stand beside it.
+// hides it.
 type step struct {
 	text  string
 	hold  bool
-	cares []string // ids of cautions
+	cares []string // ids of cautions that may stand beside it
+	care  string   // the text of the one that does
 }
 
 // steps lists the work in its order.
 func (a author) steps() []step {
 	f := a.o.Fit.Out
 	var out []step
-	do := func(text string, cares ...string) { out = append(out, step{text, false, cares}) }
-	hold := func(text string, cares ...string) { out = append(out, step{text, true, cares}) }
+	do := func(text string, cares ...string) { out = append(out, step{text: text, cares: cares}) }
+	hold := func(text string, cares ...string) { out = append(out, step{text: text, hold: true, cares: cares}) }
 	foam := f.InsideFoam > 0 || f.OutsideFoam > 0 || f.LidFoam > 0
 	if a.unit() && a.r.HasRepair && a.r.RepairWorth >= 1 {
 		do(fmt.Sprintf("Look at the old unit first, half an hour with a meter: coldreckon ailing. Under %s, mend it instead.", a.v.Money(a.r.RepairWorth)), "refrigerant-old")
@@ -154,14 +155,14 @@ func (a author) item(p economics.Piece) economics.FitItem {
 // rows gives the steps with the hold points that follow them, and beside each the
 // first of its cautions that fires; the other cautions of the way shown are the
 // rest, which stands on page four.
-func (a author) rows() (rows []stepRow, rest []rules.Finding) {
+func (a author) rows() (rows []step, rest []rules.Finding) {
 	for _, st := range a.steps() {
 		if n := len(rows); st.hold && n > 0 {
 			rows[n-1].text += "\n■ " + st.text
 			rows[n-1].cares = append(st.cares, rows[n-1].cares...)
 			continue
 		}
-		rows = append(rows, stepRow{text: st.text, cares: st.cares})
+		rows = append(rows, st)
 	}
 	for _, f := range a.findings {
 		if f.Grade == rules.Careful && concerns(f, a.o.ID) {
@@ -185,18 +186,11 @@ func (a author) rows() (rows []stepRow, rest []rules.Finding) {
 // cautions that run over it stand on page four.
 const lineOfSteps = 125
 
-// stepRow is a step with its hold points, and the caution beside it.
-type stepRow struct {
-	text  string
-	cares []string
-	care  string
-}
-
 // inOrder lists the steps, the cautions beside them.
 func (a author) inOrder(s setting) []layout.Block {
 	head := layout.Heading{Level: 1, Text: "Do it in this order, and take care"}
 	rows, _ := a.rows()
-	if slices.ContainsFunc(rows, func(r stepRow) bool { return strings.Contains(r.text, "■") }) {
+	if slices.ContainsFunc(rows, func(r step) bool { return strings.Contains(r.text, "■") }) {
 		head.Text += " (■ hold point: what follows hides it)"
 	}
 	if s.tight >= tightest-1 { // one below the other takes less room than side by side
@@ -250,18 +244,10 @@ func brief(text string, most int) string {
 // stopped lists every stop once, with the ways it concerns, and what was not
 // told; and says that nothing here approves anything.
 func (a author) stopped(s setting) []layout.Block {
-	stops := a.stops()
-	slices.SortStableFunc(stops, func(x, y rules.Finding) int {
-		switch cx, cy := concerns(x, a.o.ID), concerns(y, a.o.ID); {
-		case cx == cy:
-			return 0
-		case cx:
-			return -1
-		}
-		return 1
-	})
+	ours, others := a.stops()
+	stops := slices.Concat(ours, others)
 	head := "Stops: none stands"
-	switch own := a.ownStops(); {
+	switch own := len(ours); {
 	case len(stops) == 0:
 	case own == 0:
 		head = "Stops of the other ways"

@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"coldreckon/economics"
@@ -22,8 +24,8 @@ const (
 
 // Datum is one figure of a box as printed, with its unit and how it is known.
 type Datum struct {
-	Value string
-	How   How
+	Value string `json:"value"`
+	How   How    `json:"how"`
 }
 
 // Box is the ice box as it stands.
@@ -80,13 +82,8 @@ func howOf(known map[string]quantity.How) func(key string, item ...string) How {
 	return func(key string, item ...string) How {
 		best := one(known[key])
 		for _, name := range item {
-			faces := 0
-			for _, side := range heat.Sides {
-				if one(known["box.faces."+string(side)+"."+name]) != Assumed {
-					faces++
-				}
-			}
-			if faces == len(heat.Sides) {
+			assumed := func(side heat.Side) bool { return one(known["box.faces."+string(side)+"."+name]) == Assumed }
+			if !slices.ContainsFunc(heat.Sides[:], assumed) {
 				best = strongest(best, Told)
 			}
 		}
@@ -105,30 +102,23 @@ func strongest(a, b How) How {
 
 // foamText gives the thinnest and the thickest foam of the six faces.
 func foamText(b economics.Boat) string {
-	low, high := quantity.Metre(-1), quantity.Metre(0)
+	var foam []quantity.Metre
 	for _, side := range heat.Sides {
-		f := b.Box.Faces[side]
-		foam := f.Foam
-		if f.State == heat.Missing {
-			foam = 0
+		if f := b.Box.Faces[side]; f.State != heat.Missing {
+			foam = append(foam, f.Foam)
+		} else {
+			foam = append(foam, 0)
 		}
-		if low < 0 || foam < low {
-			low = foam
-		}
-		high = max(high, foam)
 	}
-	return quantity.Span(quantity.FormatLength(low, b.Units), quantity.FormatLength(high, b.Units))
+	return quantity.Span(quantity.FormatLength(slices.Min(foam), b.Units), quantity.FormatLength(slices.Max(foam), b.Units))
 }
 
 // stateText gives the states of the six faces, driest first.
 func stateText(b economics.Boat) string {
 	var found []string
 	for _, s := range []heat.State{heat.Dry, heat.Damp, heat.Wet, heat.Soaked, heat.Missing} {
-		for _, side := range heat.Sides {
-			if b.Box.Faces[side].State == s {
-				found = append(found, string(s))
-				break
-			}
+		if slices.ContainsFunc(heat.Sides[:], func(side heat.Side) bool { return b.Box.Faces[side].State == s }) {
+			found = append(found, string(s))
 		}
 	}
 	if len(found) > 2 {
@@ -138,11 +128,5 @@ func stateText(b economics.Boat) string {
 }
 
 func sealText(s heat.Seal) string {
-	switch s {
-	case heat.GoodSeal:
-		return "good"
-	case heat.PoorSeal:
-		return "worn"
-	}
-	return "only rests"
+	return cmp.Or(map[heat.Seal]string{heat.GoodSeal: "good", heat.PoorSeal: "worn"}[s], "only rests")
 }

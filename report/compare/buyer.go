@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -76,9 +77,4 @@ func ForBuyer(boat, buyer economics.Boat, rates Rates) economics.Boat {
 	return out
 }
 
-func named(currency string) string {
-	if currency == "" {
-		return "no named currency"
-	}
-	return currency
-}
+func named(currency string) string { return cmp.Or(currency, "no named currency") }

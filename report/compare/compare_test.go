@@ -183,7 +183,7 @@ func TestSort(t *testing.T) {
 		"yearly": func(r *Row) float64 { return r.Of(r.Way).Fitted.Yearly.Typical },
 		"first":  func(r *Row) float64 { return r.Of(r.Way).Fitted.First.Typical },
 		"work":   func(r *Row) float64 { return r.Of(r.Way).WorkCost.Typical },
-		"cold":   func(r *Row) float64 { return -mostCold(r) },
+		"cold":   func(r *Row) float64 { return -r.mostCold() },
 		"leak":   func(r *Row) float64 { return r.Box.Leak.Typical },
 		"volume": func(r *Row) float64 { return -r.Box.VolumeL },
 		"stops":  func(r *Row) float64 { return float64(len(r.StopsFor(r.Way))) },

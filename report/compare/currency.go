@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
@@ -75,12 +76,7 @@ func (t *Table) InCurrency(currency string, rates Rates) {
 }
 
 // common is the currency that the page is in.
-func (t *Table) common() string {
-	if t.Currency != "" {
-		return t.Currency
-	}
-	return t.ForSums(nil)
-}
+func (t *Table) common() string { return cmp.Or(t.Currency, t.ForSums(nil)) }
 
 // foreign reports whether a boat's sums are in another currency than the page's.
 func (t *Table) foreign(r *Row) bool { return r.Error == "" && r.Currency != t.common() }

@@ -17,14 +17,8 @@ import (
 // or goes.
 const schema = 1
 
+// jsonRange is a range whose ends are left out where they are endless.
 type jsonRange struct {
-	Low     float64 `json:"low"`
-	Typical float64 `json:"typical"`
-	High    float64 `json:"high"`
-}
-
-// jsonPrice is a range whose ends are left out where they are endless.
-type jsonPrice struct {
 	Low     *float64 `json:"low,omitempty"`
 	Typical *float64 `json:"typical,omitempty"`
 	High    *float64 `json:"high,omitempty"`
@@ -44,21 +38,8 @@ type jsonOption struct {
 	Fitted   jsonCase           `json:"fitted"`
 	Work     []string           `json:"work"`
 	WorkCost jsonRange          `json:"work_cost"`
-	Price    jsonPrice          `json:"price_of_a_cold_day"`
+	Price    jsonRange          `json:"price_of_a_cold_day"`
 	Best     int                `json:"best_of_100_futures"`
-}
-
-type jsonFigure struct {
-	Value string `json:"value"`
-	How   How    `json:"how"`
-}
-
-type jsonStop struct {
-	ID      string               `json:"id"`
-	Options []economics.OptionID `json:"options"` // empty: all
-	Text    string               `json:"text"`
-	// Unanswered: only questions that nobody answered call for it.
-	Unanswered bool `json:"unanswered,omitempty"`
 }
 
 type jsonBoat struct {
@@ -77,25 +58,17 @@ type jsonBoat struct {
 	Rate     float64            `json:"rate,omitempty"`
 	Options  []jsonOption       `json:"options,omitempty"`
 	Box      *jsonBox           `json:"box,omitempty"`
-	Old      *jsonOldUnit       `json:"old_unit,omitempty"`
-	Stops    []jsonStop         `json:"stops,omitempty"`
+	Old      *OldUnit           `json:"old_unit,omitempty"`
+	Stops    []Stop             `json:"stops,omitempty"`
 	Unasked  []string           `json:"not_told,omitempty"`
 }
 
-type jsonOldUnit struct {
-	Dead     bool    `json:"dead"`
-	Worth    float64 `json:"repair_worth"`
-	Mendable int     `json:"causes_under_it"`
-	Causes   int     `json:"causes"`
-	Wanted   bool    `json:"unit_leads"`
-}
-
 type jsonBox struct {
-	VolumeL  float64               `json:"volume_l"`
-	Leak     jsonRange             `json:"leak_w_per_k"`
-	LeakHow  How                   `json:"leak_how"`
-	LeakFrom string                `json:"leak_from"`
-	Figures  map[string]jsonFigure `json:"figures"`
+	VolumeL  float64          `json:"volume_l"`
+	Leak     jsonRange        `json:"leak_w_per_k"`
+	LeakHow  How              `json:"leak_how"`
+	LeakFrom string           `json:"leak_from"`
+	Figures  map[string]Datum `json:"figures"`
 }
 
 // digits4 keeps four significant digits: the same on every processor, and
@@ -111,7 +84,7 @@ func digits4(x float64) float64 {
 	return y
 }
 
-func priceOf(r quantity.Range) jsonPrice {
+func jsonOf(r quantity.Range) jsonRange {
 	end := func(x float64) *float64 {
 		if math.IsInf(x, 0) || math.IsNaN(x) {
 			return nil
@@ -119,11 +92,7 @@ func priceOf(r quantity.Range) jsonPrice {
 		x = digits4(x)
 		return &x
 	}
-	return jsonPrice{end(r.Low), end(r.Typical), end(r.High)}
-}
-
-func jsonOf(r quantity.Range) jsonRange {
-	return jsonRange{digits4(r.Low), digits4(r.Typical), digits4(r.High)}
+	return jsonRange{end(r.Low), end(r.Typical), end(r.High)}
 }
 
 // JSON gives the comparison as data, units in the names of the keys, money in
@@ -160,32 +129,20 @@ func (r *Row) json() jsonBoat {
 		return b
 	}
 	b.Currency, b.Answer, b.Best, b.Sure, b.Works, b.Way = r.Currency, r.Answer, &r.Best, &r.Sure, &r.Works, r.Way
-	b.Evidence, b.WhyNot, b.ToldIn, b.Rate, b.Unasked = string(r.Grade), r.WhyNot, r.ToldIn, r.Rate, r.Unasked
+	b.Evidence, b.WhyNot, b.ToldIn, b.Rate, b.Stops, b.Unasked = string(r.Grade), r.WhyNot, r.ToldIn, r.Rate, r.Stops, r.Unasked
 	one := func(c Case) jsonCase {
 		return jsonCase{c.Works, c.ColdDays, jsonOf(c.First), jsonOf(c.PerYear), jsonOf(c.Yearly)}
 	}
-	for i := range r.Options {
-		o := &r.Options[i]
-		work := o.Work
-		if work == nil {
-			work = []string{}
-		}
-		b.Options = append(b.Options, jsonOption{o.ID, one(o.AsTold), one(o.Fitted), work, jsonOf(o.WorkCost), priceOf(o.Price), o.Best})
+	for _, o := range r.Options {
+		b.Options = append(b.Options, jsonOption{o.ID, one(o.AsTold), one(o.Fitted), o.Work, jsonOf(o.WorkCost), jsonOf(o.Price), o.Best})
 	}
 	x := r.Box
-	b.Box = &jsonBox{digits4(x.VolumeL), jsonOf(x.Leak), x.LeakHow, x.LeakFrom, map[string]jsonFigure{
-		"volume": {x.Volume.Value, x.Volume.How}, "foam": {x.Foam.Value, x.Foam.How}, "state": {x.State.Value, x.State.How},
-		"lid_seal": {x.Seal.Value, x.Seal.How}, "drain": {x.Drain.Value, x.Drain.How},
-	}}
-	if u := r.Old; u != nil {
-		b.Old = &jsonOldUnit{u.Dead, digits4(u.Worth), u.Mendable, u.Causes, u.Wanted}
-	}
-	for _, s := range r.Stops {
-		options := s.Options
-		if options == nil {
-			options = []economics.OptionID{}
-		}
-		b.Stops = append(b.Stops, jsonStop{s.ID, options, s.Text, s.Unanswered})
+	b.Box = &jsonBox{digits4(x.VolumeL), jsonOf(x.Leak), x.LeakHow, x.LeakFrom,
+		map[string]Datum{"volume": x.Volume, "foam": x.Foam, "state": x.State, "lid_seal": x.Seal, "drain": x.Drain}}
+	if r.Old != nil {
+		old := *r.Old
+		old.Worth = digits4(old.Worth)
+		b.Old = &old
 	}
 	return b
 }

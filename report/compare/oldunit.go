@@ -10,11 +10,11 @@ import (
 
 // OldUnit is a unit aboard that is dead, or that nobody has tried.
 type OldUnit struct {
-	Dead     bool
-	Worth    float64 // most that mending may cost to be no dearer than a new small unit, money
-	Mendable int     // of so many Causes, those that cost no more than that at their dearest
-	Causes   int
-	Wanted   bool // whether a unit is among the ways that lead
+	Dead     bool    `json:"dead"`
+	Worth    float64 `json:"repair_worth"`    // most that mending may cost to be no dearer than a new small unit, money
+	Mendable int     `json:"causes_under_it"` // of so many Causes, those that cost no more than that at their dearest
+	Causes   int     `json:"causes"`
+	Wanted   bool    `json:"unit_leads"` // whether a unit is among the ways that lead
 }
 
 // oldUnitOf gives the old unit of a boat, nil where none is told of.

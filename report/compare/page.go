@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -22,12 +23,15 @@ func (t *Table) Document() layout.Document {
 	if t.Version != "" {
 		d.Foot = "coldreckon " + t.Version + " · " + d.Foot
 	}
+	lead, terms := "The buyer:", t.Terms.Line
+	if terms == "" {
+		lead, terms = "No one buyer:", "each boat is reckoned with her own nights, crew and money, so costs are not like for like."
+	}
 	d.Part(layout.Heading{Level: 0, Text: t.finding()},
 		layout.Para{Wide: true, Style: layout.Small, Lead: Heading, Text: "Nobody looked at a hull, an engine or a wire for it, and it puts no price on a boat. " + t.prepared()},
-		layout.Para{Wide: true, Style: layout.Fine, Lead: t.termsLead(), Text: t.termsText()})
+		layout.Para{Wide: true, Style: layout.Fine, Lead: lead, Text: terms})
 	d.Add(t.boards()...)
-	reading := layout.Para{Style: layout.Small, Lead: "To read it.", Text: t.readingText()}
-	d.Add(layout.Kept{reading})
+	d.Add(layout.Kept{layout.Para{Style: layout.Small, Lead: "To read it.", Text: t.readingText()}})
 	known := append([]layout.Block{layout.Heading{Level: 1, Text: "How each box is known"}, t.boxes(),
 		layout.Para{Style: layout.Small, Text: "Measured: by a test aboard or a log. Remembered: from how long ice has lasted. Reckoned: from the walls, as told or assumed. " +
 			"Told: somebody's word. Assumed: a usual value. A test with ice or jugs of water, a day's work, settles the leak before money is paid."}}, t.oldUnits()...)
@@ -106,20 +110,6 @@ func (t *Table) prepared() string {
 	return strings.Join(parts, " · ") + "."
 }
 
-func (t *Table) termsLead() string {
-	if t.Terms.Line == "" {
-		return "No one buyer:"
-	}
-	return "The buyer:"
-}
-
-func (t *Table) termsText() string {
-	if t.Terms.Line == "" {
-		return "each boat is reckoned with her own nights, crew and money, so costs are not like for like."
-	}
-	return t.Terms.Line
-}
-
 // readingText explains the board, and says what to know of order and money.
 func (t *Table) readingText() string {
 	parts := []string{"Works: in so many of 100 equally likely futures the food is cold on as many days as wanted, as she is and with the work (drawn: thin and full). " +
@@ -159,7 +149,7 @@ func (t *Table) currencyText() string {
 		if rate := fmt.Sprintf("%.4g for one %s", r.Rate, r.ToldIn); r.ToldIn != "" && !slices.Contains(rates, rate) {
 			rates = append(rates, rate)
 		}
-		if own := r.toldIn(); !slices.Contains(found, own) {
+		if own := cmp.Or(r.ToldIn, named(r.Currency)); !slices.Contains(found, own) { // that she was reckoned in
 			found = append(found, own)
 		}
 	}
@@ -174,14 +164,6 @@ func (t *Table) currencyText() string {
 		out = append(out, fmt.Sprintf("The price book is in %s. Where no price was told, its figures are taken as the boat's own currency, one for one.", book))
 	}
 	return strings.Join(out, " ")
-}
-
-// toldIn is the currency that a boat was reckoned in.
-func (r *Row) toldIn() string {
-	if r.ToldIn != "" {
-		return r.ToldIn
-	}
-	return named(r.Currency)
 }
 
 // whyNot says why a row stands under the heavy rule.
@@ -202,12 +184,7 @@ var sortWords = map[string]string{
 	"ice": "the yearly cost of ice", "small": "the yearly cost of a small unit", "larger": "the yearly cost of a larger unit",
 }
 
-func (r *Row) name() string {
-	if r.Name == "" {
-		return "(no name)"
-	}
-	return r.Name
-}
+func (r *Row) name() string { return cmp.Or(r.Name, "(no name)") }
 
 // head names a row in a table: boat and file.
 func (r *Row) head() string { return strings.TrimSuffix(r.name()+"\n"+r.File, "\n") }
@@ -230,7 +207,7 @@ func (r *Row) work() string {
 func (r *Row) money(x float64) string { return words.Money(x, r.Currency) }
 
 // band prints a sum with its range as the boat's report does.
-func (r *Row) band(x quantity.Range) string { return words.Tight(x.Typical, x.Low, x.High, r.Currency) }
+func (r *Row) band(x quantity.Range) string { return words.Tight(x.Typical, x, r.Currency) }
 
 // answers are the figures of the board.
 func (t *Table) answers() layout.Table {

@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"cmp"
 	"fmt"
 	"iter"
 	"runtime"
@@ -102,11 +103,11 @@ type Case struct {
 // Stop is a caution that must be cleared before an option can be called
 // suitable.
 type Stop struct {
-	ID      string
-	Text    string
-	Options []economics.OptionID // which it concerns; empty means all
+	ID      string               `json:"id"`
+	Options []economics.OptionID `json:"options"` // which it concerns; empty means all
+	Text    string               `json:"text"`
 	// Unanswered tells that only questions which nobody answered call for it.
-	Unanswered bool
+	Unanswered bool `json:"unanswered,omitempty"`
 }
 
 // rowOf reckons one boat, with the same settings as all others. It never
@@ -187,7 +188,7 @@ func reckon(e Entry, pack rules.Pack, set economics.Settings) (row Row, err erro
 		if f.Grade != rules.Stop {
 			continue
 		}
-		s := Stop{ID: f.ID, Text: quantity.Local(f.Text, e.Boat.Units)}
+		s := Stop{ID: f.ID, Options: []economics.OptionID{}, Text: quantity.Local(f.Text, e.Boat.Units)}
 		if len(f.Options) < len(economics.Options) {
 			s.Options = f.Options
 		}
@@ -223,20 +224,10 @@ func (r *Row) coldWay() economics.OptionID {
 	if r.Works && r.Answer != "" {
 		return r.Answer
 	}
-	var best *Option
-	for i := range r.Options {
-		o := &r.Options[i]
-		if o.ID == economics.DryStores {
-			continue
-		}
-		switch {
-		case best == nil,
-			min(o.Fitted.Works, enough) > min(best.Fitted.Works, enough),
-			min(o.Fitted.Works, enough) == min(best.Fitted.Works, enough) && o.Fitted.Yearly.Typical < best.Fitted.Yearly.Typical:
-			best = o
-		}
-	}
-	return best.ID
+	return slices.MinFunc(coldWays[:], func(a, b economics.OptionID) int {
+		x, y := r.Of(a).Fitted, r.Of(b).Fitted
+		return cmp.Or(cmp.Compare(min(y.Works, enough), min(x.Works, enough)), cmp.Compare(x.Yearly.Typical, y.Yearly.Typical))
+	})
 }
 
 // StopsFor gives the stops that concern an option, those left out that come
@@ -251,16 +242,11 @@ func (r *Row) StopsFor(id economics.OptionID) []Stop {
 	return out
 }
 
-// share100 reads a share among an option's facts as a count of 100.
-func share100(f economics.Facts, name string) int {
-	x, _ := f[name].(float64)
-	return int(100*x + 0.5)
-}
-
 func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics.Book) Option {
-	out := Option{ID: o.ID, Best: o.BestOf100, Price: o.PriceOfCold, ExtraDays: o.ExtraDays.Typical}
-	out.AsTold = caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands)
-	out.Fitted = caseOf(&o.Fitted, o.WorksOf100, o.FittedBands)
+	out := Option{
+		ID: o.ID, Best: o.BestOf100, Price: o.PriceOfCold, ExtraDays: o.ExtraDays.Typical, Work: []string{},
+		AsTold: caseOf(&o.AsTold, o.AsToldWorksOf100, o.AsToldBands), Fitted: caseOf(&o.Fitted, o.WorksOf100, o.FittedBands),
+	}
 	told := words.Of(r, book).Work(o.ID)
 	for _, item := range o.Fit.Items {
 		text := words.Piece(item, &r.Boat)
@@ -272,9 +258,7 @@ func optionOf(r *economics.Reckoning, o *economics.OptionFigures, book economics
 		out.Work = append(out.Work, text)
 	}
 	for _, c := range o.PieceCosts {
-		out.WorkCost.Low += c.Cost.Low
-		out.WorkCost.Typical += c.Cost.Typical
-		out.WorkCost.High += c.Cost.High
+		out.WorkCost = out.WorkCost.Plus(c.Cost)
 	}
 	return out
 }
@@ -283,8 +267,9 @@ func caseOf(o *economics.Outcome, works int, bands economics.Bands) Case {
 	band := func(typical float64, b quantity.Range) quantity.Range {
 		return quantity.Range{Low: min(b.Low, typical), Typical: typical, High: max(b.High, typical)}
 	}
+	cold, _ := o.Shares()
 	return Case{
-		Works: works, ColdDays: share100(o.Facts, "cold_share"),
+		Works: works, ColdDays: int(100*cold + 0.5),
 		First: band(o.First, bands.First), PerYear: band(o.PerYear, bands.PerYear), Yearly: band(o.Yearly, bands.Yearly),
 	}
 }

@@ -3,6 +3,7 @@ package compare
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -40,7 +41,7 @@ var order = map[string]func(a, b *Row) int{
 	"yearly": by(func(r *Row) float64 { return r.Of(r.Way).Fitted.Yearly.Typical }),
 	"first":  by(func(r *Row) float64 { return r.Of(r.Way).Fitted.First.Typical }),
 	"work":   by(func(r *Row) float64 { return r.Of(r.Way).WorkCost.Typical }),
-	"cold":   by(func(r *Row) float64 { return -mostCold(r) }),
+	"cold":   by(func(r *Row) float64 { return -r.mostCold() }),
 	"leak":   by(func(r *Row) float64 { return r.Box.Leak.Typical }),
 	"volume": by(func(r *Row) float64 { return -r.Box.VolumeL }),
 	"stops":  by(func(r *Row) float64 { return float64(len(r.StopsFor(r.Way))) }),
@@ -66,12 +67,10 @@ func (r *Row) middlePrice() float64 {
 
 // mostCold gives the futures of 100 in which the best way of keeping cold works
 // as the boat stands.
-func mostCold(r *Row) float64 {
+func (r *Row) mostCold() float64 {
 	most := 0
-	for i := range r.Options {
-		if r.Options[i].ID != economics.DryStores {
-			most = max(most, r.Options[i].AsTold.Works)
-		}
+	for _, id := range coldWays {
+		most = max(most, r.Of(id).AsTold.Works)
 	}
 	return float64(most)
 }
@@ -83,12 +82,7 @@ func mostCold(r *Row) float64 {
 // first; stops, those of the row's way, fewest first; ice, small and larger, the
 // yearly cost of that way, least first.
 func SortKeys() []string {
-	keys := make([]string, 0, len(order))
-	for key := range order {
-		keys = append(keys, key)
-	}
-	slices.Sort(keys)
-	return keys
+	return slices.Sorted(maps.Keys(order))
 }
 
 // Sort puts the rows in the order of a key, equal ones as they were, those with

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 
 	"coldreckon/economics"
 	"coldreckon/economics/quantity"
@@ -42,7 +43,7 @@ func (v Voice) Ailing() []Ail {
 			continue
 		}
 		p := line.Price
-		out = append(out, Ail{Finds: a.finds, Cause: a.cause, Price: p, Costs: v.Range(p.Low, p.High), Do: v.mend(p)})
+		out = append(out, Ail{Finds: a.finds, Cause: a.cause, Price: p, Costs: v.span(p), Do: v.mend(p)})
 	}
 	return out
 }
@@ -67,14 +68,7 @@ func (v Voice) mend(p quantity.Range) string {
 }
 
 // WantsUnit tells whether a unit is among the ways that lead.
-func (v Voice) WantsUnit() bool {
-	for _, id := range v.r.Answer.Ways {
-		if unit(id) {
-			return true
-		}
-	}
-	return false
-}
+func (v Voice) WantsUnit() bool { return slices.ContainsFunc(v.r.Answer.Ways, unit) }
 
 // Mendable counts the causes, of how many, whose mending costs no more than it is
 // worth on this boat, even at its dearest.

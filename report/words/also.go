@@ -186,12 +186,12 @@ func (v Voice) nearly() string {
 func (v Voice) asShe() string {
 	a := &v.r.Answer
 	switch {
-	case !a.AsShe && v.leader().Fit.Cools() || a.Case == economics.NoneReaches || a.Case == economics.NoRoomAtAll || a.Case == economics.CoolOnly:
+	case !a.AsShe && v.Leader().Fit.Cools() || a.Case == economics.NoneReaches || a.Case == economics.NoRoomAtAll || a.Case == economics.CoolOnly:
 		return ""
 	case a.Way() == economics.IceOnly:
 		return "The box needs no work for it: use it as it is."
 	}
-	if v.leader().Fit.Out.Alarm {
+	if v.Leader().Fit.Out.Alarm {
 		return "It needs no other work on box or boat than a thermometer with an alarm."
 	}
 	return "It needs no other work on box or boat."

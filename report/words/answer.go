@@ -36,7 +36,7 @@ func (v Voice) Answer() string {
 	case economics.PaysForItself:
 		return v.paysForItself()
 	case economics.NextToNothing:
-		return fmt.Sprintf("%s: a %s day costs next to nothing, %s.", Capital(v.do()), v.ColdOrCool(), v.Price(v.leader().PriceOfCold.Typical))
+		return fmt.Sprintf("%s: a %s day costs next to nothing, %s.", Capital(v.do()), v.ColdOrCool(), v.Price(v.Leader().PriceOfCold.Typical))
 	case economics.TooDear:
 		if a.NoWorth >= Dearest {
 			return fmt.Sprintf("%s: no way gives a %s day for %s or less.", v.goWithout("live"), v.ColdOrCool(), v.Say(Dearest))
@@ -67,14 +67,6 @@ const Dearest = 50
 
 // Leader is the option that leads the answer; nil where there is nothing to decide.
 func (v Voice) Leader() *economics.OptionFigures {
-	if v.r.Answer.Way() == "" {
-		return nil
-	}
-	return v.leader()
-}
-
-// leader is the option that leads the answer; only for cases with a way.
-func (v Voice) leader() *economics.OptionFigures {
 	if a := &v.r.Answer; a.Case == economics.CoolOnly && v.r.Cool != nil {
 		return v.r.Cool
 	}
@@ -85,19 +77,14 @@ func (v Voice) leader() *economics.OptionFigures {
 // or fit either unit".
 func (v Voice) do() string {
 	ways := v.r.Answer.Ways
+	both := slices.Contains(ways, economics.SmallUnit) && slices.Contains(ways, economics.LargerUnit)
 	var out []string
-	units := 0
-	for _, id := range ways {
-		if unit(id) {
-			units++
-		}
-	}
 	for _, id := range economics.Options {
 		switch {
 		case !slices.Contains(ways, id):
 		case id == economics.IceOnly:
 			out = append(out, "use ice")
-		case units == 2 && id == economics.SmallUnit && !v.UnitAboard():
+		case both && id == economics.SmallUnit && !v.UnitAboard():
 			return Either(append(out, "fit either unit"))
 		case id == economics.SmallUnit && v.UnitAboard():
 			out = append(out, "keep the unit aboard")
@@ -165,7 +152,7 @@ var hedges = map[economics.Confidence]string{
 
 func (v Voice) worthTold() string {
 	a := &v.r.Answer
-	costs := fmt.Sprintf("A %s day costs %s", v.ColdOrCool(), v.Price(v.leader().PriceOfCold.Typical))
+	costs := fmt.Sprintf("A %s day costs %s", v.ColdOrCool(), v.Price(v.Leader().PriceOfCold.Typical))
 	said := fmt.Sprintf("%s and you said %s.", costs, v.Worth())
 	if a.Turns() {
 		return fmt.Sprintf("At %s a day live on food that keeps; at %s %s (%d and %d of 100). %s.", v.Say(a.Worth.Low), v.Say(a.Worth.High), v.do(), a.YesOf100[0], a.YesOf100[1], costs)
@@ -252,7 +239,7 @@ func (v Voice) forbidden() string {
 
 // whyForbidden gives the hazards of the leader in a few words.
 func (v Voice) whyForbidden() string {
-	o := v.leader()
+	o := v.Leader()
 	var out []string
 	for _, c := range o.Fitted.Failing {
 		if c.Kind == economics.Hazard {
@@ -264,7 +251,7 @@ func (v Voice) whyForbidden() string {
 
 func (v Voice) nearest() string {
 	a := &v.r.Answer
-	o := v.leader()
+	o := v.Leader()
 	text := fmt.Sprintf("No way keeps food %s as often as you want. %s comes nearest: ", v.ColdOrCool(), the(o.ID))
 	if a.ReachOf100 > 0 && o.Fitted.Works() {
 		return text + fmt.Sprintf("it does so in %s futures.", few100(a.ReachOf100))
@@ -279,7 +266,7 @@ func (v Voice) nearest() string {
 
 // coolPrice gives the price of a cool day where only that can be had.
 func (v Voice) coolPrice() string {
-	o := v.leader()
+	o := v.Leader()
 	if !v.Priced(o) {
 		return ""
 	}
@@ -293,7 +280,7 @@ func (v Voice) Priced(o *economics.OptionFigures) bool {
 }
 
 func (v Voice) fewDays() string {
-	o := v.leader()
+	o := v.Leader()
 	days := math.Round(o.ExtraDays.Typical)
 	if bare := o.KeptDays.Typical - o.ExtraDays.Typical; bare > 2*o.ExtraDays.Typical && bare >= 1 {
 		return fmt.Sprintf("The box needs nothing: empty it is %s on %s of the year already, and %s adds %s for about %s a year.",

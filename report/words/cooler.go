@@ -50,7 +50,7 @@ func (v Voice) Drinks() []string {
 		fmt.Sprintf("The drinks are in a cooler of %s beside the box, whichever way you choose: the box holds none, and is opened about %s times a day less.",
 			v.Volume(float64(c.Volume)), quantity.FormatNumber(Round(d.OpensFewer))),
 		fmt.Sprintf("The cooler costs %s. It takes %s (%s) of ice a year, bought where food is, for %s. Neither is in the figures of the ways. It keeps the drinks cool on %s of days.",
-			v.Money(float64(c.Price)), v.Mass(d.IceKg.Typical), quantity.Span(v.Mass(d.IceKg.Low), v.Mass(d.IceKg.High)), v.about(d.IceCost.Typical, d.IceCost.Low, d.IceCost.High), coolDays(d.CoolShare)),
+			v.Money(float64(c.Price)), v.Mass(d.IceKg.Typical), quantity.Span(v.Mass(d.IceKg.Low), v.Mass(d.IceKg.High)), v.about(d.IceCost), coolDays(d.CoolShare)),
 	}
 	if d.CoolShare.Typical < 0.5 {
 		out[1] += " On the others they are warm, and the money for the ice is spent all the same."
@@ -78,7 +78,7 @@ func (v Voice) DrinksCost() string {
 	if v.r.Drinks == nil {
 		return ""
 	}
-	text := fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice", v.Money(float64(v.r.Boat.Cooler.Price)), v.about(v.r.Drinks.IceCost.Typical, v.r.Drinks.IceCost.Low, v.r.Drinks.IceCost.High))
+	text := fmt.Sprintf("On top of any way comes the drinks' own cooler: %s, and about %s a year for its ice", v.Money(float64(v.r.Boat.Cooler.Price)), v.about(v.r.Drinks.IceCost))
 	if cool := v.r.Drinks.CoolShare; cool.Typical < 0.5 {
 		text += fmt.Sprintf(", which keeps them cool on only %s of days", coolDays(cool))
 	}

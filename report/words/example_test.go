@@ -12,7 +12,7 @@ import (
 func ExampleVoice() {
 	r := economics.Reckoning{Boat: economics.Boat{Units: quantity.US, Currency: "$"}}
 	v := words.Of(&r, economics.Book{})
-	fmt.Println(v.Tight(1412, 903, 2087))
+	fmt.Println(v.Tight(1412, quantity.Range{Low: 903, High: 2087}))
 	// Output:
 	// $1,400 (900–2,100)
 }

@@ -157,11 +157,7 @@ func (v Voice) Value(in economics.Input, x float64) string {
 	case "Ah":
 		return Charge(x)
 	}
-	typical := in.Typical
-	if typical == 0 {
-		typical = 1
-	}
-	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(Round(x/typical))), " %") + " % of what was reckoned"
+	return strings.TrimSuffix(quantity.FormatShare(quantity.Fraction(Round(x/cmp.Or(in.Typical, 1)))), " %") + " % of what was reckoned"
 }
 
 // Ends prints the ends of an input's range as short as a chart wants them.

@@ -76,10 +76,10 @@ func (v Voice) WorthKnowing(in economics.InputFigures) bool {
 // movesPrice tells whether an input moves the price of a day enough to be
 // worth finding out.
 func (v Voice) movesPrice(in economics.InputFigures) bool {
-	if v.r.Answer.Way() == "" || !v.Priced(v.leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
+	if v.r.Answer.Way() == "" || !v.Priced(v.Leader()) || math.IsInf(in.PriceLow, 0) || math.IsInf(in.PriceHigh, 0) {
 		return false
 	}
-	return math.Abs(in.PriceHigh-in.PriceLow) > leastMove*v.leader().PriceOfCold.Typical
+	return math.Abs(in.PriceHigh-in.PriceLow) > leastMove*v.Leader().PriceOfCold.Typical
 }
 
 // MeasureText says what finding out is worth, and how it is done.

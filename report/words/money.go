@@ -35,9 +35,6 @@ func (v Voice) Rival() economics.OptionID {
 // years: who is dearer at first, and from when no longer.
 func (v Voice) Overtakes() string {
 	way, rival := v.r.Answer.Way(), v.Rival()
-	if rival == "" {
-		return fmt.Sprintf("What is paid over %s.", v.years())
-	}
 	a, b := v.paid(way), v.paid(rival)
 	if len(a) == 0 || len(a) != len(b) {
 		return fmt.Sprintf("What is paid over %s.", v.years())

@@ -50,15 +50,15 @@ func (v Voice) Small(x float64) string {
 	return v.Money(x)
 }
 
-// Range prints the range of an amount that holds 80 of 100 futures: "$900 to
+// span prints the range of an amount that holds 80 of 100 futures: "$900 to
 // $4,000".
-func (v Voice) Range(low, high float64) string { return quantity.Span(v.Money(low), v.Money(high)) }
+func (v Voice) span(r quantity.Range) string { return quantity.Span(v.Money(r.Low), v.Money(r.High)) }
 
 // within rounds an amount to two significant digits, and no finer than its
 // range lets one tell: to a tenth of the range's own leading place. It rounds
 // once, by the coarser step, as 1446 rounded to 1450 would end as 1500.
-func within(x, low, high float64) float64 {
-	wide := math.Abs(high - low)
+func within(x float64, r quantity.Range) float64 {
+	wide := math.Abs(r.High - r.Low)
 	if wide == 0 || math.IsInf(wide, 0) || math.IsNaN(wide) {
 		return x
 	}
@@ -70,19 +70,19 @@ func within(x, low, high float64) float64 {
 }
 
 // about prints an amount with its range in brackets.
-func (v Voice) about(x, low, high float64) string {
-	x = within(x, low, high)
-	if low == high && high == 0 {
+func (v Voice) about(r quantity.Range) string {
+	x := within(r.Typical, r)
+	if r.Low == 0 && r.High == 0 {
 		return v.Money(x)
 	}
-	return v.Money(x) + " (" + v.Range(low, high) + ")"
+	return v.Money(x) + " (" + v.span(r) + ")"
 }
 
-// Tight prints an amount with its range for the narrow cell of a table:
+// Tight prints an amount with the ends of a range for the narrow cell of a table:
 // "$1,400 (1,300–1,700)".
-func Tight(x, low, high float64, currency string) string {
-	x = within(x, low, high)
-	a, b := Unsigned(Money(low, currency)), Unsigned(Money(high, currency))
+func Tight(x float64, r quantity.Range, currency string) string {
+	x = within(x, r)
+	a, b := Unsigned(Money(r.Low, currency)), Unsigned(Money(r.High, currency))
 	if a == b {
 		return Money(x, currency)
 	}
@@ -93,7 +93,7 @@ func Tight(x, low, high float64, currency string) string {
 }
 
 // Tight prints an amount as the function Tight does, in the owner's currency.
-func (v Voice) Tight(x, low, high float64) string { return Tight(x, low, high, v.r.Boat.Currency) }
+func (v Voice) Tight(x float64, r quantity.Range) string { return Tight(x, r, v.r.Boat.Currency) }
 
 // years prints the horizon.
 func (v Voice) years() string { return quantity.FormatYears(v.r.Boat.Money.Years) }

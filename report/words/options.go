@@ -25,15 +25,9 @@ func (v Voice) Rows() []Row {
 		{"Cold days, of 100", v.shares("cold_share", "")},
 		{"Cool days more", v.shares("cool_share", "cold_share")},
 		{"A " + v.ColdOrCool() + " day costs", v.dayCosts},
-		{"First cost", func(o *economics.OptionFigures) string {
-			return v.Tight(o.Fitted.First, o.FittedBands.First.Low, o.FittedBands.First.High)
-		}},
-		{"Then each year", func(o *economics.OptionFigures) string {
-			return v.Tight(o.Fitted.PerYear, o.FittedBands.PerYear.Low, o.FittedBands.PerYear.High)
-		}},
-		{v.horizon(), func(o *economics.OptionFigures) string {
-			return v.Tight(o.Fitted.Present, o.FittedBands.Present.Low, o.FittedBands.Present.High)
-		}},
+		{"First cost", func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.First, o.FittedBands.First) }},
+		{"Then each year", func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.PerYear, o.FittedBands.PerYear) }},
+		{v.horizon(), func(o *economics.OptionFigures) string { return v.Tight(o.Fitted.Present, o.FittedBands.Present) }},
 		{"A day in " + v.hottestName(), func(o *economics.OptionFigures) string { return v.daily(&o.Fitted) }},
 		{"Left for food, " + v.volumeUnit(), func(o *economics.OptionFigures) string { return v.room(&o.Fitted) }},
 		{"Living with it", v.living},
@@ -89,15 +83,9 @@ func (v Voice) ToldAndFitted() []Row {
 		{"Cold days, of 100 aboard", v.shares("cold_share", "")},
 		{"Cool days, of 100 aboard", v.shares("cool_share", "")},
 		{"Food seldom over", func(o *economics.OptionFigures) string { return toldToFitted(o, v.warmest) }},
-		{"First cost, as is", func(o *economics.OptionFigures) string {
-			return v.Tight(o.AsTold.First, o.AsToldBands.First.Low, o.AsToldBands.First.High)
-		}},
-		{"Each year, as is", func(o *economics.OptionFigures) string {
-			return v.Tight(o.AsTold.PerYear, o.AsToldBands.PerYear.Low, o.AsToldBands.PerYear.High)
-		}},
-		{v.horizon() + ", as is", func(o *economics.OptionFigures) string {
-			return v.Tight(o.AsTold.Present, o.AsToldBands.Present.Low, o.AsToldBands.Present.High)
-		}},
+		{"First cost, as is", func(o *economics.OptionFigures) string { return v.Tight(o.AsTold.First, o.AsToldBands.First) }},
+		{"Each year, as is", func(o *economics.OptionFigures) string { return v.Tight(o.AsTold.PerYear, o.AsToldBands.PerYear) }},
+		{v.horizon() + ", as is", func(o *economics.OptionFigures) string { return v.Tight(o.AsTold.Present, o.AsToldBands.Present) }},
 	})
 }
 

@@ -65,7 +65,7 @@ func (v Voice) failures() []string {
 
 // priceReason gives the price of a day, and the dearer food it is set against.
 func (v Voice) priceReason() string {
-	o := v.leader()
+	o := v.Leader()
 	if !v.Priced(o) {
 		return fmt.Sprintf("%s costs about %s a year, all in all, and gives %s that the empty box does not.", the(o.ID), v.Money(o.Fitted.Yearly), v.days(math.Round(o.ExtraDays.Typical)))
 	}
@@ -142,7 +142,7 @@ func (v Voice) fill(text string, facts economics.Facts) string {
 
 // coldReason says how cold the answer keeps the food.
 func (v Voice) coldReason() string {
-	o := v.leader()
+	o := v.Leader()
 	told, fitted := share100(number(o.AsTold.Facts, "kept_share")), share100(number(o.Fitted.Facts, "kept_share"))
 	if len(o.Fit.Items) > 0 && fitted > told {
 		return fmt.Sprintf("With the work %s keeps the food %s on %s days aboard, up from %d as she is.", In(o.ID), v.ColdOrCool(), of100(fitted), told)
@@ -152,7 +152,7 @@ func (v Voice) coldReason() string {
 
 // daysReason says how many days the answer adds to those of the empty box.
 func (v Voice) daysReason() string {
-	o := v.leader()
+	o := v.Leader()
 	return fmt.Sprintf("%s gives %s a year that the empty box does not.", the(o.ID), v.days(math.Round(o.ExtraDays.Typical)))
 }
 
@@ -196,7 +196,7 @@ func (v Voice) breakEven(b economics.BreakEven) string {
 
 // workReason names the piece of work that matters most.
 func (v Voice) workReason() string {
-	o := v.leader()
+	o := v.Leader()
 	best := -1
 	for i, item := range o.Fit.Items {
 		if best < 0 || item.WithoutWorksOf100 < o.Fit.Items[best].WithoutWorksOf100 {
@@ -221,7 +221,7 @@ func (v Voice) heatReason() string {
 
 // simpleReason falls back on the first outlay.
 func (v Voice) simpleReason() string {
-	o := v.leader()
+	o := v.Leader()
 	most := 0.0
 	for i := range v.r.Options {
 		most = math.Max(most, v.r.Options[i].Fitted.First)

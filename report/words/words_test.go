@@ -279,7 +279,7 @@ func TestMoneyIsRoundedToWhatIsKnown(t *testing.T) {
 		{9e5, 8e5, 2e6, "$900,000 (800,000–2 million)"}, {5, -3, 8, "$5 (-$3–8)"},
 		{1.23, 0, 19, "$1 (0–19)"}, {764, 140, 2800, "$800 (140–2,800)"}, {0.14, 0, 2.2, "$0.10 (0–2.20)"}, // no finer than the range
 	} {
-		if got := v.Tight(tt.x, tt.low, tt.high); got != tt.want {
+		if got := v.Tight(tt.x, quantity.Range{Low: tt.low, High: tt.high}); got != tt.want {
 			t.Errorf("%v (%v to %v) prints as %q, want %q", tt.x, tt.low, tt.high, got, tt.want)
 		}
 	}

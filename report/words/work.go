@@ -188,7 +188,7 @@ func (v Voice) buys(o *economics.OptionFigures, item economics.FitItem) string {
 func (v Voice) pieceCost(o *economics.OptionFigures, p economics.Piece) string {
 	for _, c := range o.PieceCosts {
 		if c.Piece == p && c.Cost.Typical != 0 {
-			return v.about(c.Cost.Typical, c.Cost.Low, c.Cost.High)
+			return v.about(c.Cost)
 		}
 	}
 	return ""
