@@ -44,18 +44,24 @@ func (p *proposal) stopSpoils() float64 {
 // present cost. It moves no heat and no electricity: chosen after all else, it is
 // chosen as well as if the search had tried each fit-out with and without it.
 func (s *searcher) addAlarm(fit *Fit) {
-	b, with := s.boat, fit.Out
+	b := s.boat
 	if b.unit(s.option) == nil || b.Box.Alarm == quantity.Yes {
 		return
 	}
-	with.Alarm = true
+	without, err := newProposal(b, s.book, s.world, s.leakScale, s.option, fit.Out)
+	if err != nil {
+		s.failed = err
+		return
+	}
+	with := *without
+	with.fit.Alarm = true
 	priced := s.pricer()
-	more := priced(with).minus(priced(fit.Out)).present
+	more := priced(&with).minus(priced(without)).present
 	if more >= 0 || s.failed != nil {
 		return
 	}
 	works := int(math.Round(100 * fit.SearchWorks))
-	fit.Out, fit.Items = with, append(fit.Items, FitItem{Piece: AlarmPiece, Size: 1, WithoutWorksOf100: works, WithoutPresent: -more})
+	fit.Out, fit.Items = with.fit, append(fit.Items, FitItem{Piece: AlarmPiece, Size: 1, WithoutWorksOf100: works, WithoutPresent: -more})
 	fit.SearchPresent += more
 	fit.LeastPresent += more
 }

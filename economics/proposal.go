@@ -94,6 +94,13 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 	return p, nil
 }
 
+// with gives the proposal with the other work that does not touch the box.
+func (p *proposal) with(other FitOut) *proposal {
+	q := *p
+	q.fit = p.fit.with(other)
+	return &q
+}
+
 func (p *proposal) freeStanding() bool { return p.unit != nil && p.unit.Form == FreeStanding }
 
 // leak is what the cold space leaks with its foam as told.

@@ -37,6 +37,7 @@ const (
 
 // boxWork is one piece of work on the box, ready to be compared.
 type boxWork struct {
+	told   *proposal // the option with it, all else as told
 	fit    FitOut
 	leak   heat.Conductance
 	swap   float64 // L of air that an opening exchanges, at no ice
@@ -129,12 +130,17 @@ func newSearcher(b *Boat, book *Book, w *world, scale float64, id OptionID, grou
 			s.sample = append(s.sample, k)
 		}
 	}
+	asTold, err := newProposal(b, book, w, scale, id, FitOut{})
+	if err != nil {
+		s.failed = err
+		return s
+	}
 	priced := s.pricer()
-	base := priced(FitOut{})
+	base := priced(asTold)
 	s.others = otherWorks(b, id, b.unit(id))
 	prices := make([]price, len(s.others))
 	for i, o := range s.others {
-		prices[i] = priced(o).minus(base)
+		prices[i] = priced(asTold.with(o)).minus(base)
 	}
 	s.more = orderOf(len(s.others), func(a, b int) bool { return s.others[a].helpsAsMuch(&s.others[b]) })
 	s.collectBoxes(boxWorks(b, b.unit(id)), priced, base)
@@ -158,7 +164,7 @@ func newSearcher(b *Boat, book *Book, w *world, scale float64, id OptionID, grou
 
 // collectBoxes keeps the works on the box that no other beats in price, leak,
 // air and room together.
-func (s *searcher) collectBoxes(works []FitOut, priced func(FitOut) price, base price) {
+func (s *searcher) collectBoxes(works []FitOut, priced func(*proposal) price, base price) {
 	var all []boxWork
 	for _, fit := range works {
 		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
@@ -166,8 +172,8 @@ func (s *searcher) collectBoxes(works []FitOut, priced func(FitOut) price, base 
 			continue // no box is left
 		}
 		setup := p.setup(&Typical)
-		all = append(all, boxWork{gainW: setup.Mean(s.world.aboard, setup.TargetC).GainW(), fit: fit, leak: *p.leak(), swap: p.swap * p.volumeL, litres: p.volumeL,
-			lost: 1 - p.volumeL/p.toldL, work: priced(fit).minus(base)})
+		all = append(all, boxWork{told: p, gainW: setup.Mean(s.world.aboard, setup.TargetC).GainW(), fit: fit, leak: *p.leak(), swap: p.swap * p.volumeL, litres: p.volumeL,
+			lost: 1 - p.volumeL/p.toldL, work: priced(p).minus(base)})
 	}
 	slices.SortStableFunc(all, func(a, b boxWork) int { return cmp.Compare(a.work.present, b.work.present) })
 	for i := range all {
@@ -189,7 +195,7 @@ func (s *searcher) fits(fit FitOut, litres float64) bool {
 
 // pricer gives what an option with a fit-out costs with nothing used aboard:
 // from one fit-out to the next, what the work costs.
-func (s *searcher) pricer() func(FitOut) price {
+func (s *searcher) pricer() func(*proposal) price {
 	mean := Typical
 	mean.Materials, mean.Stops = 0, 0
 	for _, k := range s.sample {
@@ -197,11 +203,7 @@ func (s *searcher) pricer() func(FitOut) price {
 		mean.Materials += f.Materials / float64(len(s.sample))
 		mean.Stops += f.Stops * f.Nights / float64(len(s.sample)) // billed by the night
 	}
-	return func(fit FitOut) price {
-		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
-		if err != nil {
-			return price{math.Inf(1), math.Inf(1)}
-		}
+	return func(p *proposal) price {
 		calculator := p.calculator()
 		o, err := calculator.outcome(&mean, aYear{})
 		if err != nil {
@@ -214,6 +216,14 @@ func (s *searcher) pricer() func(FitOut) price {
 		}
 		return price{present, o.First}
 	}
+}
+
+// proposal gives the option with a cell's work.
+func (s *searcher) proposal(c *cell) (*proposal, error) {
+	if c.box < 0 {
+		return newProposal(s.boat, s.book, s.world, s.leakScale, s.option, c.fit)
+	}
+	return s.boxes[c.box].told.with(s.others[c.other]), nil
 }
 
 func (s *searcher) share(f *FitOut) float64 {
@@ -245,7 +255,7 @@ func (s *searcher) see(l *look, futures []int) {
 	if len(fresh) == 0 || s.failed != nil {
 		return
 	}
-	p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, s.cells[l.cell].fit)
+	p, err := s.proposal(&s.cells[l.cell])
 	if err == nil {
 		err = s.ground.run(p, fresh, l.trials)
 	}

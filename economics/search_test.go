@@ -255,13 +255,17 @@ func TestManyWorksLeaveFew(t *testing.T) {
 		t.Fatalf("%d of %d works are looked at", len(s.boxes), len(works))
 	}
 	priced := s.pricer()
-	base := priced(FitOut{})
+	asTold, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, FitOut{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	base := priced(asTold)
 	for _, fit := range works {
 		p, err := newProposal(s.boat, s.book, s.world, s.leakScale, s.option, fit)
 		if err != nil {
 			continue
 		}
-		setup, cost := p.setup(&Typical), priced(fit).minus(base).present
+		setup, cost := p.setup(&Typical), priced(p).minus(base).present
 		gainW := setup.Mean(s.world.aboard, setup.TargetC).GainW()
 		if !slices.ContainsFunc(s.boxes, func(x boxWork) bool {
 			return x.work.present <= cost+1e-9 && x.litres >= p.volumeL-1e-6 && x.gainW <= (1+1e-6+alikeHeat)*gainW
