@@ -59,7 +59,7 @@ func (o *Outcome) IceBoughtKg() (kg, lostShare float64) {
 // Shares gives the parts of the days aboard, 0 to 1, that pass the exams at 5 and at 10 °C.
 func (o *Outcome) Shares() (cold, cool float64) { return o.year.coldShare, o.year.coolShare }
 
-// typicalYears is the number of years of weather behind a figure at typical inputs.
+// typicalYears is how many years of weather a report's typical figures are taken over.
 const typicalYears = 20
 
 // stream names a run of weather: the years first, first + 1, ... of a seed.

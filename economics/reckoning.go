@@ -99,7 +99,7 @@ type MonthFigures struct {
 // as-told one when no work is needed or none is possible.
 type OptionFigures struct {
 	ID     OptionID
-	AsTold Outcome // at typical inputs, over twenty years of weather
+	AsTold Outcome // at typical inputs, over twenty years of weather, five in a quick look
 	Fitted Outcome // the same with its fit-out
 	Fit    Fit
 	// WorksOf100 is in how many of 100 futures the fitted case works, hazards
@@ -151,8 +151,8 @@ func (r *Reckoning) Of(id OptionID) *OptionFigures {
 
 // Settings are the choices of a reckoning that are not the boat's.
 type Settings struct {
-	// Futures is 20 or more; 1,000 is usual. Under 200 it is a quick look, and
-	// the search for work meets fewer futures, too.
+	// Futures is 20 or more; 1,000 is usual. Under 200 it is a quick look: the
+	// search for work meets fewer futures, too, and typical years are fewer.
 	Futures int
 	Seed    uint64 // of weather and futures; the same seed gives the same reckoning
 }
@@ -167,6 +167,14 @@ func (s Settings) searchFutures() int {
 		return min(searchFutures/8, 2*s.Futures)
 	}
 	return searchFutures
+}
+
+// typicalYears is the number of years of weather behind a figure at typical inputs.
+func (s Settings) typicalYears() int {
+	if s.Futures < quickLook {
+		return typicalYears / 4
+	}
+	return typicalYears
 }
 
 // DefaultSettings are those of a report.

@@ -25,7 +25,7 @@ func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *stu
 	bare := mayBeBare(b, box)
 	s.search = newTrialGround(b, w, draw(s.inputs, bare, set.searchFutures(), searchSeed), searchSeed)
 	s.futures = draw(s.inputs, bare, set.Futures, set.Seed)
-	s.air.fill(b, w, &Typical, stream{set.Seed, 0}, typicalYears)
+	s.air.fill(b, w, &Typical, stream{set.Seed, 0}, set.typicalYears())
 	return s
 }
 
