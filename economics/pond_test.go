@@ -38,22 +38,42 @@ type pond struct {
 	book    Book
 	futures []Future
 	work    map[OptionID]FitOut // some work that goes in, drawn
+	before  map[fitted][]Trial  // what the boat herself lived through, of what was asked
+	weighed [][]Trial           // of all ways with that work
+	years   [4]weatherYears     // average ones
 }
 
-// eachPond goes through the invented boats.
+// fitted is an option with some work.
+type fitted struct {
+	id  OptionID
+	fit FitOut
+}
+
+// ponds are made once.
+var ponds = map[uint64]*pond{}
+
+// eachPond goes through the invented boats; every test may change what futures it gets.
 func eachPond(t *testing.T, try func(p *pond)) {
 	t.Helper()
 	first, count := propertyBoats()
 	for seed := first; seed < first+count; seed++ {
-		try(newPond(t, seed))
+		if ponds[seed] == nil {
+			ponds[seed] = newPond(t, seed)
+		}
+		p := *ponds[seed]
+		p.t, p.futures = t, slices.Clone(p.futures)
+		try(&p)
 	}
 }
 
 func newPond(t *testing.T, seed uint64) *pond {
 	t.Helper()
-	p := &pond{t: t, seed: seed, boat: plausible(seed), book: testBook(), work: map[OptionID]FitOut{}}
+	p := &pond{t: t, seed: seed, boat: plausible(seed), book: testBook(), work: map[OptionID]FitOut{}, before: map[fitted][]Trial{}}
 	w, box := p.place(&p.boat)
 	p.futures = draw(inputs(&p.boat, &p.book, &w, &box), mayBeBare(&p.boat, &box), pondFutures, seed)
+	for k := range p.years {
+		p.years[k].fill(&p.boat, &w, &Typical, stream{seed, uint64(k) << 8}, 5)
+	}
 	rng := rand.New(rand.NewPCG(seed, 31))
 	for _, id := range cold {
 		unit := p.boat.unit(id)
@@ -98,6 +118,16 @@ func (p *pond) lived(b Boat, id OptionID, fit FitOut) []Trial {
 		p.t.Fatalf("boat %d: %v", p.seed, err)
 	}
 	return out
+}
+
+// asSheIs puts the boat herself to the futures as drawn, once.
+func (p *pond) asSheIs(id OptionID, fit FitOut) []Trial {
+	p.t.Helper()
+	key := fitted{id, fit}
+	if p.before[key] == nil {
+		p.before[key] = p.lived(p.boat, id, fit)
+	}
+	return p.before[key]
 }
 
 // changed gives the boat with a change; maps are copied before.
@@ -153,7 +183,7 @@ func TestWhatHelpsIceNeverHurts(t *testing.T) {
 			eachPond(t, func(p *pond) {
 				p.t = t
 				for what, fit := range map[string]FitOut{"as told": {}, "fitted": p.work[IceOnly]} {
-					before, after := p.lived(p.boat, IceOnly, fit), p.lived(p.changed(row.change), IceOnly, fit)
+					before, after := p.asSheIs(IceOnly, fit), p.lived(p.changed(row.change), IceOnly, fit)
 					slack := 0.01
 					if row.name == "carry loss" {
 						slack = 0.04
@@ -191,7 +221,7 @@ func TestMorePowerNeverHurts(t *testing.T) {
 				boats++
 				for _, id := range refrigerated {
 					for what, fit := range map[string]FitOut{"as told": {}, "fitted": p.work[id]} {
-						before := p.lived(p.boat, id, fit)
+						before := p.asSheIs(id, fit)
 						wasShare, wasWorks := kept(before)
 						share, works := kept(p.lived(p.changed(row.change), id, fit))
 						if share >= wasShare-0.002 && works >= wasWorks-1e-9 {
@@ -212,7 +242,7 @@ func TestMorePowerNeverHurts(t *testing.T) {
 }
 
 // used gives the electricity a unit takes on a mean day of each month aboard, and
-// in an average year of the first futures.
+// in an average year. Neither the box nor what is asked of it changes the weather.
 func (p *pond) used(b Boat, id OptionID, fit FitOut) (monthly []float64, yearWh float64) {
 	w, _ := p.place(&b)
 	q, err := newProposal(&b, &p.book, &w, 1, id, fit)
@@ -225,13 +255,10 @@ func (p *pond) used(b Boat, id OptionID, fit FitOut) (monthly []float64, yearWh 
 			monthly = append(monthly, float64(s.Duty(m, r, s.TargetC).DayWh()))
 		}
 	}
-	var air weatherYears
 	var base baseLoads
-	for k := range 4 {
-		f := Typical
-		air.fill(&b, &w, &f, stream{p.seed, uint64(k) << 8}, 5)
+	for k := range p.years {
 		base.reset()
-		yearWh += q.live(&f, &air, &base, nil).unitWh / 4
+		yearWh += q.live(&Typical, &p.years[k], &base, nil).unitWh / float64(len(p.years))
 	}
 	return monthly, yearWh
 }
@@ -252,7 +279,7 @@ func TestBetterPlateAndWarmerTargetNeverUseMore(t *testing.T) {
 				// A unit short of power takes what there is, and the better or less asked
 				// the sooner it is back. A plate that stores cold is frozen before a trip
 				// only where the box is above the target. Neither is asked of a year's sum.
-				wholeYear := plentiful(p.lived(p.boat, id, fit)) && p.boat.unit(id).Plate == energy.Thin
+				wholeYear := plentiful(p.asSheIs(id, fit)) && p.boat.unit(id).Plate == energy.Thin
 				var last []float64
 				var lastYear float64
 				for _, amps := range []float64{1.2, 0.9, 0.7, 0.55, 0.45, 0.35, 0.2} {
@@ -352,7 +379,8 @@ func TestDontKnowIsTheDefault(t *testing.T) {
 }
 
 // answered gives the answer of a boat whose ways are fitted with the work drawn
-// for them, in place of that of a search, with the trials it was read from.
+// for them, in place of that of a search, with the trials it was read from. What
+// she lives through is lived once: no worth changes it.
 func (p *pond) answered(worth quantity.Money) (*Reckoning, [][]Trial) {
 	b := p.changed(func(b *Boat) {
 		b.Money.ColdDayWorth = worth
@@ -376,9 +404,15 @@ func (p *pond) answered(worth quantity.Money) (*Reckoning, [][]Trial) {
 		r.Options[i].AsTold = r.Options[i].Fitted
 		ps = append(ps, q)
 	}
-	rows, _, err := trials(ps, p.futures, p.seed)
-	if err != nil {
-		p.t.Fatal(err)
+	if p.weighed == nil {
+		var err error
+		if p.weighed, _, err = trials(ps, p.futures, p.seed); err != nil {
+			p.t.Fatal(err)
+		}
+	}
+	var rows [][]Trial
+	for _, row := range p.weighed {
+		rows = append(rows, slices.Clone(row))
 	}
 	for i := range r.Options {
 		r.Options[i].count(rows[i])
