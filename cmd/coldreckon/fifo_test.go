@@ -18,6 +18,7 @@ import (
 // must end that. Guards inBackground in the printer: writing straight to the pipe
 // leaves the program deaf, and this runs into its limit.
 func TestStoppedWhileAPipeIsFull(t *testing.T) {
+	t.Parallel()
 	name := filepath.Join(t.TempDir(), "pipe")
 	if err := syscall.Mkfifo(name, 0o600); err != nil {
 		t.Skip(err)
@@ -55,6 +56,7 @@ func TestStoppedWhileAPipeIsFull(t *testing.T) {
 // a signal at once. Guards the reading, which would hold it for as long as
 // heeded is patient.
 func TestStoppedWhileReadingAnEmptyPipe(t *testing.T) {
+	t.Parallel()
 	folder := t.TempDir()
 	name := filepath.Join(folder, "pipe")
 	if err := syscall.Mkfifo(name, 0o600); err != nil {

@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 )
 
@@ -255,12 +256,16 @@ func TestFilesStayShort(t *testing.T) {
 	})
 }
 
-// eachGoFile parses every Go file of the module, naming it by its path from
-// the top.
-func eachGoFile(t *testing.T, visit func(name string, file *ast.File, positions *token.FileSet)) {
-	t.Helper()
-	seen := 0
-	err := filepath.WalkDir(moduleRoot, func(p string, d fs.DirEntry, err error) error {
+// A goFile is a file of the module, named by its path from the top.
+type goFile struct {
+	name      string
+	parsed    *ast.File
+	positions *token.FileSet
+}
+
+// goFiles are all files of the module, parsed once.
+var goFiles = sync.OnceValues(func() (files []goFile, err error) {
+	err = filepath.WalkDir(moduleRoot, func(p string, d fs.DirEntry, err error) error {
 		if err != nil {
 			return err
 		}
@@ -279,14 +284,23 @@ func eachGoFile(t *testing.T, visit func(name string, file *ast.File, positions 
 		if err != nil {
 			return err
 		}
-		seen++
-		visit(filepath.ToSlash(rel), file, positions)
+		files = append(files, goFile{filepath.ToSlash(rel), file, positions})
 		return nil
 	})
+	return files, err
+})
+
+// eachGoFile visits every Go file of the module.
+func eachGoFile(t *testing.T, visit func(name string, file *ast.File, positions *token.FileSet)) {
+	t.Helper()
+	files, err := goFiles()
 	if err != nil {
 		t.Fatal(err)
 	}
-	if seen < 50 {
-		t.Fatalf("found %d Go files; the walk has missed the module", seen)
+	if len(files) < 50 {
+		t.Fatalf("found %d Go files; the walk has missed the module", len(files))
+	}
+	for _, f := range files {
+		visit(f.name, f.parsed, f.positions)
 	}
 }

@@ -15,8 +15,12 @@ var update = flag.Bool("update", false, "rewrite what is expected in testdata")
 
 // TestMain lets the scripts run this test's own binary, so that they meet the
 // real Main in a process of its own: as coldreckon, and as "exits CODE ARG...",
-// which succeeds when Main gives that code.
+// which succeeds when Main gives that code. Tests that wait for a terminal or a
+// signal stand side by side, more of them than there are cores.
 func TestMain(m *testing.M) {
+	if err := flag.Set("test.parallel", "6"); err != nil {
+		panic(err) // -parallel on the command line still counts: it is read later
+	}
 	run := func(args []string) int { return Main(args, os.Getenv, os.Stdin, os.Stdout, os.Stderr) }
 	testscript.Main(m, map[string]func(){
 		"coldreckon": func() { os.Exit(run(os.Args[1:])) },

@@ -112,6 +112,7 @@ func TestStoppedWhileWriting(t *testing.T) {
 // An answers file that vanishes during the questions is written anew with the
 // next answer, with all that was answered before.
 func TestAnswersFileVanishes(t *testing.T) {
+	t.Parallel()
 	folder := t.TempDir()
 	name := filepath.Join(folder, "tern.yaml")
 	s := onScreen(t, folder, "ask", "tern.yaml")
@@ -154,6 +155,7 @@ func TestAnswersFileVanishes(t *testing.T) {
 // When the folder itself vanishes, or takes no more, the questions end with one
 // sentence that says so, instead of going on with answers that are lost.
 func TestFolderVanishes(t *testing.T) {
+	t.Parallel()
 	folder := filepath.Join(t.TempDir(), "aboard")
 	if err := os.Mkdir(folder, 0o755); err != nil {
 		t.Fatal(err)

@@ -174,6 +174,7 @@ func (s *screen) answer(said map[string]string) []string {
 // report that an independent reader finds sound; outside the long run of few
 // nights, and by a quick look.
 func TestFromFirstQuestionToReport(t *testing.T) {
+	t.Parallel()
 	folder := t.TempDir()
 	var args []string
 	if !longRun() {
@@ -221,12 +222,14 @@ func soundPDF(t *testing.T, name string) {
 
 // Ctrl-C keeps what was answered, says how to go on, and the next start does.
 func TestBrokenOffAndTakenUp(t *testing.T) {
+	t.Parallel()
 	for how, stop := range map[string]func(s *screen){
 		"Ctrl-C": func(s *screen) { s.keys("\x03") },
 		"TERM":   func(s *screen) { s.cmd.Process.Signal(syscall.SIGTERM) },
 		"KILL":   func(s *screen) { s.cmd.Process.Kill() },
 	} {
 		t.Run(how, func(t *testing.T) {
+			t.Parallel()
 			folder := t.TempDir()
 			s := onScreen(t, folder, "ask", "tern.yaml")
 			for range 5 {
@@ -269,6 +272,7 @@ func TestBrokenOffAndTakenUp(t *testing.T) {
 
 // An existing report is written over only when that is wanted.
 func TestOldReportIsAskedAbout(t *testing.T) {
+	t.Parallel()
 	folder := t.TempDir()
 	complete, err := sampleNamed("dunlin")
 	if err != nil {
@@ -293,6 +297,7 @@ func TestOldReportIsAskedAbout(t *testing.T) {
 }
 
 func TestNoPDFToATerminal(t *testing.T) {
+	t.Parallel()
 	s := onScreen(t, t.TempDir(), "report", "sample:dunlin")
 	if code := s.end(); code != exitBadInput {
 		t.Errorf("found exit code %d, expected %d", code, exitBadInput)
@@ -326,6 +331,7 @@ func TestKilledWhileWriting(t *testing.T) {
 
 // A signal ends the wait for standard input too.
 func TestBrokenOffWhileReading(t *testing.T) {
+	t.Parallel()
 	for wait := time.Second; ; wait *= 2 { // a busy machine takes long until it listens
 		c := exec.Command("coldreckon", "figures", "-")
 		held, err := c.StdinPipe()
