@@ -119,7 +119,7 @@ func (p place) lookAt(t testing.TB, b Boat) view {
 		t.Fatal(err)
 	}
 	st := newStudy(&b, &book, &w, &r.Box, r.Settings)
-	n := searchFutures / 2 // enough for a map
+	n := searchFutures
 	if *landscapeTo == "" && *variantsTo == "" && os.Getenv("COLDRECKON_LONG") == "" {
 		n = 40
 	}
