@@ -226,9 +226,9 @@ func choicesOf(row questions.Row) []reply {
 
 // pick gets the answer of a question with a few fixed answers.
 func (t *conversation) pick(row questions.Row, why string, replies []reply) (string, error) {
-	boat, filled := t.File.Told(), t.filled()
+	boat, usual := t.File.Told(), t.usual(row)
 	standing := answered(&boat, row.Key)
-	now := row.Print(&filled)
+	now := row.Print(&usual)
 	typical := slices.IndexFunc(replies, func(r reply) bool { return r.Label == now })
 	enter := -1
 	switch {

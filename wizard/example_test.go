@@ -34,7 +34,7 @@ func ExampleRun() {
 		Prompter: wizard.NewPlain(typed, io.Discard, func() int { return 80 }),
 		File:     file,
 		Name:     "boat.yaml",
-		Book:     book,
+		Book:     func() economics.Book { return book },
 		Reckon: func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
 			ground, err := boat.Ground()
 			if err != nil {

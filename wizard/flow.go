@@ -17,7 +17,9 @@ type Options struct {
 	Prompter Prompter
 	File     *answers.File // answers so far; it is added to
 	Name     string        // of the file, for messages
-	Book     economics.Book
+	// Book gives the price book. It is asked for when the first price is needed, so
+	// that the first question need not wait for it.
+	Book func() economics.Book
 	// Reckon works a filled boat out with a number of futures, the same for the
 	// same boat. It is called often and must not keep what it is given.
 	Reckon func(boat economics.Boat, futures int) (*economics.Reckoning, error)
@@ -126,7 +128,7 @@ func (t *conversation) greet() {
 // complete reports whether the file needs no more questions.
 func (t *conversation) complete() bool {
 	boat := t.File.Told()
-	return t.followUp() == "" && !slices.ContainsFunc(slices.Concat(firstRound(), lastRound), func(s step) bool { return s.open(&boat) })
+	return !slices.ContainsFunc(slices.Concat(firstRound(), lastRound), func(s step) bool { return s.open(&boat) }) && t.followUp() == ""
 }
 
 // mayChange asks before a file that needs no more questions is touched.
@@ -250,7 +252,11 @@ func (t *conversation) followUp() string {
 	if answered(&boat, questions.NightsKey) && !answered(&boat, questions.ShopKey) {
 		return questions.ShopKey
 	}
-	if _, byBag := quantity.PricePerBag(t.File.Text("ice.price"), t.filled().Currency); byBag && !answered(&boat, bagKey) {
+	price := t.File.Text("ice.price")
+	if price == "" || answered(&boat, bagKey) {
+		return ""
+	}
+	if _, byBag := quantity.PricePerBag(price, t.filled().Currency); byBag {
 		return bagKey
 	}
 	return ""
@@ -282,10 +288,20 @@ func answered(boat *economics.Boat, key string) bool {
 func (t *conversation) filled() economics.Boat {
 	if t.full == nil {
 		boat := t.File.Told()
-		questions.Fill(&boat, t.Book)
+		questions.Fill(&boat, t.Book())
 		t.full = &boat
 	}
 	return *t.full
+}
+
+// usual gives the answers with the defaults up to that of a row.
+func (t *conversation) usual(row questions.Row) economics.Boat {
+	if t.full != nil {
+		return *t.full
+	}
+	boat := t.File.Told()
+	questions.FillTo(&boat, row.Key, t.Book)
+	return boat
 }
 
 // figures reckons the answers as they are.

@@ -48,7 +48,7 @@ func invented(seed uint64, anew string) economics.Boat {
 		if row.Group == questions.OfBoat {
 			continue
 		}
-		usual, _ := row.Default(questions.Context{Boat: b, Book: testBook()})
+		usual, _ := row.Default(questions.Context{Boat: b, Book: testBook})
 		row.Field(&b).Put(usual)
 		if !ranked(row) {
 			continue

@@ -175,7 +175,7 @@ func answerIn(t testing.TB, written, key string) string {
 // options gives those of a test: nothing is saved but to *kept, and reckoned
 // is what sure gives.
 func options(t testing.TB, p Prompter, f *answers.File, kept *string) Options {
-	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook(), Reckon: sure(nil), Headline: headline, Save: func(f *answers.File) error {
+	return Options{Prompter: p, File: f, Name: "boat.yaml", Book: testBook, Reckon: sure(nil), Headline: headline, Save: func(f *answers.File) error {
 		*kept = text(t, f)
 		return nil
 	}}

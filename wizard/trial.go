@@ -30,7 +30,7 @@ func (t *conversation) others(row questions.Row) []economics.Boat {
 			boat.Known = map[string]quantity.How{}
 		}
 		if put(&boat) == nil {
-			questions.Fill(&boat, t.Book)
+			questions.Fill(&boat, t.Book())
 			boats = append(boats, boat)
 		}
 	}

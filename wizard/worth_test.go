@@ -88,7 +88,7 @@ func TestNarrowingQuestionsMatter(t *testing.T) {
 				if err := questions.Set(&b, key, text); err != nil {
 					t.Fatal(err)
 				}
-				questions.Fill(&b, talk.Book)
+				questions.Fill(&b, talk.Book())
 				boats = append(boats, b)
 			}
 			moved := false

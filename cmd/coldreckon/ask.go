@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 
 	"github.com/spf13/cobra"
 
@@ -81,23 +82,34 @@ func (a *askFlags) ask(ctx context.Context, out environment, name string) error 
 	if err := a.reckon.check(); err != nil {
 		return err
 	}
-	pack, err := out.pack(a.reckon.prices)
-	if err != nil {
-		return err
-	}
+	reading := sync.OnceValues(func() (rules.Pack, error) { return out.pack(a.reckon.prices) })
+	go func() { // what is built in is read while the first question is asked
+		defer func() { _ = recover() }() // a fault comes out where the rules are used
+		_, _ = reading()
+	}()
 	file, before, err := out.answersSoFar(name)
 	if err != nil {
 		return err
 	}
-	if err := a.reckon.oneCurrency(name, file.Told().Currency, pack.Book); err != nil {
-		return err
+	if a.reckon.prices != "" { // which may be wrong
+		pack, err := reading()
+		if err != nil {
+			return err
+		}
+		if err := a.reckon.oneCurrency(name, file.Told().Currency, pack.Book); err != nil {
+			return err
+		}
 	}
 	prompter, err := wizard.NewPrompter(out.stdin, out.stderr, wizard.Terminal{Getenv: out.env, Plain: a.plain})
 	if err != nil {
 		return misuse("'coldreckon sample dunlin > boat.yaml' gives a file to fill in for 'coldreckon report boat.yaml -o report.pdf'; --plain asks through a pipe.",
 			"standard input: %v", err)
 	}
-	if err := a.converse(ctx, savedFile{name, before}, file, pack, prompter); err != nil {
+	if err := a.converse(ctx, savedFile{name, before}, file, reading, prompter); err != nil {
+		return err
+	}
+	pack, err := reading()
+	if err != nil {
 		return err
 	}
 	if !told {
@@ -156,22 +168,30 @@ func (k *savedFile) save(data []byte) error {
 
 // converse asks until the file is complete. Every answer is on the disk before
 // the next question.
-func (a *askFlags) converse(ctx context.Context, at savedFile, file *answers.File, pack rules.Pack, prompter wizard.Prompter) error {
+func (a *askFlags) converse(ctx context.Context, at savedFile, file *answers.File, reading func() (rules.Pack, error), prompter wizard.Prompter) error {
+	book := func() economics.Book {
+		pack, _ := reading() // an error comes out where a boat is reckoned
+		return pack.Book
+	}
 	name := at.name
 	return goOn(wizard.Run(ctx, wizard.Options{
-		Prompter: prompter, File: file, Name: oneLine(name), Book: pack.Book, All: a.all, Futures: a.reckon.settings.Futures,
+		Prompter: prompter, File: file, Name: oneLine(name), Book: book, All: a.all, Futures: a.reckon.settings.Futures,
 		Reckon: func(boat economics.Boat, futures int) (*economics.Reckoning, error) {
 			ground, err := boat.Ground()
 			if err != nil {
 				return nil, err
 			}
 			return inBackground(ctx, func() (*economics.Reckoning, error) {
+				pack, err := reading()
+				if err != nil {
+					return nil, err
+				}
 				set := a.reckon.settings
 				set.Futures = min(futures, set.Futures) // between questions, too
 				return economics.Reckon(boat, pack.Book, ground, set)
 			})
 		},
-		Headline: func(r *economics.Reckoning) string { return words.Of(r, pack.Book).Answer() },
+		Headline: func(r *economics.Reckoning) string { return words.Of(r, book()).Answer() },
 		Save: func(f *answers.File) error {
 			var text bytes.Buffer
 			if err := f.Write(&text); err != nil {

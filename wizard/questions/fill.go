@@ -13,38 +13,51 @@ import (
 // table, and lists in b.Assumptions those an owner would want to know of. A row
 // answered with "don't know" keeps that mark. Filling twice changes nothing.
 func Fill(b *economics.Boat, book economics.Book) {
+	FillTo(b, "", func() economics.Book { return book })
+}
+
+// FillTo is Fill up to the row of a key, whose default so stands in the boat. The
+// book is asked for when a row wants it.
+func FillTo(b *economics.Boat, key string, book func() economics.Book) {
 	if b.Known == nil {
 		b.Known = map[string]quantity.How{}
 	}
 	b.Assumptions = nil
 	for _, row := range table() {
-		switch how := b.Known[row.Key]; how {
-		case quantity.Told, quantity.Measured:
-			continue
-		case quantity.Unsure:
-		default:
-			if row.Group != OfFaces {
-				b.Known[row.Key] = quantity.Assumed
-			}
+		fillRow(b, row, book)
+		if row.Key == key {
+			return
 		}
-		value, why := row.Default(Context{*b, book})
-		row.Field(b).Put(value)
-		if why == "" {
-			continue
-		}
-		if b.Known[row.Key] == quantity.Unsure {
-			if rest, ok := strings.CutPrefix(why, "not answered"); ok {
-				why = "you do not know" + rest
-			} else {
-				why = "you do not know; taken: " + why
-			}
-		}
-		b.Assumptions = append(b.Assumptions, economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Shown(b), Why: why})
 	}
 	if measured(b) {
 		b.Box.Volume = b.Box.Inside.Volume()
 		b.Known["box.volume"] = b.Known["box.inside"]
 	}
+}
+
+func fillRow(b *economics.Boat, row Row, book func() economics.Book) {
+	switch how := b.Known[row.Key]; how {
+	case quantity.Told, quantity.Measured:
+		return
+	case quantity.Unsure:
+	default:
+		if row.Group != OfFaces {
+			b.Known[row.Key] = quantity.Assumed
+		}
+	}
+	value, why := row.Default(Context{*b, book})
+	row.Field(b).Put(value)
+	if why == "" {
+		return
+	}
+	if b.Known[row.Key] == quantity.Unsure {
+		if rest, ok := strings.CutPrefix(why, "not answered"); ok {
+			why = "you do not know" + rest
+		} else {
+			why = "you do not know; taken: " + why
+		}
+	}
+	b.Assumptions = append(b.Assumptions, economics.Assumption{Key: row.Key, Label: row.Label, Value: row.Shown(b), Why: why})
 }
 
 // measured reports whether the owner gave the box's inside measures.

@@ -179,7 +179,7 @@ func Unanswered(sys quantity.System, book economics.Book) map[string]economics.A
 	// What is taken for the units is the same whichever are asked for here.
 	var bare economics.Boat
 	row, _ := Find("units")
-	value, why := row.Default(Context{bare, book})
+	value, why := row.Default(Context{Boat: bare})
 	row.Field(&bare).Put(value)
 	taken["units"] = economics.Assumption{Key: "units", Label: row.Label, Value: row.Print(&bare), Why: why}
 	return taken

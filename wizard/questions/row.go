@@ -65,7 +65,7 @@ const (
 // Context is what a default may look at.
 type Context struct {
 	Boat economics.Boat // answered, and filled as far as the rows before this one
-	Book economics.Book
+	Book func() economics.Book
 }
 
 // Limits bound a figure in the unit of its Kind. Outside Min to Max it is

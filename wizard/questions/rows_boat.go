@@ -39,8 +39,8 @@ func generalRows() []Row {
 			Help:  "Typical: $, € or a code such as EUR. It is printed as you write it; nothing is converted.",
 			Field: func(b *economics.Boat) Slot { return at(&b.Currency) },
 			Default: func(c Context) (any, string) {
-				if c.Book.Currency != "" {
-					return c.Book.Currency, "the currency of the price book"
+				if sign := c.Book().Currency; sign != "" {
+					return sign, "the currency of the price book"
 				}
 				return defaultCurrency, "no currency was named"
 			},

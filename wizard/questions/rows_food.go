@@ -233,7 +233,7 @@ func usualBag(sys quantity.System) (quantity.Kilogram, string) {
 // has no such line; and where it comes from.
 func priced(c Context, id string, otherwise float64) (price float64, why string) {
 	price, why = rate(c, id, otherwise)
-	currency := c.Book.Currency
+	currency := c.Book().Currency
 	if currency == "" {
 		currency = "US dollars"
 	}
@@ -245,7 +245,7 @@ func priced(c Context, id string, otherwise float64) (price float64, why string)
 
 // rate is priced for what is no money: a life, a share.
 func rate(c Context, id string, otherwise float64) (value float64, why string) {
-	if line, ok := c.Book.Price(id); ok {
+	if line, ok := c.Book().Price(id); ok {
 		return line.Price.Typical, "price book: " + line.Label
 	}
 	return otherwise, "from memory; the price book has no such line"
