@@ -213,37 +213,40 @@ func TestHelpAfterResize(t *testing.T) {
 // What is typed while it reckons answers no question: the next one waits.
 func TestKeysTypedWhileReckoningAreDropped(t *testing.T) {
 	for _, plain := range []string{"", "1"} {
-		c := newConsole(t, 80)
-		p := c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1", "ACCESSIBLE": plain})
-		var kept string
-		opts := options(t, p, fresh(t), &kept)
-		reckoning, goOn := make(chan bool), make(chan bool)
-		quick := opts.Reckon
-		once := sync.OnceFunc(func() { reckoning <- true; <-goOn })
-		opts.Reckon = func(b economics.Boat, futures int) (*economics.Reckoning, error) {
-			if answered(&b, "money.budget") {
-				once()
+		t.Run("plain "+plain, func(t *testing.T) {
+			t.Parallel()
+			c := newConsole(t, 80)
+			p := c.prompter(map[string]string{"TERM": "xterm", "NO_COLOR": "1", "ACCESSIBLE": plain})
+			var kept string
+			opts := options(t, p, fresh(t), &kept)
+			reckoning, goOn := make(chan bool), make(chan bool)
+			quick := opts.Reckon
+			once := sync.OnceFunc(func() { reckoning <- true; <-goOn })
+			opts.Reckon = func(b economics.Boat, futures int) (*economics.Reckoning, error) {
+				if answered(&b, "money.budget") {
+					once()
+				}
+				return quick(b, futures)
 			}
-			return quick(b, futures)
-		}
-		done := make(chan error, 1)
-		go func() { done <- run(opts) }()
-		for _, l := range essentials {
-			c.expect(l.expect)
-			c.send(l.answer + enter)
-		}
-		<-reckoning
-		c.send("3, 10" + enter + "2" + enter)
-		time.Sleep(500 * time.Millisecond) // until the terminal has them
-		goOn <- true
-		c.expect(aboardAsked)
-		c.send("none" + enter)
-		c.expect(goingBy)
-		c.send(enter)
-		c.ends(done)
-		if got := answerIn(t, kept, "safety.children"); got != "no" {
-			t.Errorf("children %q by keys that were struck before the question", got)
-		}
+			done := make(chan error, 1)
+			go func() { done <- run(opts) }()
+			for _, l := range essentials {
+				c.expect(l.expect)
+				c.send(l.answer + enter)
+			}
+			<-reckoning
+			c.send("3, 10" + enter + "2" + enter)
+			time.Sleep(500 * time.Millisecond) // until the terminal has them
+			goOn <- true
+			c.expect(aboardAsked)
+			c.send("none" + enter)
+			c.expect(goingBy)
+			c.send(enter)
+			c.ends(done)
+			if got := answerIn(t, kept, "safety.children"); got != "no" {
+				t.Errorf("children %q by keys that were struck before the question", got)
+			}
+		})
 	}
 }
 
