@@ -32,7 +32,7 @@ const (
 	// Works on the box that let in the same heat in all, within so much, are taken
 	// for alike, whether it comes from cabin, sea or engine: the search is to come
 	// within 1 % of the least cost. Engineering judgement, from memory.
-	alikeHeat = 0.005
+	alikeHeat = 0.002
 )
 
 // boxWork is one piece of work on the box, ready to be compared.
