@@ -56,8 +56,14 @@ func (c scene) aboard(t testing.TB) *aboard {
 	return c.at(g)
 }
 
+// skies are made once for each ground: nothing changes them.
+var skies = map[climate.Ground]*climate.Sky{}
+
 func (c scene) at(g climate.Ground) *aboard {
-	b := &aboard{oracle: oracle{ground: g, sky: climate.NewSky(g), weather: new(season.Weather)}}
+	if skies[g] == nil {
+		skies[g] = climate.NewSky(g)
+	}
+	b := &aboard{oracle: oracle{ground: g, sky: skies[g], weather: new(season.Weather)}}
 	months := season.NewMonths(g, b.sky)
 	plan := season.NewPlan(c.nights, c.tripNights)
 	k := quantity.WattPerKelvin(c.leakShare)
