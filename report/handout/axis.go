@@ -60,6 +60,5 @@ func cut(p, q sheet.Point, field sheet.Rect) (from, to sheet.Point, ok bool) {
 		a, b := (d[2]-d[0])/run, (d[3]-d[0])/run
 		low, high = max(low, min(a, b)), min(high, max(a, b))
 	}
-	on := func(t float64) sheet.Point { return sheet.Point{X: p.X + t*(q.X-p.X), Y: p.Y + t*(q.Y-p.Y)} }
-	return on(low), on(high), low < high
+	return along(p, q, low), along(p, q, high), low < high
 }

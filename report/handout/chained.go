@@ -167,13 +167,6 @@ func monthsNamed(in [12]bool) string {
 	return strings.Join(parts, ", ")
 }
 
-// walls is the leak of the walls in the system's units: a near-cubic box with so
-// much dry old foam.
-func (c *chained) walls(volume, foam float64) (float64, error) {
-	cond, err := conductance(quantity.Litre(volume*c.u.litre), quantity.Metre(foam*c.u.metre), heat.OldPolyurethane, heat.Dry)
-	return float64(cond.Total()) / c.u.leakUnit(), err
-}
-
 // iceDay is what melts in a day through a leak.
 func (c *chained) iceDay(leak, degrees float64) float64 { return leak * degrees * c.perHeat }
 
@@ -211,10 +204,9 @@ func aYear(years int) float64 {
 // followed are the figures of the example along its path.
 type followed struct{ foam, walls, leak, withUse, ice, ah, melts, bought, cost, mark, unit, without float64 }
 
-func (c *chained) follow(e example) (followed, error) {
+func (c *chained) follow(e example) followed {
 	f := followed{foam: e.thick * c.h.counts[0][1]} // old foam, damp
-	var err error
-	f.walls, err = c.walls(e.volume, f.foam)
+	f.walls = c.u.walls(e.volume, f.foam)
 	f.leak = f.walls + e.more
 	f.withUse = f.leak + (e.people*usePerPerson+useOfLid)/c.u.leakUnit()
 	f.ice = c.iceDay(f.withUse, c.months[0].degrees)
@@ -224,7 +216,7 @@ func (c *chained) follow(e example) (followed, error) {
 	f.cost = f.bought * e.price
 	f.mark = f.cost + e.people*e.nights*c.h.spoiledANight()
 	f.unit, f.without = e.unit*aYear(unitYears), e.people*e.nights*c.h.money.dry
-	return f, err
+	return f
 }
 
 // priceLabel prints a price of ice.

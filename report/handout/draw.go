@@ -31,14 +31,9 @@ func (c *chained) draw(s sheet.Sheet) error {
 		drawGrid(s, f.at, f.across, f.down)
 	}
 	e := exampleOf(c.h.sys)
-	f, err := c.follow(e)
-	if err != nil {
-		return err
-	}
+	f := c.follow(e)
 	c.drawPath(s, e, f)
-	if err := c.drawFoam(s); err != nil {
-		return err
-	}
+	c.drawFoam(s)
 	c.drawMonths(s)
 	c.drawNights(s)
 	c.drawPrices(s)
@@ -87,18 +82,14 @@ func tag(s sheet.Sheet, x, y float64, text string, t sheet.Type) {
 }
 
 // drawFoam draws a curve for each thickness of foam over the volumes.
-func (c *chained) drawFoam(s sheet.Sheet) error {
+func (c *chained) drawFoam(s sheet.Sheet) {
 	const pieces = 24
 	for i, foam := range c.foams {
 		var pts []sheet.Point
 		for k := range pieces + 1 {
 			x := c.a.X + c.a.W*float64(k)/pieces
 			v := c.vol.lo * math.Pow(c.vol.hi/c.vol.lo, float64(k)/pieces)
-			leak, err := c.walls(v, foam)
-			if err != nil {
-				return err
-			}
-			if y := c.leak.at(leak); y >= c.a.Y && y <= c.a.Bottom() {
+			if y := c.leak.at(c.u.walls(v, foam)); y >= c.a.Y && y <= c.a.Bottom() {
 				pts = append(pts, sheet.Point{X: x, Y: y})
 			}
 		}
@@ -115,7 +106,6 @@ func (c *chained) drawFoam(s sheet.Sheet) error {
 		w := sheet.Width(text, chartBold)/2 + 1
 		tag(s, min(p.X, c.a.Right()-w), p.Y, text, chartBold.To(sheet.Centre))
 	}
-	return nil
 }
 
 // staggered is where the label of the i-th of n lines stands, as a share of the
@@ -259,18 +249,15 @@ func (c *chained) drawScales(s sheet.Sheet) {
 	c.drawRulers(s)
 }
 
-// rulers are the three scales under field D, the first being its own: where each
-// begins, and what a unit of it is in money a year.
-func (c *chained) rulers() [3]struct {
-	y, worth float64
-	lead     string
-	name     string
-} {
-	type ruler = struct {
-		y, worth float64
-		lead     string
-		name     string
-	}
+// ruler is a scale under field D: where it begins, and what a unit of it is in
+// money a year.
+type ruler struct {
+	y, worth   float64
+	lead, name string
+}
+
+// rulers are the three, the first being the field's own.
+func (c *chained) rulers() [3]ruler {
 	y, cur := c.d.Bottom(), c.h.money.currency
 	return [3]ruler{{y, 1, cur, "a year for ice"}, {y + 9, aYear(unitYears), cur, "the unit's price, fitted, with its cable"}, {y + 18, c.h.money.dry, "", "going without: people × nights"}}
 }

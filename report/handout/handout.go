@@ -7,7 +7,6 @@ import (
 	"unicode/utf8"
 
 	"coldreckon/economics/climate"
-	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/forms"
 	"coldreckon/report/layout"
@@ -23,8 +22,6 @@ type Handout struct {
 	pack   rules.Pack
 	checks []forms.Check
 
-	tenLines layout.Block
-
 	counts  [][]float64
 	leaks   [][]float64
 	year    [12]monthRow
@@ -38,21 +35,16 @@ func New(ground climate.Ground, sys quantity.System, pack rules.Pack) (*Handout,
 	if sys != quantity.Metric && sys != quantity.US {
 		return nil, fmt.Errorf("unit system %q is not known; want metric or us", sys)
 	}
-	h := &Handout{ground: ground, sys: sys, words: wordsOf(sys), pack: pack, factors: factors()}
-	u := unitsOf(sys)
-	h.days = days(ground, u)
-	var faults [5]error
-	h.money, faults[0] = moneyOf(pack)
-	h.checks, faults[4] = checklist(pack, sys)
-	h.counts, faults[1] = counts()
-	h.leaks, faults[2] = leaks(u)
-	h.year, faults[3] = year(ground, u)
-	if err := errors.Join(faults[:]...); err != nil {
+	money, noPrice := moneyOf(pack)
+	checks, noCaution := checklist(pack, sys)
+	if err := errors.Join(noPrice, noCaution); err != nil {
 		return nil, err
 	}
-	var err error
-	h.tenLines, err = h.lines()
-	return h, err
+	u := unitsOf(sys)
+	return &Handout{
+		ground: ground, sys: sys, words: wordsOf(sys), money: money, pack: pack, checks: checks,
+		counts: counts(), leaks: leaks(u), year: year(ground, u), days: days(ground, u), factors: factors(),
+	}, nil
 }
 
 // Title names the file and heads its pages: a question, and the ground.
@@ -94,13 +86,4 @@ func moneyOf(pack rules.Pack) (money, error) {
 		m.currency += " " // EUR 12, €12
 	}
 	return m, errors.Join(missing...)
-}
-
-// seal gives what a metre of lid rim lets in, W/K.
-func seal(s heat.Seal) float64 {
-	f, err := heat.SealLoss(s)
-	if err != nil { // the three seals are the ledger's own
-		return 0
-	}
-	return f.Range.Typical
 }

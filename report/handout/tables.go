@@ -61,7 +61,7 @@ var (
 
 // conductance is that of a near-cubic box with all walls alike, the outboard
 // one towards the sea, without lid rim and drain.
-func conductance(volume quantity.Litre, foam quantity.Metre, m heat.Material, state heat.State) (heat.Conductance, error) {
+func conductance(volume quantity.Litre, foam quantity.Metre, m heat.Material, state heat.State) heat.Conductance {
 	spec := heat.Spec{Inside: heat.CubeLike(volume), Lid: heat.TopLid, Seal: heat.GoodSeal, Drain: heat.NoDrain}
 	for i, side := range heat.Sides {
 		spec.Faces[i] = heat.FaceSpec{Side: side, Neighbour: heat.Cabin}
@@ -72,25 +72,32 @@ func conductance(volume quantity.Litre, foam quantity.Metre, m heat.Material, st
 			spec.Faces[i].Layers = []heat.Layer{{Material: m, State: state, Thickness: foam}}
 		}
 	}
-	return spec.Conductance()
+	c, err := spec.Conductance()
+	if err != nil {
+		panic(err) // the handout's own boxes: this cannot depend on any input
+	}
+	return c
 }
 
 // leaks gives the leak of boxes with dry old foam, in the system's units: a
 // row for each volume, a column for each thickness.
-func leaks(u units) ([][]float64, error) {
+func leaks(u units) [][]float64 {
 	var out [][]float64
 	for _, v := range u.volumes {
 		var row []float64
 		for _, f := range u.foams {
-			c, err := conductance(quantity.Litre(v*u.litre), quantity.Metre(f*u.metre), heat.OldPolyurethane, heat.Dry)
-			if err != nil {
-				return nil, err
-			}
-			row = append(row, float64(c.Total())/u.leakUnit())
+			row = append(row, u.walls(v, f))
 		}
 		out = append(out, row)
 	}
-	return out, nil
+	return out
+}
+
+// walls is the leak of the walls in the system's units: a near-cubic box with so
+// much dry old foam.
+func (u units) walls(volume, foam float64) float64 {
+	c := conductance(quantity.Litre(volume*u.litre), quantity.Metre(foam*u.metre), heat.OldPolyurethane, heat.Dry)
+	return float64(c.Total()) / u.leakUnit()
 }
 
 // A middling box, at which foam of any kind and state is set against dry old
@@ -103,40 +110,28 @@ const (
 // counts gives what foam of a material and state counts as, as a share of dry
 // old foam's thickness: a row for each material, a column for each state. It
 // is the thickness at which the leak table gives the middling box's own leak.
-func counts() ([][]float64, error) {
-	leak := func(foam quantity.Metre, m heat.Material, s heat.State) (float64, error) {
-		c, err := conductance(middlingBox, foam, m, s)
-		return float64(c.Total()), err
+func counts() [][]float64 {
+	leak := func(foam quantity.Metre, m heat.Material, s heat.State) float64 {
+		return float64(conductance(middlingBox, foam, m, s).Total())
 	}
 	var out [][]float64
 	for _, m := range materials {
 		var row []float64
 		for _, s := range states {
-			want, err := leak(middlingFoam, m, s)
-			if err != nil {
-				return nil, err
-			}
+			want := leak(middlingFoam, m, s)
 			// The rim of thin foam is not counted, so the leak falls by a step;
 			// bisection finds that step when nothing else fits.
-			var broken error
 			share, ok := cost.Crossing(func(share float64) float64 {
-				got, err := leak(middlingFoam*quantity.Metre(share), heat.OldPolyurethane, heat.Dry)
-				if err != nil {
-					broken = err
-				}
-				return got - want
+				return leak(middlingFoam*quantity.Metre(share), heat.OldPolyurethane, heat.Dry) - want
 			}, 0.01, 3)
-			if broken != nil {
-				return nil, broken
-			}
 			if !ok {
-				return nil, fmt.Errorf("%s %s foam counts as nothing in the leak table", s, m)
+				panic(fmt.Sprintf("%s %s foam counts as nothing in the leak table", s, m)) // as in conductance
 			}
 			row = append(row, share)
 		}
 		out = append(out, row)
 	}
-	return out, nil
+	return out
 }
 
 // monthRow is one month of the ground, temperatures in the system's degrees.
@@ -148,12 +143,8 @@ type monthRow struct {
 }
 
 // year gives the twelve months of a ground.
-func year(g climate.Ground, u units) ([12]monthRow, error) {
-	var out [12]monthRow
-	box, err := conductance(middlingBox, middlingFoam, heat.OldPolyurethane, heat.Damp)
-	if err != nil {
-		return out, err
-	}
+func year(g climate.Ground, u units) (out [12]monthRow) {
+	box := conductance(middlingBox, middlingFoam, heat.OldPolyurethane, heat.Damp)
 	months := season.NewMonths(g, climate.NewSky(g))
 	panel := energy.Panel{Wp: 100, Mounting: energy.Arch, Controller: energy.Tracking}.Chain()
 	for m := range out {
@@ -168,7 +159,7 @@ func year(g climate.Ground, u units) ([12]monthRow, error) {
 			PanelWh: panelWh(panel, &months[m]),
 		}
 	}
-	return out, nil
+	return out
 }
 
 func panelWh(panel energy.Chain, m *season.Month) float64 {

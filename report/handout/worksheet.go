@@ -38,10 +38,7 @@ const (
 
 // short prints a figure with so many significant digits and no idle zeros.
 func short(x float64, digits int) string {
-	rounded, err := strconv.ParseFloat(strconv.FormatFloat(x, 'e', digits-1, 64), 64)
-	if err != nil {
-		return ""
-	}
+	rounded, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', digits-1, 64), 64)
 	return strconv.FormatFloat(rounded, 'f', -1, 64)
 }
 
@@ -65,19 +62,16 @@ func (h *Handout) spoiledANight() float64 { return h.money.spoilage * warmKg }
 type entry struct{ text, example, unit string }
 
 // steps are the ten lines.
-func (c *chained) steps() ([]entry, error) {
+func (c *chained) steps() []entry {
 	h, w, u, m := c.h, c.h.words, c.u, c.h.money
 	e := exampleOf(h.sys)
-	f, err := c.follow(e)
-	if err != nil {
-		return nil, err
-	}
+	f := c.follow(e)
 	leak := func(wPerK float64) string { return short(wPerK/u.leakUnit(), 2) }
-	rim := func(s heat.Seal) string { return short(seal(s)*u.foot/u.leakUnit(), 2) }
-	drain := 0.0
-	if loss, err := heat.DrainLoss(heat.OpenDrain); err == nil {
-		drain = loss.Range.Typical
+	rim := func(s heat.Seal) string {
+		loss, _ := heat.SealLoss(s) // the ledger's own seals and drain
+		return short(loss.Range.Typical*u.foot/u.leakUnit(), 2)
 	}
+	drain, _ := heat.DrainLoss(heat.OpenDrain)
 	cur := func(x float64) string { return m.currency + price(x) }
 	of := h.counts[0]
 	kept := func(years int) string { return short(aYear(years)/aYear(unitYears), 2) }
@@ -87,7 +81,7 @@ func (c *chained) steps() ([]entry, error) {
 		{fmt.Sprintf("Foam that counts: its thickness × %s dry, %s damp, %s wet, %s soaked; new: overleaf", short(of[0], 2), short(of[1], 2), short(of[2], 2), short(of[3], 1)),
 			fmt.Sprintf("%s × %s = %s", short(e.thick, 2), short(of[1], 2), short(f.foam, 2)), w.foam},
 		{"A  Leak of the walls. Less foam in the lid: (5 × the walls' + the lid's) ÷ 6", short(f.walls, 2), ""},
-		{fmt.Sprintf("Add %s of lid rim × %s soft, %s hard, %s resting; open drain %s", w.rim, rim(heat.GoodSeal), rim(heat.PoorSeal), rim(heat.NoSeal), leak(drain)), short(e.more, 2), ""},
+		{fmt.Sprintf("Add %s of lid rim × %s soft, %s hard, %s resting; open drain %s", w.rim, rim(heat.GoodSeal), rim(heat.PoorSeal), rim(heat.NoSeal), leak(drain.Range.Typical)), short(e.more, 2), ""},
 		{"Leak: line 3 + line 4. If you tested the box, the test's leak instead", short(f.leak, 2), w.leak},
 		{fmt.Sprintf("B  Ice a day, warmest month: go on from line 5 + %s × people + %s", leak(usePerPerson), leak(useOfLid)), short(f.ice, 2), w.mass},
 		{fmt.Sprintf("B  Ah a day with a fan; fins × %s, sea water × %s; lithium × %s", short(condenserFactor(h.ground, energy.Fins), 3), short(condenserFactor(h.ground, energy.Seawater), 3), short(lithium, 2)),
@@ -97,7 +91,7 @@ func (c *chained) steps() ([]entry, error) {
 		{fmt.Sprintf("D  Its cost + errands + %s × people × nights not cold (food that spoils): mark 1", cur(h.spoiledANight())), m.currency + short(f.mark, 3), m.currency},
 		{fmt.Sprintf("Unit fitted + cable %s (sea water + %s); × %s if kept 5 years, × %s if 15: mark 2", cur(m.cable), cur(m.hull), kept(5), kept(15)),
 			m.currency + short(f.unit, 3), m.currency},
-	}, nil
+	}
 }
 
 const (
@@ -109,10 +103,7 @@ const (
 
 // drawSteps draws the lines with the example's figures and blanks.
 func (c *chained) drawSteps(s sheet.Sheet, r sheet.Rect) error {
-	steps, err := c.steps()
-	if err != nil {
-		return err
-	}
+	steps := c.steps()
 	blank := r.Right() - unitWide - blankWide
 	across := func(y float64, p sheet.Pen) {
 		s.Line(sheet.Point{X: r.X, Y: y}, sheet.Point{X: r.Right(), Y: y}, p)
@@ -142,19 +133,16 @@ func (h *Handout) chart() layout.Block {
 }
 
 // lines are the ten lines to fill in.
-func (h *Handout) lines() (layout.Block, error) {
+func (h *Handout) lines() layout.Block {
 	const anyWidth = 190
-	steps, err := h.newChained(0, 0, anyWidth).steps()
-	if err != nil {
-		return nil, err
-	}
+	steps := h.newChained(0, 0, anyWidth).steps()
 	table := layout.Table{Columns: []layout.Column{{Head: "Line"}, {Head: "What to write"}, {Head: "Example"}, {Head: "Yours"}}}
 	for i, line := range steps {
 		table.Rows = append(table.Rows, []string{strconv.Itoa(i + 1), line.text, line.example, strings.TrimSpace("____ " + line.unit)})
 	}
 	return layout.OnPaper{Name: "lines", Height: func(float64) float64 { return stepsHead + stepHigh*float64(len(steps)) },
 		Draw:    func(s sheet.Sheet, r sheet.Rect) error { return h.newChained(r.X, r.Y, r.W).drawSteps(s, r) },
-		Instead: []layout.Block{table}}, nil
+		Instead: []layout.Block{table}}
 }
 
 // worksheet is the first side.
@@ -165,7 +153,7 @@ func (h *Handout) worksheet() []layout.Block {
 		layout.Para{Style: layout.Fine, Lead: h.ground.Name + ".", Text: "Follow A B C D with a pencil, as the dashed line does; between two lines go between. " +
 			"Degrees: outside less inside, food at " + w.target + ", cabin " + w.offset + " over the air. A warmer cabin has more."},
 		h.chart(),
-		h.tenLines,
+		h.lines(),
 		layout.Para{Style: layout.Fine, Lead: "Ice keeps most boxes cool, not cold.", Text: "A unit in the black bar never pauses: add the food that spoils. A way's cost over its cold nights " +
 			"is the price of one. A way that is never cold does not count. Tests and cautions are overleaf."},
 	}
