@@ -20,7 +20,7 @@ func (a author) keepers() []layout.Block {
 		a.v.Degrees(hottest.CabinC), words.Month(hottest.Month), words.Plural(gap, "day"))})
 	t := layout.Table{Fine: true, Columns: []layout.Column{{Head: "Food", Share: 0.19}, {Head: "Keeps", Share: 0.14}, {Head: "What to do"}, {Head: "Source", Right: true, Share: 0.07}}}
 	var sources origins
-	for _, k := range a.foods.Keeping(hottest.CabinC, gap, a.r.Boat.Safety.Eggs) {
+	for _, k := range a.foods.Keeping(hottest.CabinC, a.r.Boat.Safety.Eggs) {
 		band := string(k.Band)
 		if k.Judged {
 			band += " (judged)"

@@ -137,7 +137,7 @@ var meals = [][]string{{"dry-staples", "potatoes", "bread"}, {"tins-plain", "pou
 func (a author) foodPlan(s setting) []layout.Block {
 	gap := int(min([...]float64{6, 6, 5, 4}[min(s.tight, 3)], max(1, math.Round(a.r.Boat.Cruising.ShopEveryDays))))
 	hottest := a.warmestCabin()
-	keeps := a.foods.Keeping(hottest.CabinC, float64(gap), a.r.Boat.Safety.Eggs)
+	keeps := a.foods.Keeping(hottest.CabinC, a.r.Boat.Safety.Eggs)
 	named := func(ids []string, bands ...rules.Band) []string {
 		var out []string
 		for _, k := range keeps {

@@ -5,8 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"gopkg.in/yaml.v3"
-
 	"coldreckon/economics"
 )
 
@@ -70,20 +68,15 @@ func warmthOf(storeC float64) warmth {
 
 // food is one row of the file.
 type food struct {
-	id, name               string
-	eggs                   economics.Eggs // of an egg rule; "" for everything else
-	days                   [len(warmths)]float64
-	judged                 [len(warmths)]bool
-	advice, limits, weight string
-	grade, source          string
+	Keeping                // but for what hangs on the warmth
+	eggs    economics.Eggs // of an egg rule; "" for everything else
+	days    [len(warmths)]float64
+	judged  [len(warmths)]bool
 }
 
 // CannotDo is one thing that stores without cooling cannot do, told as what
 // follows "Dry stores cannot".
-type CannotDo struct {
-	ID, Text      string
-	Grade, Source string // as in Keeping
-}
+type CannotDo struct{ ID, Text, Source string }
 
 // Foods is what is known of eating well without cooling; LoadFoods fills it.
 type Foods struct {
@@ -97,32 +90,25 @@ type Keeping struct {
 	Band     Band
 	// Judged tells that the band at this temperature is judgement, not the source's.
 	Judged bool
-	// OutlastsGap tells that it surely lasts from one shop to the next. What
-	// does not is for the first days.
-	OutlastsGap bool
-	Advice      string // what to do
-	Limits      string // "" when there are none
-	Weight      string // a note on its weight; "" when there is none
-	Grade       string // provenance of the row: "a" read in an official source, "b" read elsewhere, "c" from memory
-	Source      string
+	Advice string // what to do
+	Limits string // "" when there are none
+	Weight string // a note on its weight; "" when there is none
+	Source string
 }
 
-// Keeping lists the foods in a locker of storeC °C, shops gapDays days apart:
-// by band, the shortest first, then by name. Of the egg rules it gives the one
-// for how eggs are sold, and none for a boat without eggs.
-func (f Foods) Keeping(storeC, gapDays float64, eggs economics.Eggs) []Keeping {
+// Keeping lists the foods in a locker of storeC °C: by band, the shortest
+// first, then by name. Of the egg rules it gives the one for how eggs are sold,
+// and none for a boat without eggs.
+func (f Foods) Keeping(storeC float64, eggs economics.Eggs) []Keeping {
 	at := warmthOf(storeC)
 	var out []Keeping
 	for _, row := range f.foods {
 		if row.eggs != "" && row.eggs != eggs {
 			continue
 		}
-		out = append(out, Keeping{
-			ID: row.id, Name: row.name, Band: bandOf(row.days[at]), Judged: row.judged[at],
-			OutlastsGap: row.days[at] >= gapDays && row.days[at] > 0,
-			Advice:      row.advice, Limits: row.limits, Weight: row.weight,
-			Grade: row.grade, Source: row.source,
-		})
+		k := row.Keeping
+		k.Band, k.Judged = bandOf(row.days[at]), row.judged[at]
+		out = append(out, k)
 	}
 	slices.SortFunc(out, func(a, b Keeping) int {
 		return cmp.Or(slices.Index(bands, a.Band)-slices.Index(bands, b.Band), cmp.Compare(a.Name, b.Name))
@@ -162,23 +148,22 @@ func (f *Foods) read(r *reader) {
 	seen := map[string]bool{}
 	r.entries(top, "foods", []string{"id", "name", "eggs", "days", "judged", "advice", "limits", "weight", "grade", "source"}, func(rec record) {
 		row := food{
-			id: r.id(rec, seen), name: r.text(rec, "name"), advice: r.text(rec, "advice"),
-			grade: r.oneOf(rec, "grade", "a", "b", "c"), source: r.text(rec, "source"),
-			limits: r.textIfAny(rec, "limits"), weight: r.textIfAny(rec, "weight"),
+			Keeping: Keeping{
+				ID: r.id(rec, seen), Name: r.text(rec, "name"), Advice: r.text(rec, "advice"), Source: r.text(rec, "source"),
+				Limits: r.textIfAny(rec, "limits"), Weight: r.textIfAny(rec, "weight"),
+			},
+			days: r.keepingDays(rec), judged: r.judged(rec),
 		}
+		r.provenance(rec)
 		if rec.fields["eggs"] != nil {
 			row.eggs = economics.Eggs(r.oneOf(rec, "eggs", string(economics.WashedEggs), string(economics.UnwashedEggs), string(economics.UnknownEggs)))
 		}
-		row.days = r.keepingDays(rec)
-		row.judged = r.judged(rec)
 		f.foods = append(f.foods, row)
 	})
 	r.everyEgg(top, f.foods)
 	r.entries(top, "cannot", []string{"id", "text", "grade", "source"}, func(rec record) {
-		f.cannot = append(f.cannot, CannotDo{
-			ID: r.id(rec, seen), Text: r.text(rec, "text"),
-			Grade: r.oneOf(rec, "grade", "a", "b", "c"), Source: r.text(rec, "source"),
-		})
+		r.provenance(rec)
+		f.cannot = append(f.cannot, CannotDo{r.id(rec, seen), r.text(rec, "text"), r.text(rec, "source")})
 	})
 }
 
@@ -214,11 +199,8 @@ func (r *reader) keepingDays(rec record) (days [len(warmths)]float64) {
 
 // judged reads the list of temperatures whose figure is judgement.
 func (r *reader) judged(rec record) (judged [len(warmths)]bool) {
-	for _, n := range r.items(rec, "judged") {
-		one := record{node: n, rule: rec.rule, fields: map[string]*yaml.Node{"judged": n}}
-		if i := slices.Index(warmths[:], r.oneOf(one, "judged", warmths[:]...)); i >= 0 {
-			judged[i] = true
-		}
+	for _, word := range r.someOf(rec, "judged", warmths[:]...) {
+		judged[slices.Index(warmths[:], word)] = true
 	}
 	return judged
 }

@@ -44,7 +44,7 @@ func TestFoodBandsAgainstPublishedTimes(t *testing.T) {
 		{"carrots", 24, economics.NoEggs, Weeks, "1 to 2 weeks at 20 to 28 °C, common practice, no source"},
 		{"squash", 27, economics.NoEggs, Months, "4 to 8 weeks at 20 to 28 °C, common practice, no source"},
 	} {
-		list := foods.Keeping(row.StoreC, 3, row.Eggs)
+		list := foods.Keeping(row.StoreC, row.Eggs)
 		i := slices.IndexFunc(list, func(k Keeping) bool { return k.ID == row.ID })
 		if i < 0 {
 			t.Errorf("%s is not listed", row.ID)
@@ -76,7 +76,7 @@ func TestFoodDaysAgainstPublishedTimes(t *testing.T) {
 		{"dry-staples", "to_25", 730, 730, "USDA FSIS"},
 		{"squash", "to_15", 90, 180, "farm storage sheet, 50 to 55 °F"},
 	} {
-		i := slices.IndexFunc(foods.foods, func(f food) bool { return f.id == row.ID })
+		i := slices.IndexFunc(foods.foods, func(f food) bool { return f.ID == row.ID })
 		if i < 0 {
 			t.Fatalf("no row %s", row.ID)
 		}
@@ -97,31 +97,31 @@ func TestEveryFoodRowIsWhole(t *testing.T) {
 			if eggs == economics.NoEggs {
 				want--
 			}
-			list := foods.Keeping(storeC, 5, eggs)
+			list := foods.Keeping(storeC, eggs)
 			if len(list) != want {
 				t.Errorf("%g °C, %s eggs: %d rows; want %d", storeC, eggs, len(list), want)
 			}
 			for _, k := range list {
-				if k.ID == "" || k.Name == "" || k.Advice == "" || k.Source == "" || !slices.Contains(bands, k.Band) || !slices.Contains([]string{"a", "b", "c"}, k.Grade) {
+				if k.ID == "" || k.Name == "" || k.Advice == "" || k.Source == "" || !slices.Contains(bands, k.Band) {
 					t.Errorf("%g °C: not whole: %+v", storeC, k)
 				}
 			}
 		}
 	}
 	for _, c := range foods.CannotDo() {
-		if c.Text == "" || c.Source == "" || c.Grade == "" {
+		if c.Text == "" || c.Source == "" {
 			t.Errorf("not whole: %+v", c)
 		}
 	}
 }
 
-// Warmth never lengthens keeping, and a longer gap never makes more foods last.
+// Warmth never lengthens keeping.
 func TestKeepingIsOrderly(t *testing.T) {
 	foods := loadFoods(t)
 	for _, eggs := range []economics.Eggs{economics.WashedEggs, economics.UnwashedEggs, economics.UnknownEggs} {
 		before := map[string]int{}
 		for storeC := 0.0; storeC <= 40; storeC += 0.5 {
-			for _, k := range foods.Keeping(storeC, 7, eggs) {
+			for _, k := range foods.Keeping(storeC, eggs) {
 				band := slices.Index(bands, k.Band)
 				if was, seen := before[k.ID]; seen && band > was {
 					t.Errorf("%s keeps longer at %g °C than a little cooler", k.ID, storeC)
@@ -129,28 +129,12 @@ func TestKeepingIsOrderly(t *testing.T) {
 				before[k.ID] = band
 			}
 		}
-		last := len(foods.foods)
-		for gap := 0.0; gap < 800; gap += 3 {
-			n := 0
-			for _, k := range foods.Keeping(22, gap, eggs) {
-				if k.OutlastsGap {
-					n++
-				}
-				if k.OutlastsGap && k.Band == notAtAll {
-					t.Errorf("%s does not keep and lasts %g days", k.ID, gap)
-				}
-			}
-			if n > last {
-				t.Errorf("%d foods last %g days, %d a shorter gap", n, gap, last)
-			}
-			last = n
-		}
 	}
 }
 
 func TestKeepingIsSorted(t *testing.T) {
 	for _, storeC := range []float64{12, 22, 30} {
-		list := loadFoods(t).Keeping(storeC, 5, economics.UnwashedEggs)
+		list := loadFoods(t).Keeping(storeC, economics.UnwashedEggs)
 		for i := 1; i < len(list); i++ {
 			a, b := list[i-1], list[i]
 			ai, bi := slices.Index(bands, a.Band), slices.Index(bands, b.Band)
@@ -158,7 +142,7 @@ func TestKeepingIsSorted(t *testing.T) {
 				t.Errorf("%g °C: %q (%s) before %q (%s)", storeC, a.Name, a.Band, b.Name, b.Band)
 			}
 		}
-		if a := loadFoods(t).Keeping(storeC, 5, economics.UnwashedEggs); !slices.Equal(a, list) {
+		if a := loadFoods(t).Keeping(storeC, economics.UnwashedEggs); !slices.Equal(a, list) {
 			t.Error("twice is not the same")
 		}
 	}
@@ -193,12 +177,11 @@ func TestBandOf(t *testing.T) {
 	}
 }
 
-// A food lasts a gap of as many days as its row says, not one more; and what
-// the sources leave open is marked as judgement, temperature by temperature.
-func TestGapAndJudgement(t *testing.T) {
+// What the sources leave open is marked as judgement, temperature by temperature.
+func TestJudgement(t *testing.T) {
 	foods := loadFoods(t)
-	find := func(id string, storeC, gap float64) Keeping {
-		for _, k := range foods.Keeping(storeC, gap, economics.NoEggs) {
+	find := func(id string, storeC float64) Keeping {
+		for _, k := range foods.Keeping(storeC, economics.NoEggs) {
 			if k.ID == id {
 				return k
 			}
@@ -206,11 +189,8 @@ func TestGapAndJudgement(t *testing.T) {
 		t.Fatalf("no %s", id)
 		return Keeping{}
 	}
-	if !find("hard-cheese", 28, 1).OutlastsGap || !find("onions", 24, 21).OutlastsGap || find("onions", 24, 22).OutlastsGap {
-		t.Error("in warmth onions last three weeks and hard cheese a day, no more")
-	}
-	if find("jerky", 22, 7).Judged || !find("jerky", 28, 7).Judged || !find("potatoes", 22, 7).Judged ||
-		!find("butter", 14, 7).Judged || find("butter", 18, 7).Judged {
+	if find("jerky", 22).Judged || !find("jerky", 28).Judged || !find("potatoes", 22).Judged ||
+		!find("butter", 14).Judged || find("butter", 18).Judged {
 		t.Error("judgement is not marked where it is one")
 	}
 }
@@ -228,7 +208,7 @@ func TestEggRules(t *testing.T) {
 		{economics.NoEggs, nil},
 	} {
 		var got []string
-		for _, k := range foods.Keeping(18, 4, row.eggs) {
+		for _, k := range foods.Keeping(18, row.eggs) {
 			if strings.HasPrefix(k.ID, "eggs") {
 				got = append(got, k.ID)
 			}
@@ -350,10 +330,10 @@ func FuzzFoods(f *testing.F) {
 		for _, row := range foods.foods {
 			for i := 1; i < len(row.days); i++ {
 				if !(row.days[i] <= row.days[i-1]) || row.days[i] < 0 {
-					t.Fatalf("%s: %v", row.id, row.days)
+					t.Fatalf("%s: %v", row.ID, row.days)
 				}
 			}
-			if row.source == "" || row.name == "" || row.advice == "" {
+			if row.Source == "" || row.Name == "" || row.Advice == "" {
 				t.Fatalf("%+v", row)
 			}
 		}

@@ -141,16 +141,13 @@ func (r *reader) rank(rec record) int {
 
 // options reads the options a rule concerns; nil means all.
 func (r *reader) options(rec record) []economics.OptionID {
+	var names []string
+	for _, o := range economics.Options {
+		names = append(names, string(o))
+	}
 	var options []economics.OptionID
-	for _, n := range r.items(rec, "options") {
-		one := record{node: n, rule: rec.rule, fields: map[string]*yaml.Node{"options": n}}
-		var names []string
-		for _, o := range economics.Options {
-			names = append(names, string(o))
-		}
-		if name := r.oneOf(one, "options", names...); name != "" {
-			options = append(options, economics.OptionID(name))
-		}
+	for _, name := range r.someOf(rec, "options", names...) {
+		options = append(options, economics.OptionID(name))
 	}
 	return options
 }

@@ -135,6 +135,22 @@ func (r *reader) oneOf(rec record, key string, set ...string) string {
 	return word
 }
 
+// someOf reads a list of words of a fixed set, which may be left out.
+func (r *reader) someOf(rec record, key string, set ...string) []string {
+	var words []string
+	for _, n := range r.items(rec, key) {
+		one := record{node: n, rule: rec.rule, fields: map[string]*yaml.Node{key: n}}
+		if word := r.oneOf(one, key, set...); word != "" {
+			words = append(words, word)
+		}
+	}
+	return words
+}
+
+// provenance reads how the figures of a record are known: "a" read in an
+// official source, "b" read elsewhere, "c" from memory.
+func (r *reader) provenance(rec record) string { return r.oneOf(rec, "grade", "a", "b", "c") }
+
 // decimal is the only way to write a number: no exponent, no leading zero
 // (which YAML reads as octal), no .inf, no .nan.
 var decimal = regexp.MustCompile(`^-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?$`)

@@ -49,7 +49,7 @@ func (p *Pack) readPrices(r *reader) {
 			Price:   r.priceRange(rec),
 			Billing: economics.Billing(r.oneOf(rec, "billing", string(economics.Once), string(economics.Renewed), string(economics.Yearly), string(economics.Rate))),
 			Options: r.options(rec),
-			Grade:   r.oneOf(rec, "grade", "a", "b", "c"),
+			Grade:   r.provenance(rec),
 			Source:  r.text(rec, "source"),
 		}
 		if len(line.Options) == 0 {
