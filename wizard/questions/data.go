@@ -44,9 +44,9 @@ func (r Row) data(v any) any {
 		if d.Zero() {
 			return nil
 		}
-		sides := []float64{scale * float64(d.Length), scale * float64(d.Width), scale * float64(d.Height)}
-		if r.Kind == Opening {
-			sides = sides[:2]
+		sides := figures(d)
+		for i := range sides {
+			sides[i] *= scale
 		}
 		return sides
 	case [2]quantity.Money:

@@ -1,6 +1,7 @@
 package questions
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -146,10 +147,7 @@ func pricePerMass(r Row, text string, o owner) (any, error) {
 	}
 	if _, bare := quantity.ParseMoney(text, o.currency); bare == nil && r.Limits.High > 0 && float64(v) > r.Limits.High {
 		amount := strings.TrimSpace(text)
-		per := map[quantity.System]string{quantity.US: "/lb"}[o.sys]
-		if per == "" {
-			per = "/kg"
-		}
+		per := cmp.Or(map[quantity.System]string{quantity.US: "/lb"}[o.sys], "/kg")
 		return nil, &quantity.Error{Wrong: quantity.Quoted(text) + " is far more than ice costs by weight", Want: amount + " a bag, or " + amount + per,
 			Hint: "did you mean " + amount + " a bag?"}
 	}
@@ -228,15 +226,8 @@ func parseChoice(r Row, text string, _ owner) (any, error) {
 // is reports whether a text names the option.
 func (o Option) is(text string) bool {
 	word := loose(text)
-	if word == loose(o.Value) || word == loose(o.Label) || word == loose(quantity.Local(o.Label, quantity.US)) {
-		return true
-	}
-	for _, also := range strings.Split(o.Also, "|") {
-		if also != "" && word == loose(also) {
-			return true
-		}
-	}
-	return false
+	return word == loose(o.Value) || word == loose(o.Label) || word == loose(quantity.Local(o.Label, quantity.US)) ||
+		slices.ContainsFunc(strings.Split(o.Also, "|"), func(also string) bool { return also != "" && word == loose(also) })
 }
 
 // choices lists the values of a choice for an error sentence.

@@ -18,8 +18,7 @@ const maxRecords = 50
 // readRecords reads a list of records, each a group of keys, or one text with
 // records separated by "|".
 func (r Row) readRecords(in Input, o owner) (any, []Fault) {
-	var records [][]Pair
-	var places []Input
+	var records []Input
 	var faults []Fault
 	_, required, _ := recordFields(r.Key, nil)
 	want := "keys such as " + required[0] + " and " + required[1]
@@ -36,7 +35,7 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 			faults = append(faults, item.not("a group of "+want))
 			continue
 		}
-		records, places = append(records, item.Pairs), append(places, item)
+		records = append(records, item)
 	}
 	most := maxRecords
 	if r.Key == quotationsKey {
@@ -46,15 +45,15 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 		return nil, []Fault{in.fault(fmt.Sprintf("%d records are too many", len(records)), fmt.Sprintf("Give at most %d", most))}
 	}
 	list := reflect.MakeSlice(reflect.TypeOf(r.zeroValue()), 0, len(records))
-	for i, pairs := range records {
-		record, wrong := readRecord(r.Key, pairs, places[i], o)
+	for _, item := range records {
+		record, wrong := readRecord(r.Key, item, o)
 		faults = append(faults, wrong...)
 		if len(wrong) == 0 {
 			list = reflect.Append(list, reflect.ValueOf(record))
 		}
 	}
 	if offers, ok := list.Interface().([]economics.Quotation); ok && len(faults) == 0 {
-		faults = namedTwice(offers, places)
+		faults = namedTwice(offers, records)
 	}
 	if len(faults) > 0 {
 		return nil, faults
@@ -63,11 +62,11 @@ func (r Row) readRecords(in Input, o owner) (any, []Fault) {
 }
 
 // readRecord reads one record of a list.
-func readRecord(key string, pairs []Pair, place Input, o owner) (any, []Fault) {
+func readRecord(key string, place Input, o owner) (any, []Fault) {
 	fields, required, record := recordFields(key, nil)
 	var faults []Fault
 	seen := map[string]bool{}
-	for _, p := range pairs {
+	for _, p := range place.Pairs {
 		name := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(p.Name.Text)), "-", "_")
 		at := slices.IndexFunc(fields, func(f Row) bool { return f.Key == name })
 		switch {

@@ -1,6 +1,7 @@
 package questions
 
 import (
+	"cmp"
 	"reflect"
 	"slices"
 	"strings"
@@ -106,15 +107,9 @@ type owner struct {
 }
 
 func ownerOf(b *economics.Boat) owner {
-	o := owner{b.Units, b.Currency, watersOf(*b), b.Ice.UnitSize}
-	if o.sys == "" {
-		o.sys = quantity.US
-	}
+	o := owner{cmp.Or(b.Units, quantity.US), cmp.Or(b.Currency, defaultCurrency), watersOf(*b), b.Ice.UnitSize}
 	if o.bag <= 0 {
 		o.bag, _ = usualBag(o.sys)
-	}
-	if o.currency == "" {
-		o.currency = defaultCurrency
 	}
 	return o
 }

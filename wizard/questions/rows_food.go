@@ -1,6 +1,7 @@
 package questions
 
 import (
+	"cmp"
 	"coldreckon/economics"
 	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
@@ -86,13 +87,10 @@ func foodRows() []Row {
 			Help: "Typical: usual tins, $1.60 a person and night more than fresh food; staples $0.30, pouch meals $6. A sum of your own does, too.",
 			Options: []Option{{"0.3", "staples", "plain staples|rice and beans|beans"}, {"1.6", "usual tins", "usual cans|tins|cans|the usual tins|canned food|tinned food"},
 				{"6", "pouch meals", "pouches|pouch|freeze-dried|freeze dried"}},
-			Limits: Limits{0, 0, 15, 200},
-			None:   "nothing",
-			Field:  func(b *economics.Boat) Slot { return at(&b.Food.DryPremium) },
-			Default: func(c Context) (any, string) {
-				v, why := priced(c, "dry_premium", 1.60)
-				return quantity.Money(v), why
-			},
+			Limits:  Limits{0, 0, 15, 200},
+			None:    "nothing",
+			Field:   func(b *economics.Boat) Slot { return at(&b.Food.DryPremium) },
+			Default: listed("dry_premium", 1.60),
 		},
 	}
 }
@@ -124,12 +122,7 @@ func iceRows() []Row {
 			Limits: Limits{0.01, 0.05, 6, 50},
 			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.Price) },
 			Default: func(c Context) (any, string) {
-				kind := c.Boat.Ice.Kind
-				if kind == "" {
-					kind = heat.Cubes
-				}
-				v, why := priced(c, "ice_"+string(kind), 1.10)
-				return quantity.MoneyPerKg(v), why
+				return priced(c, "ice_"+string(cmp.Or(c.Boat.Ice.Kind, heat.Cubes)), 1.10)
 			},
 		},
 		{
@@ -171,14 +164,11 @@ func iceRows() []Row {
 		},
 		{
 			Key: "ice.trip_cost", Group: OfIce, Label: "Cost of an extra errand for ice", Kind: Money, Detail: true,
-			Ask:    "What does an extra errand for ice cost you, in fuel, fares or your time?",
-			Help:   "Typical: $5; nothing if you pass the shop anyway, $25 for a taxi.",
-			Limits: Limits{0, 0, 60, 500},
-			Field:  func(b *economics.Boat) Slot { return at(&b.Ice.TripCost) },
-			Default: func(c Context) (any, string) {
-				v, why := priced(c, "ice_errand", 5)
-				return quantity.Money(v), why
-			},
+			Ask:     "What does an extra errand for ice cost you, in fuel, fares or your time?",
+			Help:    "Typical: $5; nothing if you pass the shop anyway, $25 for a taxi.",
+			Limits:  Limits{0, 0, 60, 500},
+			Field:   func(b *economics.Boat) Slot { return at(&b.Ice.TripCost) },
+			Default: listed("ice_errand", 5),
 		},
 		{
 			Key: "ice.first_carry", Group: OfIce, Label: "Ice brought at the start of a trip", Kind: Mass, None: "what fits", Said: bagsSaid,
@@ -233,14 +223,16 @@ func usualBag(sys quantity.System) (quantity.Kilogram, string) {
 // has no such line; and where it comes from.
 func priced(c Context, id string, otherwise float64) (price float64, why string) {
 	price, why = rate(c, id, otherwise)
-	currency := c.Book().Currency
-	if currency == "" {
-		currency = "US dollars"
-	}
+	currency := cmp.Or(c.Book().Currency, "US dollars")
 	if c.Boat.Currency != "" && c.Boat.Currency != currency && (currency != "US dollars" || c.Boat.Currency != defaultCurrency) {
 		why += "; a figure in " + currency + ", taken as it stands"
 	}
 	return price, why
+}
+
+// listed makes the default that priced gives.
+func listed(id string, otherwise float64) func(Context) (any, string) {
+	return func(c Context) (any, string) { return priced(c, id, otherwise) }
 }
 
 // rate is priced for what is no money: a life, a share.

@@ -121,8 +121,7 @@ func unitRows(name string) []Row {
 				if chest(c.Boat) {
 					id, otherwise = "small_unit_free_standing", 700
 				}
-				v, why := priced(c, id, otherwise)
-				return quantity.Money(v), why
+				return priced(c, id, otherwise)
 			},
 		},
 		{
@@ -139,8 +138,7 @@ func unitRows(name string) []Row {
 				if c.Boat.Money.FittedBy == economics.Yard {
 					hands, otherwise = "yard", pick(600, 1500)
 				}
-				v, why := priced(c, name+"_fitting_"+hands, otherwise)
-				return quantity.Money(v), why
+				return priced(c, name+"_fitting_"+hands, otherwise)
 			},
 		},
 		{

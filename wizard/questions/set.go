@@ -136,21 +136,12 @@ func (r Row) scan(text string, o owner) (value any, guessed bool, err error) {
 	}
 	err = r.within(v, text, o)
 	if err != nil && figurePart.FindString(strings.TrimSpace(text)) == strings.TrimSpace(text) {
-		if only, ok := r.onlyUnit(text, o); ok {
-			return only, true, nil
+		if meant := r.inUnits(strings.TrimSpace(text), o); len(meant) == 1 {
+			v, err = ways[r.Kind].parse(r, meant[0], o)
+			return v, true, err
 		}
 	}
 	return v, guessed, err
-}
-
-// onlyUnit reads a bare figure in the one unit in which it would be usual.
-func (r Row) onlyUnit(text string, o owner) (value any, ok bool) {
-	meant := r.inUnits(strings.TrimSpace(text), o)
-	if len(meant) != 1 {
-		return nil, false
-	}
-	value, err := ways[r.Kind].parse(r, meant[0], o)
-	return value, err == nil
 }
 
 // inUnits gives a bare figure in each of the units in which it would be usual.
@@ -255,12 +246,7 @@ func (l Limits) holds(v float64) bool { return v >= l.Min-slack && v <= l.Max+sl
 func (l Limits) usual(v float64) bool { return v >= l.Low-slack && v <= l.High+slack }
 
 func (l Limits) usualAll(vs []float64) bool {
-	for _, v := range vs {
-		if !l.usual(v) {
-			return false
-		}
-	}
-	return len(vs) > 0
+	return len(vs) > 0 && !slices.ContainsFunc(vs, func(v float64) bool { return !l.usual(v) })
 }
 
 // within refuses what cannot be, and looks for what may have been meant.
