@@ -96,7 +96,7 @@ func (t *conversation) line(row questions.Row, why string) (string, error) {
 	if key := t.meant(row.Key, text); key != row.Key {
 		row, _ = questions.Find(key)
 	}
-	return t.lasting(row, text)
+	return t.lasting(row, text), nil
 }
 
 // typed puts a question to be answered in a line, of which accept says what is
@@ -145,14 +145,11 @@ var signed = regexp.MustCompile(`^([^\d\s.,/+*()%-]{1,8}) ?\d|\d ?([^\d\s.,/+*()
 // where no currency was told yet, else "".
 func (t *conversation) otherCurrency(row questions.Row, text string) string {
 	boat := t.File.Told()
-	if row.Kind != questions.Money && row.Kind != questions.PricePerMass || answered(&boat, "currency") || !signed.MatchString(text) {
+	m := signed.FindStringSubmatch(text)
+	if m == nil || row.Kind != questions.Money && row.Kind != questions.PricePerMass || answered(&boat, "currency") {
 		return ""
 	}
 	if _, err := t.File.Try(row.Key, text); err == nil {
-		return ""
-	}
-	m := signed.FindStringSubmatch(text)
-	if m == nil {
 		return ""
 	}
 	sign := m[1] + m[2]
@@ -206,11 +203,11 @@ type reply struct {
 
 // choicesOf gives the choices of a row that has a few fixed answers, else nil.
 func choicesOf(row questions.Row) []reply {
-	var replies []reply
 	switch row.Kind {
 	case questions.YesNo, questions.YesNoUnknown:
-		replies = []reply{{Choice{Label: "yes", Also: []string{"y", "true"}}, "yes"}, {Choice{Label: "no", Also: []string{"n", "false"}}, "no"}}
+		return []reply{{Choice{Label: "yes", Also: []string{"y", "true"}}, "yes"}, {Choice{Label: "no", Also: []string{"n", "false"}}, "no"}}
 	case questions.Choice:
+		var replies []reply
 		for _, o := range row.Options {
 			if o.Value == "unknown" && len(row.Options) > 1 && o.Label == "not known" {
 				continue // the same as don't know
@@ -218,10 +215,9 @@ func choicesOf(row questions.Row) []reply {
 			also := append([]string{o.Value}, strings.Split(o.Also, "|")...)
 			replies = append(replies, reply{Choice{Label: o.Label, Also: also}, o.Value})
 		}
-	default:
-		return nil
+		return replies
 	}
-	return replies
+	return nil
 }
 
 // pick gets the answer of a question with a few fixed answers.
@@ -231,8 +227,7 @@ func (t *conversation) pick(row questions.Row, why string, replies []reply) (str
 	now := row.Print(&usual)
 	typical := slices.IndexFunc(replies, func(r reply) bool { return r.Label == now })
 	enter := -1
-	switch {
-	case standing && boat.Known[row.Key] != quantity.Unsure, row.Group == questions.OfBoat:
+	if standing && boat.Known[row.Key] != quantity.Unsure || row.Group == questions.OfBoat {
 		enter = typical
 	}
 	unsure := reply{Choice{Label: dontKnow, Also: []string{"unknown", "not sure", "dk", "not known"}}, unsureText(row)}
@@ -286,12 +281,12 @@ func (t *conversation) standing(row questions.Row) string {
 
 // lasting gives a text that means the same whatever units are chosen later: as
 // typed where it names its unit, else as printed.
-func (t *conversation) lasting(row questions.Row, text string) (string, error) {
+func (t *conversation) lasting(row questions.Row, text string) string {
 	boat, err := t.File.Try(row.Key, text)
 	if err != nil || !row.Bare(text) {
-		return text, nil
+		return text
 	}
-	return row.Print(&boat), nil
+	return row.Print(&boat)
 }
 
 // insideKey is the answer that gives a box by its inside measures.

@@ -213,27 +213,31 @@ func (t *conversation) mustBeCold() error {
 	}
 	has := func(place int) bool { return slices.Contains(ticked, place) }
 	onlyCool := !has(0) && !has(1) && !has(2)
-	answers := []questions.Telling{{Key: "food.cool_is_enough", Text: yesNo(onlyCool)}, {Key: "food.medicine", Text: yesNo(has(4))}}
+	share, freeze, drinks := "", "nothing", ""
 	switch {
 	case len(ticked) == 0:
-		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "0"}, questions.Telling{Key: "food.drinks_a_day", Text: "none"})
+		share, drinks = "0", "none"
 	case onlyCool:
-		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "10 %"})
+		share = "10 %"
 	case !has(0):
-		answers = append(answers, questions.Telling{Key: "food.must_be_cold_share", Text: "20 %"})
+		share = "20 %"
 	}
 	switch {
 	case has(6):
-		answers = append(answers, questions.Telling{Key: "food.freeze", Text: "meals"})
+		freeze = "meals"
 	case has(5):
-		answers = append(answers, questions.Telling{Key: "food.freeze", Text: "cubes"})
-	default:
-		answers = append(answers, questions.Telling{Key: "food.freeze", Text: "nothing"})
+		freeze = "cubes"
 	}
 	if !has(3) && !onlyCool {
-		answers = append(answers, questions.Telling{Key: "food.drinks_a_day", Text: "none"})
+		drinks = "none"
 	}
-	for _, a := range answers {
+	for _, a := range []questions.Telling{
+		{Key: "food.cool_is_enough", Text: yesNo(onlyCool)}, {Key: "food.medicine", Text: yesNo(has(4))},
+		{Key: "food.must_be_cold_share", Text: share}, {Key: "food.freeze", Text: freeze}, {Key: "food.drinks_a_day", Text: drinks},
+	} {
+		if a.Text == "" {
+			continue
+		}
 		if err := t.keep(a.Key, a.Text); err != nil {
 			return err
 		}

@@ -1,6 +1,7 @@
 package wizard
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -42,9 +43,7 @@ type Options struct {
 // a prompter that cannot read or write.
 func Run(ctx context.Context, opts Options) error {
 	t := &conversation{Options: opts, ctx: ctx}
-	if t.Futures == 0 {
-		t.Futures = futures
-	}
+	t.Futures = cmp.Or(t.Futures, futures)
 	if p, ok := t.Prompter.(interface{ forget() }); ok {
 		reckon := t.Reckon
 		t.Reckon = func(boat economics.Boat, futures int) (*economics.Reckoning, error) {

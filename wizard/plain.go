@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"coldreckon/wizard/questions"
@@ -106,7 +107,8 @@ func (p *plain) Choose(ctx context.Context, q Question, choices []Choice, enter 
 		}
 		switch {
 		case len(found) == 1:
-			return indexOf(choices, shown[found[0]]), nil
+			only := shown[found[0]].Label
+			return slices.IndexFunc(choices, func(c Choice) bool { return c.Label == only }), nil
 		case len(found) == 0:
 			hint := "Type ? to hear what you can answer."
 			if i, ok := nearest(choices, text); ok {
@@ -147,15 +149,6 @@ func pick(choices []Choice, indices []int) []Choice {
 		picked = append(picked, choices[i])
 	}
 	return picked
-}
-
-func indexOf(choices []Choice, c Choice) int {
-	for i := range choices {
-		if choices[i].Label == c.Label {
-			return i
-		}
-	}
-	return 0
 }
 
 // answer waits for one line. "<" and "back" give ErrBack.

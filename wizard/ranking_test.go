@@ -114,10 +114,8 @@ func drawn(rng *rand.Rand, row questions.Row, usual any) any {
 	if rng.Float64() > unlike || len(replies) == 0 {
 		return usual
 	}
-	b := economics.Boat{Known: map[string]quantity.How{}}
-	if err := putChoice(&b, row, replies[rng.IntN(len(replies))].text); err != nil {
-		panic(err)
-	}
+	var b economics.Boat
+	row.Field(&b).Put(choiceOf(row, replies[rng.IntN(len(replies))]))
 	return row.Field(&b).Get()
 }
 

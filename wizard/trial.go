@@ -24,21 +24,21 @@ const unlike = 0.3
 // what is usual. The boats are filled.
 func (t *conversation) others(row questions.Row) []economics.Boat {
 	var boats []economics.Boat
-	add := func(put func(*economics.Boat) error) {
+	add := func(value any) {
 		boat := t.File.Told()
 		if boat.Known == nil {
 			boat.Known = map[string]quantity.How{}
 		}
-		if put(&boat) == nil {
-			questions.Fill(&boat, t.Book())
-			boats = append(boats, boat)
-		}
+		row.Field(&boat).Put(value)
+		boat.Known[row.Key] = quantity.Told
+		questions.Fill(&boat, t.Book())
+		boats = append(boats, boat)
 	}
 	now := t.filled()
 	taken := row.Print(&now)
 	for _, r := range choicesOf(row) {
 		if r.Label != taken {
-			add(func(b *economics.Boat) error { return putChoice(b, row, r.text) })
+			add(choiceOf(row, r))
 		}
 	}
 	if v := reflect.ValueOf(row.Field(&now).Get()); v.CanFloat() {
@@ -48,11 +48,7 @@ func (t *conversation) others(row questions.Row) []economics.Boat {
 		}
 		for _, end := range []float64{low, high} {
 			if end != from {
-				add(func(b *economics.Boat) error {
-					row.Field(b).Put(questions.Middle(from, end))
-					b.Known[row.Key] = quantity.Told
-					return nil
-				})
+				add(questions.Middle(from, end))
 			}
 		}
 	}
@@ -108,13 +104,10 @@ func (t *conversation) try(c *candidate) error {
 	return nil
 }
 
-// putChoice puts one of a row's fixed answers into a boat.
-func putChoice(b *economics.Boat, row questions.Row, text string) error {
+// choiceOf gives the value of one of a row's fixed answers, as its field takes it.
+func choiceOf(row questions.Row, r reply) any {
 	if row.Kind == questions.YesNo {
-		row.Field(b).Put(text == "yes")
-	} else {
-		row.Field(b).Put(text)
+		return r.text == "yes"
 	}
-	b.Known[row.Key] = quantity.Told
-	return nil
+	return r.text
 }

@@ -39,7 +39,7 @@ func TestLasting(t *testing.T) {
 			t.Fatal(err)
 		}
 		talk := &conversation{Options: Options{File: file}}
-		if got, err := talk.lasting(row, tt.text); got != tt.want || err != nil {
+		if got := talk.lasting(row, tt.text); got != tt.want {
 			t.Errorf("%s %q: found %q, expected %q", tt.key, tt.text, got, tt.want)
 		}
 	}

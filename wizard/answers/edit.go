@@ -1,6 +1,7 @@
 package answers
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -122,8 +123,7 @@ func joined(lines []string) string { return strings.Join(lines, "\n") + "\n" }
 
 // splice puts lines in place of lines[first:end].
 func splice(lines []string, first, end int, put ...string) []string {
-	out := append([]string{}, lines[:first]...)
-	return append(append(out, put...), lines[end:]...)
+	return slices.Concat(lines[:first], put, lines[end:])
 }
 
 // unfolded gives the file with the group in braces that a key belongs to, if
@@ -268,20 +268,12 @@ func (f *File) without(key string) string {
 	list := f.entries(lines)
 	victim := -1
 	for i, e := range list {
-		if e.path == key || strings.HasPrefix(key, e.path+".") {
-			victim = later(list, victim, i)
+		// The inner one, unless the outer would be left empty.
+		if (e.path == key || strings.HasPrefix(key, e.path+".")) && (victim < 0 || e.siblings > 1) {
+			victim = i
 		}
 	}
 	return joined(splice(lines, list[victim].first, list[victim].end))
-}
-
-// later picks the entry to delete: the inner one, unless the outer would be
-// left empty.
-func later(list []entry, outer, inner int) int {
-	if outer >= 0 && list[inner].siblings == 1 {
-		return outer
-	}
-	return inner
 }
 
 // inputOf turns a sound node into an input.
@@ -322,10 +314,7 @@ func inner(e entry, indent int) []string {
 }
 
 func lineComment(e entry) string {
-	if e.value.LineComment != "" {
-		return e.value.LineComment
-	}
-	return e.name.LineComment
+	return cmp.Or(e.value.LineComment, e.name.LineComment)
 }
 
 func withComment(line, comment string) string {
