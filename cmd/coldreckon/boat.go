@@ -277,6 +277,14 @@ func completeFile(_ *cobra.Command, args []string, _ string) ([]string, cobra.Sh
 	return names, cobra.ShellCompDirectiveDefault
 }
 
+// completeTwoFiles offers the files of the folder, twice.
+func completeTwoFiles(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+	if len(args) < 2 {
+		return nil, cobra.ShellCompDirectiveDefault
+	}
+	return nil, cobra.ShellCompDirectiveNoFileComp
+}
+
 // completeKeys offers the keys of the answers file.
 func completeKeys(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 	var keys []string

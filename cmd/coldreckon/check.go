@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -72,12 +73,7 @@ shut with yes says that the lid stayed shut.`,
 			}
 			return to.print(cmd.Context(), out, boat.Units, func(sheet.Info) (layout.Document, error) { return checkPage(boat, &found, log.WaterTold), nil })
 		},
-		ValidArgsFunction: func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
-			if len(args) < 2 {
-				return nil, cobra.ShellCompDirectiveDefault
-			}
-			return nil, cobra.ShellCompDirectiveNoFileComp
-		},
+		ValidArgsFunction: completeTwoFiles,
 	}
 	cmd.Flags().StringVar(&unit, "unit", "small", "which unit of the answers it is: small, larger or the `NAME` of a quotation")
 	cmd.Flags().StringVar(&water, "water", "", "`WEIGHT` of jugs of water that stood in the box all the while")
@@ -88,12 +84,8 @@ shut with yes says that the lid stayed shut.`,
 // checkPage is the one page: promised, measured, inside or not, and why. weighed
 // tells whether water of known weight stood in the box.
 func checkPage(boat economics.Boat, c *economics.Check, weighed bool) layout.Document {
-	name := boat.Name
-	if name == "" {
-		name = "Your boat"
-	}
 	l := &c.Lesson
-	d := layout.Document{Title: name + ": did the unit do what was promised?", Subject: "A log held against the answers", Foot: "coldreckon " + buildVersion()}
+	d := layout.Document{Title: cmp.Or(boat.Name, "Your boat") + ": did the unit do what was promised?", Subject: "A log held against the answers", Foot: "coldreckon " + buildVersion()}
 	d.Part(layout.Heading{Level: 0, Text: d.Title})
 	d.Add(layout.Para{Style: layout.Lede, Text: checkVerdict(c)})
 	temperature := func(x float64) string { return quantity.FormatTemperature(quantity.Celsius(x), boat.Units) }
@@ -103,17 +95,16 @@ func checkPage(boat economics.Boat, c *economics.Check, weighed bool) layout.Doc
 	share := func(x float64) string { return quantity.FormatShare(quantity.Fraction(words.Round(x))) }
 	leak := func(x float64) string { return quantity.FormatConductance(quantity.WattPerKelvin(x), boat.Units) }
 	t := layout.Table{Columns: []layout.Column{{Quiet: true, Share: 0.26}, {Head: "Promised"}, {Head: "Measured"}, {Head: "Inside?"}}}
+	span := func(print func(float64) string, r quantity.Range) string {
+		return print(r.Typical) + " (" + quantity.Span(print(r.Low), print(r.High)) + ")"
+	}
 	row := func(label string, print func(float64) string, promised quantity.Range, measured string, inside bool) {
-		t.Rows = append(t.Rows, []string{label, print(promised.Typical) + " (" + quantity.Span(print(promised.Low), print(promised.High)) + ")", measured,
-			map[bool]string{true: "yes", false: "no"}[inside]})
+		t.Rows = append(t.Rows, []string{label, span(print, promised), measured, map[bool]string{true: "yes", false: "no"}[inside]})
 	}
 	row("Charge a day", ah, c.PromisedAh, ah(l.AhPerDay), c.Inside())
 	row("Share of the time it runs", share, c.PromisedRun, share(l.RunShare), l.RunShare >= c.PromisedRun.Low-0.02 && l.RunShare <= c.PromisedRun.High+0.02)
 	if l.Told == economics.TellsBoth {
 		meets := func(a, b quantity.Range) bool { return a.Low <= b.High && b.Low <= a.High }
-		span := func(print func(float64) string, r quantity.Range) string {
-			return print(r.Typical) + " (" + quantity.Span(print(r.Low), print(r.High)) + ")"
-		}
 		row("Leak of the box", leak, c.PromisedLeak, span(leak, l.Leak), meets(l.Leak, c.PromisedLeak))
 		row("Unit's share of the ideal", share, c.PromisedEta, span(share, l.Eta), meets(l.Eta, c.PromisedEta))
 	}

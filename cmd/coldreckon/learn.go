@@ -63,12 +63,7 @@ A log that cannot tell the answer is refused, with what is missing.`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return learn(cmd.Context(), out, args[0], args[1], water, dry)
 		},
-		ValidArgsFunction: func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
-			if len(args) < 2 {
-				return nil, cobra.ShellCompDirectiveDefault
-			}
-			return nil, cobra.ShellCompDirectiveNoFileComp
-		},
+		ValidArgsFunction: completeTwoFiles,
 	}
 	cmd.Flags().StringVar(&water, "water", "", "`WEIGHT` of the water that stood in a box without ice; 0 kg for none")
 	cmd.Flags().BoolVar(&dry, "dry-run", false, "show what would be learned, write nothing")
@@ -199,8 +194,7 @@ func study(boat economics.Boat, log economics.Log) (lesson, error) {
 // keep puts the lesson among the answers of the file.
 func keep(file *answers.File, boat economics.Boat, record heat.Learnt) error {
 	boat.Evidence = boat.Evidence.WithLog(record)
-	known := map[string]quantity.How{logsKey: quantity.Measured}
-	boat.Known = known
+	boat.Known = map[string]quantity.How{logsKey: quantity.Measured}
 	in, _ := questions.Given(&boat, logsKey)
 	return file.Accept(logsKey, in)
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 )
 
 // forceHint names the way out of a refusal to replace a file.
@@ -43,13 +44,8 @@ func marked(format string, data []byte) []byte {
 // ours reports whether the program wrote a file that begins so. An empty one
 // has nothing to lose.
 func ours(head []byte) bool {
-	if len(head) == 0 {
+	if len(head) == 0 || slices.ContainsFunc(marks, func(mark []byte) bool { return bytes.HasPrefix(head, mark) }) {
 		return true
-	}
-	for _, mark := range marks {
-		if bytes.HasPrefix(head, mark) {
-			return true
-		}
 	}
 	switch first, rest, _ := bytes.Cut(head, []byte("\n")); {
 	case bytes.HasPrefix(first, []byte("%PDF-")):

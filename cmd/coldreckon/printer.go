@@ -6,7 +6,6 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -158,9 +157,6 @@ func (p *printer) document(doc layout.Document, info sheet.Info) ([]byte, error)
 	return []byte(doc.Text()), nil
 }
 
-// day is the day to print; settle has seen that there is one.
-func (p *printer) day(out environment) (time.Time, error) { return reportDate(p.date, out.env) }
-
 // sheet is the paper to print on: that of the units when none was told.
 func (p *printer) sheet(sys quantity.System) sheet.Paper {
 	switch {
@@ -175,7 +171,7 @@ func (p *printer) sheet(sys quantity.System) sheet.Paper {
 // info describes a PDF that sets its own title.
 func (p *printer) info(out environment, sys quantity.System) (sheet.Info, error) {
 	p.units = sys
-	day, err := p.day(out)
+	day, err := reportDate(p.date, out.env)
 	return sheet.Info{Author: "coldreckon " + buildVersion(), Lang: sys.Language(), Date: day, Paper: p.sheet(sys)}, err
 }
 

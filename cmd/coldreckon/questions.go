@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -154,13 +155,10 @@ func entries(rows []questions.Row, sys quantity.System, currency string, taken m
 		if row.Group == questions.OfFaces {
 			e.alikeByParts = strings.Join([]string{lastPart(row.Key), row.Help, e.how, e.taken}, "\n")
 		}
-		joined := false
-		for i := range list {
-			if e.alikeByParts != "" && list[i].alikeByParts == e.alikeByParts {
-				list[i].others, joined = append(list[i].others, row.Key), true
-			}
-		}
-		if !joined {
+		alike := slices.IndexFunc(list, func(o entry) bool { return e.alikeByParts != "" && o.alikeByParts == e.alikeByParts })
+		if alike >= 0 {
+			list[alike].others = append(list[alike].others, row.Key)
+		} else {
 			list = append(list, e)
 		}
 	}
@@ -261,10 +259,6 @@ func ofWholeBox(row questions.Row) bool {
 
 func lastPart(key string) string { return key[strings.LastIndex(key, ".")+1:] }
 
-// onWorksheet reports whether a row is asked on the worksheet: all but those
-// that a report seldom hangs on.
-func onWorksheet(row questions.Row) bool { return !row.Detail }
-
 // blankSheet is the worksheet: what leads to a first answer, then the rest by
 // group, safety last.
 func blankSheet(sys quantity.System, currency string) forms.Questionnaire {
@@ -274,7 +268,7 @@ func blankSheet(sys quantity.System, currency string) forms.Questionnaire {
 	for _, row := range questions.All() {
 		q := onPaper(row, sys, currency)
 		switch {
-		case !onWorksheet(row):
+		case row.Detail: // a report seldom hangs on it
 		case row.Essential:
 			first.Questions = append(first.Questions, q)
 		case row.Safety:

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 
 	"github.com/spf13/cobra"
@@ -60,10 +61,7 @@ func writeReport(ctx context.Context, out environment, found reckonedBoat, to *p
 func asTold(boat economics.Boat) []report.Answer {
 	var list []report.Answer
 	for _, row := range questions.All() {
-		how, known := boat.Known[row.Key]
-		if !known {
-			how = quantity.Assumed
-		}
+		how := cmp.Or(boat.Known[row.Key], quantity.Assumed)
 		if how == quantity.Assumed && !row.Asked(boat) {
 			continue
 		}

@@ -39,7 +39,7 @@ learn' reads the file back.`,
 			})
 		},
 	}
-	cmd.Flags().StringVar(&units, "units", "us", "us or metric")
+	addUnitsFlag(cmd, &units)
 	to.addFlags(cmd, "text", "pdf", "md", "html", "csv")
 	return cmd
 }

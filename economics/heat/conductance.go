@@ -2,6 +2,7 @@ package heat
 
 import (
 	"fmt"
+	"slices"
 
 	"coldreckon/economics/quantity"
 )
@@ -141,11 +142,9 @@ func (f FaceSpec) wall(side int) (wall, error) {
 func (s Spec) lidSide() (int, error) {
 	switch s.Lid {
 	case TopLid:
-		i, _ := sideIndex(Top)
-		return i, nil
+		return slices.Index(Sides[:], Top), nil
 	case FrontDoor:
-		i, _ := sideIndex(Inboard)
-		return i, nil
+		return slices.Index(Sides[:], Inboard), nil
 	}
 	return 0, fmt.Errorf("lid %q is not known; want top or front", s.Lid)
 }

@@ -92,46 +92,32 @@ func (f *column) takeUnit(words []string, holds string) error {
 	return nil
 }
 
-// field gives the column that the first known word of a heading names; "ice
-// left" is what is left, and "box shut" whether it was, whatever comes first.
+// field gives the column that the first known word of a heading names: "Ah
+// drawn", "current (A)", "run share". Before all others "ice left" is what is left,
+// and "box shut" whether it was; "consumed" and "drawn" are of amp-hours.
 func (c *logColumns) field(words []string) *column {
-	if slices.Contains(words, "left") || slices.Contains(words, "remaining") {
-		return &c.left
-	}
-	if slices.Contains(words, "shut") || slices.Contains(words, "closed") {
-		return &c.shut
-	}
-	if f := c.unitField(words); f != nil {
-		return f
-	}
-	for _, word := range words {
-		switch word {
-		case "date", "day", "when", "datetime", "timestamp":
-			return &c.date
-		case "time", "clock", "hour":
-			return &c.clock
-		case "ice", "weight", "bought", "mass":
-			return &c.ice
-		case "box", "icebox", "fridge", "inside", "food":
-			return &c.box
-		case "cabin", "air", "outside", "ambient", "out", "saloon":
-			return &c.cabin
-		}
-	}
-	return nil
-}
-
-// unitField gives the column of a running unit that a heading names: "Ah drawn",
-// "current (A)", "run share". "consumed" and "drawn" are of amp-hours.
-func (c *logColumns) unitField(words []string) *column {
-	for _, word := range words {
-		switch word {
-		case "ah", "drawn", "consumed", "amphours":
-			return &c.drawn
-		case "amps", "amp", "current", "ampere", "amperes":
-			return &c.amps
-		case "run", "running", "duty", "compressor":
-			return &c.run
+	for _, named := range []map[*column][]string{
+		{&c.left: {"left", "remaining"}},
+		{&c.shut: {"shut", "closed"}},
+		{ // of a running unit
+			&c.drawn: {"ah", "drawn", "consumed", "amphours"},
+			&c.amps:  {"amps", "amp", "current", "ampere", "amperes"},
+			&c.run:   {"run", "running", "duty", "compressor"},
+		},
+		{
+			&c.date:  {"date", "day", "when", "datetime", "timestamp"},
+			&c.clock: {"time", "clock", "hour"},
+			&c.ice:   {"ice", "weight", "bought", "mass"},
+			&c.box:   {"box", "icebox", "fridge", "inside", "food"},
+			&c.cabin: {"cabin", "air", "outside", "ambient", "out", "saloon"},
+		},
+	} {
+		for _, word := range words {
+			for field, names := range named {
+				if slices.Contains(names, word) {
+					return field
+				}
+			}
 		}
 	}
 	return nil

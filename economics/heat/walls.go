@@ -116,12 +116,8 @@ const (
 func axisOf(side int) int { return side / 2 }
 
 func sideIndex(s Side) (int, bool) {
-	for i, known := range Sides {
-		if s == known {
-			return i, true
-		}
-	}
-	return 0, false
+	i := slices.Index(Sides[:], s)
+	return i, i >= 0
 }
 
 // conductivity gives the conductivity of a layer as it lies, W/m·K.
