@@ -28,6 +28,13 @@ func TwoDigits(v float64) float64 {
 	return math.Round(v/step) * step
 }
 
+// Significant rounds to so many significant digits, the same on every processor;
+// what is not finite stays.
+func Significant(v float64, digits int) float64 {
+	rounded, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'e', digits-1, 64), 64) // a number's own text
+	return rounded
+}
+
 // decimals prints v with at most n decimals.
 func decimals(v float64, n int) string {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
@@ -77,10 +84,7 @@ func Listed(things []string, word string) string {
 // nearest eighth.
 func FormatLength(v Metre, sys System) string {
 	if sys != US {
-		if v := float64(v) * 1000; math.Abs(v) < 9.95 {
-			return decimals(v, 1) + " mm"
-		}
-		return decimals(float64(v)*1000, 0) + " mm"
+		return round2(1000*float64(v)) + " mm"
 	}
 	return inches(float64(v)/0.0254) + " in"
 }

@@ -298,10 +298,7 @@ func sidesOf(text string, sys System, n int, expected string) ([]Metre, error) {
 	if len(parts) != n {
 		return nil, Unclear(text, expected)
 	}
-	shared := ""
-	if u := endUnit(parts[n-1]); u != "" {
-		shared = u
-	}
+	shared := endUnit(parts[n-1])
 	sides := make([]Metre, n)
 	for i, p := range parts {
 		if endUnit(p) == "" {

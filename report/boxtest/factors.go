@@ -44,11 +44,7 @@ func factorsOf(sys quantity.System) factors {
 
 // round3 rounds to three significant digits.
 func round3(x float64) float64 {
-	rounded, err := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 2, 64), 64)
-	if err != nil { // the text was made from a number
-		return x
-	}
-	return rounded
+	return quantity.Significant(x, 3)
 }
 
 // say prints a figure with three significant digits: 92.7, 1.16, 0.333.

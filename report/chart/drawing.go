@@ -16,18 +16,6 @@ type Drawing interface {
 	Draw(s sheet.Sheet, r sheet.Rect) error
 }
 
-// The drawings of this package.
-var (
-	_ Drawing = TenByTen{}
-	_ Drawing = PriceOfCold{}
-	_ Drawing = BoxSections{}
-	_ Drawing = Room{}
-	_ Drawing = Season{}
-	_ Drawing = Power{}
-	_ Drawing = CutList{}
-	_ Drawing = Against{}
-)
-
 // Picture sets a drawing under its finding and caption. alt says in words what it
 // shows; figures are those that are drawn.
 func Picture(d Drawing, finding, caption, alt string, figures layout.Table) layout.Picture {

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"fmt"
+	"slices"
 
 	"coldreckon/report/sheet"
 )
@@ -115,12 +116,7 @@ func (c Season) key() []string {
 
 // thin reports whether any way has a strip as she is.
 func (c Season) thin() bool {
-	for _, row := range c.Rows {
-		if row.Now != nil {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(c.Rows, func(row SeasonRow) bool { return row.Now != nil })
 }
 
 // Height implements Drawing.

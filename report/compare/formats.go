@@ -71,17 +71,12 @@ type jsonBox struct {
 	Figures  map[string]Datum `json:"figures"`
 }
 
-// digits4 keeps four significant digits: the same on every processor, and
-// already more than is known.
+// digits4 keeps four significant digits, already more than is known.
 func digits4(x float64) float64 {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return 0
 	}
-	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 3, 64), 64)
-	if err != nil { // the text was made from a number
-		return x
-	}
-	return y
+	return quantity.Significant(x, 4)
 }
 
 func jsonOf(r quantity.Range) jsonRange {

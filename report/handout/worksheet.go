@@ -38,8 +38,7 @@ const (
 
 // short prints a figure with so many significant digits and no idle zeros.
 func short(x float64, digits int) string {
-	rounded, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', digits-1, 64), 64)
-	return strconv.FormatFloat(rounded, 'f', -1, 64)
+	return strconv.FormatFloat(quantity.Significant(x, digits), 'f', -1, 64)
 }
 
 // price prints a sum: in cents if it is small, else to two significant digits.

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"fmt"
 	"html"
 	"strings"
@@ -228,15 +229,8 @@ func (p Picture) svg(id string) (markup string, width float64, err error) {
 			if err = p.Draw(s, sheet.Rect{W: width, H: h}); err != nil {
 				continue
 			}
-			text := p.Alt
-			if text == "" {
-				text = p.Caption
-			}
-			title := p.Finding
-			if title == "" {
-				title = text
-			}
-			markup, err = s.Markup(id, title, text)
+			text := cmp.Or(p.Alt, p.Caption)
+			markup, err = s.Markup(id, cmp.Or(p.Finding, text), text)
 			return markup, width, err
 		}
 	}

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"strings"
@@ -29,10 +30,7 @@ func (w *writer) markdown(blocks []Block, quote string) {
 		case List:
 			put("")
 			for i, item := range b.Items {
-				mark := map[Mark]string{Number: fmt.Sprintf("%d. ", i+1), Tick: "- [ ] "}[b.Mark]
-				if mark == "" {
-					mark = "- "
-				}
+				mark := cmp.Or(map[Mark]string{Number: fmt.Sprintf("%d. ", i+1), Tick: "- [ ] "}[b.Mark], "- ")
 				text := bold(item.Lead, item.Text)
 				if item.Source != "" {
 					text += " *(" + escape(item.Source) + ")*"

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -55,10 +56,7 @@ func (w *writer) block(b Block, width int, indent string) {
 	case List:
 		w.line("")
 		for i, item := range b.Items {
-			mark := map[Mark]string{Number: fmt.Sprintf("%d. ", i+1), Tick: "[ ] "}[b.Mark]
-			if mark == "" {
-				mark = "- "
-			}
+			mark := cmp.Or(map[Mark]string{Number: fmt.Sprintf("%d. ", i+1), Tick: "[ ] "}[b.Mark], "- ")
 			text := spaced(item.Lead, item.Text)
 			if item.Source != "" {
 				text += " [" + item.Source + "]"
@@ -213,12 +211,7 @@ func (t Table) widths(width int) []int {
 		}
 	}
 	for total(out) > width { // the narrowest were given more than their part
-		widest := 0
-		for i := range out {
-			if out[i] > out[widest] {
-				widest = i
-			}
-		}
+		widest := slices.Index(out, slices.Max(out))
 		if out[widest] <= 4 {
 			break
 		}

@@ -1,7 +1,9 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -86,7 +88,7 @@ func (r *Recording) Polyline(pts []Point, p Pen) {
 	if !r.readyPoints(2, pts, p) || p.Width == 0 {
 		return
 	}
-	r.add(Op{Kind: LineOp, Points: append([]Point(nil), pts...), Box: around(pts), Pen: p})
+	r.add(Op{Kind: LineOp, Points: slices.Clone(pts), Box: around(pts), Pen: p})
 }
 
 // Rect implements Sheet.
@@ -97,7 +99,7 @@ func (r *Recording) Polygon(pts []Point, f Fill, p Pen) {
 	if !r.readyPoints(3, pts, p) {
 		return
 	}
-	r.add(Op{Kind: AreaOp, Points: append([]Point(nil), pts...), Box: around(pts), Pen: p, Fill: f})
+	r.add(Op{Kind: AreaOp, Points: slices.Clone(pts), Box: around(pts), Pen: p, Fill: f})
 }
 
 // Bookmark implements Sheet.
@@ -152,7 +154,7 @@ func (o Op) String() string {
 	switch o.Kind {
 	case TextOp:
 		fmt.Fprintf(&b, " %.1f,%.1f w%.1f %.3gpt %s grey %d %q", o.Box.X, o.Box.Bottom()-o.Type.Descent(), o.Box.W,
-			o.Type.Size, named(string(o.Type.Face), "regular"), o.Type.Grey, o.Text)
+			o.Type.Size, cmp.Or(string(o.Type.Face), "regular"), o.Type.Grey, o.Text)
 	case LineOp, AreaOp:
 		for _, p := range o.Points {
 			fmt.Fprintf(&b, " %.1f,%.1f", p.X, p.Y)
@@ -170,13 +172,6 @@ func (o Op) String() string {
 		fmt.Fprintf(&b, " %d at %.1f %q", o.Level, o.Box.Y, o.Text)
 	}
 	return b.String()
-}
-
-func named(s, empty string) string {
-	if s == "" {
-		return empty
-	}
-	return s
 }
 
 // String gives the whole recording, an operation a line.

@@ -23,8 +23,7 @@ func NewSVG(w, h float64) (*SVG, error) {
 	if !(w > 0 && h > 0) {
 		return nil, fmt.Errorf("a picture of %v by %v mm; both are above 0", w, h)
 	}
-	s := &SVG{guard: guard{level: -1}, width: w, height: h}
-	return s, nil
+	return &SVG{guard: guard{level: -1}, width: w, height: h}, nil
 }
 
 // Paper implements Sheet.
