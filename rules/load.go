@@ -33,12 +33,7 @@ func open(file string, data []byte, kinds ...string) (r *reader, kind string) {
 	case root.Kind != yaml.MappingNode:
 		r.fault(root, "", "", strict.Describe(root), "a file that starts with kind:")
 	default:
-		top := record{node: root, fields: map[string]*yaml.Node{}}
-		for i := 0; i+1 < len(root.Content); i += 2 {
-			if root.Content[i].Value == "kind" {
-				top.fields["kind"] = root.Content[i+1]
-			}
-		}
+		top := record{node: root, fields: map[string]*yaml.Node{"kind": valueOf(root, "kind")}}
 		kind = r.oneOf(top, "kind", kinds...)
 	}
 	return r, kind

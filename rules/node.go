@@ -38,14 +38,14 @@ func place(rule, key string) string {
 	return rule + ": " + key
 }
 
-// idOf gives the id written in a mapping, shortened for messages.
-func idOf(n *yaml.Node) string {
+// valueOf gives the value of a key in a mapping, nil where it has none.
+func valueOf(n *yaml.Node, key string) *yaml.Node {
 	for i := 0; i+1 < len(n.Content); i += 2 {
-		if n.Content[i].Value == "id" {
-			return clip(n.Content[i+1].Value)
+		if n.Content[i].Value == key {
+			return n.Content[i+1]
 		}
 	}
-	return ""
+	return nil
 }
 
 // record is one mapping, its keys checked.
@@ -62,8 +62,8 @@ func (r *reader) mapping(n *yaml.Node, rule string, known ...string) (record, bo
 		r.fault(n, rule, "", strict.Describe(n), "the keys: "+strings.Join(known, ", "))
 		return rec, false
 	}
-	if id := idOf(n); id != "" && slices.Contains(known, "id") {
-		rec.rule = id
+	if id := valueOf(n, "id"); id != nil && id.Value != "" && slices.Contains(known, "id") {
+		rec.rule = clip(id.Value)
 	}
 	for i := 0; i+1 < len(n.Content) && !r.Full(); i += 2 {
 		key := n.Content[i]

@@ -19,13 +19,8 @@ func ParseNumber(text string, words ...string) (float64, error) {
 		return 0, err
 	}
 	rest = strings.ToLower(strings.TrimLeft(rest, "/ "))
-	if rest == "" {
+	if rest == "" || slices.Contains(words, rest) {
 		return v, nil
-	}
-	for _, word := range words {
-		if rest == word {
-			return v, nil
-		}
 	}
 	return 0, Unclear(text, w.expected)
 }
@@ -120,14 +115,9 @@ func sameCurrency(found, own string) bool {
 		return true
 	}
 	for _, names := range currencyNames {
-		first, has := false, false
-		for _, n := range names {
-			first = first || n == own
-			has = has || n == found
-		}
 		// Dollars are many: the sign stands for any of them, but the code of
 		// one does not stand for another.
-		if first && has {
+		if slices.Contains(names, own) && slices.Contains(names, found) {
 			return names[0] == found || names[0] == own || names[0] != "$"
 		}
 	}

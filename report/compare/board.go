@@ -272,8 +272,12 @@ func drawWorks(s sheet.Sheet, o *Option, y float64, at func(float64) float64) {
 func (b board) drawPrice(s sheet.Sheet, row *Row, o *Option, y float64, at func(float64) float64) {
 	mid := y + b.tall/2
 	if !row.priced() {
+		x := at(barsAt) + 2
 		for i, text := range sheet.Wrap(row.unpriced(), boardType, at(evidenceAt)-at(barsAt)-6) {
-			patch(s, at(barsAt)+2, mid+linePitch*float64(i), text)
+			base := mid + linePitch*float64(i)
+			// On white, so that no line strikes through.
+			s.Rect(sheet.Rect{X: x - 0.6, Y: base - 3.2, W: sheet.Width(text, boardType) + 1.2, H: 4.2}, openFill, sheet.Pen{})
+			s.Text(x, base, text, boardType)
 		}
 		return
 	}
@@ -350,12 +354,6 @@ func atMost(text string, t sheet.Type, w float64, n int) []string {
 	}
 	lines[n-1] = sheet.Shorten(lines[n-1]+" "+lines[n]+" …", t, w)
 	return lines[:n]
-}
-
-// patch writes over a white patch, so that no line strikes through.
-func patch(s sheet.Sheet, x, base float64, text string) {
-	s.Rect(sheet.Rect{X: x - 0.6, Y: base - 3.2, W: sheet.Width(text, boardType) + 1.2, H: 4.2}, openFill, sheet.Pen{})
-	s.Text(x, base, text, boardType)
 }
 
 // boards sets the rows over the pages.

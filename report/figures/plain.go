@@ -8,6 +8,7 @@ import (
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
 	"coldreckon/report/words"
+	"coldreckon/rules"
 )
 
 // Plain gives the chief figures for a terminal: plain text of at most 80
@@ -24,11 +25,11 @@ func Plain(in Input) string {
 		layout.Heading{Level: 1, Text: "Side by side, as told → with the work needed"}, beside(v.ToldAndFitted()))
 	for _, id := range economics.Options {
 		if work := v.Work(id); len(work) > 0 {
-			var list []layout.Item
+			var pieces []string
 			for _, w := range work {
-				list = append(list, layout.Item{Text: strings.TrimSpace(w.What + " " + w.Cost)})
+				pieces = append(pieces, strings.TrimSpace(w.What+" "+w.Cost))
 			}
-			doc.Add(layout.Para{Text: words.Name(id) + " needs:"}, layout.List{Items: list})
+			doc.Add(layout.Para{Text: words.Name(id) + " needs:"}, layout.Texts(layout.Dash, pieces...))
 		}
 	}
 	if len(r.Months) > 0 {
@@ -36,26 +37,22 @@ func Plain(in Input) string {
 	}
 	doc.Add(layout.Heading{Level: 1, Text: "The box"}, layout.Para{Text: v.LeakText()})
 	if flips := v.Flips(); len(flips) > 0 {
-		var list []layout.Item
+		var texts []string
 		for _, f := range flips {
-			list = append(list, layout.Item{Text: f.Text})
+			texts = append(texts, f.Text)
 		}
-		doc.Add(layout.Heading{Level: 1, Text: "What would change the answer"}, layout.List{Items: list})
+		doc.Add(layout.Heading{Level: 1, Text: "What would change the answer"}, layout.Texts(layout.Dash, texts...))
 	}
-	stops, others := 0, 0
-	var list []layout.Item
+	var stops []layout.Item
 	for _, f := range in.Findings {
-		if f.Grade == "stop" {
-			stops++
-			list = append(list, layout.Item{Lead: "STOP", Text: f.Text})
-		} else {
-			others++
+		if f.Grade == rules.Stop {
+			stops = append(stops, layout.Item{Lead: "STOP", Text: f.Text})
 		}
 	}
-	if stops+others > 0 {
-		doc.Add(layout.Heading{Level: 1, Text: fmt.Sprintf("Cautions: %d to clear first, %d more in the report", stops, others)})
-		if stops > 0 {
-			doc.Add(layout.List{Items: list})
+	if all := len(in.Findings); all > 0 {
+		doc.Add(layout.Heading{Level: 1, Text: fmt.Sprintf("Cautions: %d to clear first, %d more in the report", len(stops), all-len(stops))})
+		if len(stops) > 0 {
+			doc.Add(layout.List{Items: stops})
 		}
 	}
 	doc.Add(layout.Paras(layout.Body, v.OtherCurrency())...)

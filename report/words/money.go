@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 
 	"coldreckon/economics"
 )
@@ -60,13 +61,13 @@ func (v Voice) Overtakes() string {
 
 // paid gives what an option has typically cost by each year's end.
 func (v Voice) paid(id economics.OptionID) []float64 {
+	at := slices.Index(economics.Options[:], id)
+	if at < 0 {
+		return nil
+	}
 	var out []float64
-	for i, other := range economics.Options {
-		if other == id {
-			for _, r := range v.r.Futures.Paid[i] {
-				out = append(out, r.Typical)
-			}
-		}
+	for _, r := range v.r.Futures.Paid[at] {
+		out = append(out, r.Typical)
 	}
 	return out
 }
