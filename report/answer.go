@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -192,7 +193,7 @@ func (a author) prices(s setting) layout.Picture {
 		if b, c := a.unpriced(x) != "", a.unpriced(y) != ""; b != c {
 			return map[bool]int{true: 1, false: -1}[b]
 		}
-		return int(math.Copysign(1, x.PriceOfCold.Typical-y.PriceOfCold.Typical))
+		return cmp.Compare(x.PriceOfCold.Typical, y.PriceOfCold.Typical)
 	})
 	c := chart.PriceOfCold{Top: 10, Marks: []float64{2, 5, 10}, Saves: "saves", Say: func(v float64) string {
 		if v > words.Dearest {
