@@ -47,6 +47,9 @@ func Local(text string, sys System) string {
 			return w
 		})
 	}
+	if !strings.Contains(text, " (") {
+		return text // no figure stands behind another
+	}
 	return inBoth.ReplaceAllStringFunc(text, func(both string) string {
 		m := inBoth.FindStringSubmatch(both)
 		metric, us := m[1]+m[4], m[2]+m[3]
