@@ -93,7 +93,7 @@ func (p *printer) settle(out environment, inputs ...string) error {
 	if _, err := reportDate(p.date, out.env); err != nil {
 		return err
 	}
-	if p.format == "pdf" && p.toStdout() && out.toTerminal() {
+	if p.format == "pdf" && p.toStdout() && isTerminal(out.stdout) {
 		return misuse("Name a file, such as -o report.pdf.", "standard output: a PDF is not for a terminal")
 	}
 	if p.toStdout() {

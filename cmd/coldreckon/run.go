@@ -220,9 +220,6 @@ func (out environment) result(data []byte) error {
 	return nil
 }
 
-// toTerminal reports whether results are shown on a screen.
-func (out environment) toTerminal() bool { return isTerminal(out.stdout) }
-
 // isTerminal reports whether what is written to w is shown on a screen.
 func isTerminal(w io.Writer) bool {
 	f, ok := w.(*os.File)

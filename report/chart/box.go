@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"cmp"
 	"fmt"
 
 	"coldreckon/report/sheet"
@@ -234,8 +235,6 @@ func (c BoxSections) sideways(f BoxFace, in, out sheet.Rect) (y float64, label B
 	return max(in.Y+in.H*0.55, out.Y+rows*pitch(noteType)+2.2+c.shaft(f.With)/2), label
 }
 
-func (c BoxSections) sealAt(in sheet.Rect) float64 { return in.Right() + 1 }
-
 // shaft is the width of an arrow, mm.
 func (c BoxSections) shaft(w float64) float64 { return min(max(shaftPerW*w, 0.4), 7) }
 
@@ -246,16 +245,7 @@ func (c BoxSections) drawArrow(s sheet.Sheet, w float64, from, to sheet.Point) {
 		from, to, w = to, from, -w
 	}
 	half, head := c.shaft(w)/2, 2.2
-	unit := func(d float64) float64 {
-		switch {
-		case d > 0:
-			return 1
-		case d < 0:
-			return -1
-		}
-		return 0
-	}
-	dx, dy := unit(to.X-from.X), unit(to.Y-from.Y)
+	dx, dy := float64(cmp.Compare(to.X, from.X)), float64(cmp.Compare(to.Y, from.Y))
 	end := sheet.Point{X: to.X - dx*head, Y: to.Y - dy*head}
 	a, b := sheet.Point{X: min(from.X, end.X), Y: min(from.Y, end.Y)}, sheet.Point{X: max(from.X, end.X), Y: max(from.Y, end.Y)}
 	shaft := sheet.Rect{X: a.X, Y: a.Y, W: b.X - a.X, H: b.Y - a.Y}
@@ -304,7 +294,7 @@ func (c BoxSections) drawVolume(s sheet.Sheet, in sheet.Rect) {
 // drawLeaks draws what comes in beside the faces of the section cut across.
 func (c BoxSections) drawLeaks(s sheet.Sheet, x section, in, at sheet.Rect, n float64) {
 	if c.Seal.Name != "" {
-		px := c.sealAt(in)
+		px := in.Right() + 1
 		top := in.Y - (x.top.Foam+x.top.Board)/n
 		c.drawArrow(s, c.Seal.With, sheet.Point{X: px, Y: top - arrowOut}, sheet.Point{X: px, Y: top + 2.4})
 		left := px + c.shaft(c.Seal.With)/2 + 1.8

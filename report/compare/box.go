@@ -45,7 +45,7 @@ func boxOf(r *economics.Reckoning) Box {
 		Volume:  Datum{quantity.FormatVolume(r.Box.Volume, b.Units), strongest(how("box.volume"), how("box.inside"))},
 		Foam:    Datum{foamText(b), how("box.foam", "foam")},
 		State:   Datum{stateText(b), how("box.state", "state")},
-		Seal:    Datum{sealText(b.Box.LidSeal), how("box.lid_seal")},
+		Seal:    Datum{cmp.Or(map[heat.Seal]string{heat.GoodSeal: "good", heat.PoorSeal: "worn"}[b.Box.LidSeal], "only rests"), how("box.lid_seal")},
 		Drain:   Datum{string(b.Box.Drain), how("box.drain")},
 		VolumeL: float64(r.Box.Volume),
 		Leak:    quantity.Range{Low: float64(r.Box.LeakLow), Typical: float64(r.Box.Leak), High: float64(r.Box.LeakHigh)},
@@ -125,8 +125,4 @@ func stateText(b economics.Boat) string {
 		found = []string{found[0], found[len(found)-1]}
 	}
 	return strings.Join(found, " to ")
-}
-
-func sealText(s heat.Seal) string {
-	return cmp.Or(map[heat.Seal]string{heat.GoodSeal: "good", heat.PoorSeal: "worn"}[s], "only rests")
 }

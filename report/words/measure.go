@@ -44,7 +44,8 @@ func (v Voice) MeasureFirst() []Measure {
 	}
 	for _, in := range v.r.Futures.Inputs {
 		if v.WorthKnowing(in) || v.movesPrice(in) {
-			m := Measure{What: in.Label, Short: in.Short, Worth: in.EVPPI, How: v.findOut(in.Input), Key: in.Name}
+			m := Measure{What: in.Label, Short: in.Short, Worth: in.EVPPI, Key: in.Name,
+				How: strings.ReplaceAll(in.FindOut, "{cost}", v.Money(float64(in.FindOutCost)))}
 			if v.movesPrice(in) {
 				m.Moves = [2]float64{in.PriceLow, in.PriceHigh}
 			}
@@ -109,9 +110,4 @@ func (v Voice) EVPI() string {
 	}
 	return fmt.Sprintf("To know everything beforehand would save about %s a year (give or take %s). Finding out is worth no more than that.",
 		v.Money(f.EVPI), v.Money(2*f.EVPIError))
-}
-
-// findOut names the cheapest way to find a figure out.
-func (v Voice) findOut(in economics.Input) string {
-	return strings.ReplaceAll(in.FindOut, "{cost}", v.Money(float64(in.FindOutCost)))
 }

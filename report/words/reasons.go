@@ -1,6 +1,7 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -164,7 +165,7 @@ func (v Voice) MoreIce() string {
 		return ""
 	}
 	f := o.Fitted.Facts
-	text := fmt.Sprintf("Why not more ice? A full load is %s, in %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), shareWords(float64(v.iceShare())))
+	text := fmt.Sprintf("Why not more ice? A full load is %s, in %s of the box that ice is given", v.Mass(number(f, "ice_capacity_kg")), shareWords(float64(cmp.Or(o.Fit.Out.IceShare, v.r.Boat.Ice.ShareOfBox))))
 	if !v.r.Boat.Told("ice.share_of_box") && o.Fit.Out.IceShare == 0 {
 		text += " (assumed)"
 	}
@@ -173,14 +174,6 @@ func (v Voice) MoreIce() string {
 		text += fmt.Sprintf(" It is gone for up to %s at a stretch.", Plural(h, "hour"))
 	}
 	return text + fmt.Sprintf(" The food needs %s of the %s left. Larger shares of the box, up to two thirds, were tried too.", v.Volume(number(f, "food_to_keep_l")), v.Volume(number(f, "room_for_food_l")))
-}
-
-// iceShare is the part of the box that the fitted case gives to ice.
-func (v Voice) iceShare() quantity.Fraction {
-	if share := v.r.Of(economics.IceOnly).Fit.Out.IceShare; share > 0 {
-		return share
-	}
-	return v.r.Boat.Ice.ShareOfBox
 }
 
 // breakEven says at how many nights a unit costs what ice costs.
