@@ -248,6 +248,9 @@ func TestResumeAtEveryQuestion(t *testing.T) {
 		t.Fatalf("%v after ... %s", err, o.out.String()[max(0, o.out.Len()-2000):])
 	}
 	asked := len(o.typed)
+	if n := opts.File.Reads(); n > 2*len(opts.File.Told().Known) {
+		t.Errorf("answers were read %d times for %d answers, expected each once or twice", n, len(opts.File.Told().Known))
+	}
 	if asked < 16 {
 		t.Fatalf("only %d questions", asked)
 	}

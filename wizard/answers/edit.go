@@ -22,7 +22,13 @@ func (f *File) Accept(key string, in questions.Input) error {
 	in = questions.Expand(key, in)
 	changed := &File{name: f.name, inputs: maps.Clone(f.inputs)}
 	changed.inputs[key] = in
-	faults := changed.understand()
+	before := f.understood
+	if f.tried.Key == key {
+		before = maps.Clone(before)
+		before[key] = f.tried
+	}
+	faults := changed.understand(before)
+	f.reads += changed.reads
 	for _, fault := range faults {
 		if fault.Key == key {
 			return fault
@@ -31,7 +37,7 @@ func (f *File) Accept(key string, in questions.Input) error {
 	if len(faults) > 0 {
 		return faults[0] // units or a currency that other answers cannot bear
 	}
-	return f.become(f.with(key, in), changed.inputs)
+	return f.become(f.with(key, in), changed.inputs, changed.understood)
 }
 
 // Remove takes an answer away, with every group that it leaves empty. A key
@@ -43,13 +49,13 @@ func (f *File) Remove(key string) error {
 	}
 	left := maps.Clone(f.inputs)
 	delete(left, key)
-	return f.become(f.without(key), left)
+	return f.become(f.without(key), left, f.understood)
 }
 
 // become takes the edited text on, after making sure that it says what it
 // should and nothing else.
-func (f *File) become(text string, inputs map[string]questions.Input) error {
-	edited, faults := parse(f.name, text)
+func (f *File) become(text string, inputs map[string]questions.Input, understood map[string]questions.Answer) error {
+	edited, faults := parse(f.name, text, understood)
 	as := len(faults) == 0 && len(edited.inputs) == len(inputs)
 	for key, in := range inputs {
 		as = as && in.Same(edited.inputs[key])
@@ -58,7 +64,8 @@ func (f *File) become(text string, inputs map[string]questions.Input) error {
 		return Fault{File: f.name, Wrong: "the file is laid out so that it cannot be edited in place", Instead: "Put each key on a line of its own",
 			Hint: "edit the file by hand, or begin a new one"}
 	}
-	f.text, f.root, f.inputs, f.boat, f.guessed = edited.text, edited.root, edited.inputs, edited.boat, edited.guessed
+	f.text, f.root, f.inputs = edited.text, edited.root, edited.inputs
+	f.boat, f.understood, f.reads = edited.boat, edited.understood, f.reads+edited.reads
 	return nil
 }
 

@@ -260,7 +260,7 @@ func TestLayouts(t *testing.T) {
 	}
 	for _, l := range layouts {
 		for _, kv := range answers {
-			f, faults := parse("boat.yaml", l.text)
+			f, faults := parse("boat.yaml", l.text, nil)
 			if len(faults) > 0 {
 				t.Fatalf("%s: %v", l.name, faults)
 			}

@@ -10,21 +10,26 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// understand builds the boat of the answers alone, nothing filled in.
-func (f *File) understand() []Fault {
+// understand builds the boat of the answers alone, nothing filled in. It reads
+// those that were not understood before, or were for an owner of other units.
+func (f *File) understand(before map[string]questions.Answer) []Fault {
 	var faults []Fault
-	f.boat, f.guessed = economics.Boat{}, map[string]bool{}
+	f.boat, f.understood = economics.Boat{}, map[string]questions.Answer{}
 	for _, row := range questions.All() {
 		in, ok := f.inputs[row.Key]
 		if !ok {
 			continue
 		}
-		a, bad := questions.Understand(&f.boat, row.Key, in)
-		if len(bad) > 0 {
-			faults = append(faults, bad...)
-			continue
+		a, known := before[row.Key]
+		if !known || !a.Is(&f.boat, in) {
+			var bad []Fault
+			f.reads++
+			if a, bad = questions.Understand(&f.boat, row.Key, in); len(bad) > 0 {
+				faults = append(faults, bad...)
+				continue
+			}
 		}
-		f.guessed[row.Key] = a.Guessed
+		f.understood[row.Key] = a
 		a.Put(&f.boat)
 	}
 	return faults
@@ -44,13 +49,16 @@ func (f *File) Told() economics.Boat {
 // Try puts an answer into a copy of the boat of the answers, and leaves the file
 // as it is. The error is a Fault.
 func (f *File) Try(key, text string) (economics.Boat, error) {
-	b := f.Told()
-	a, faults := questions.Understand(&b, key, questions.Expand(key, questions.Word(text)))
-	if len(faults) > 0 {
-		return b, faults[0]
+	b, in := f.Told(), questions.Expand(key, questions.Word(text))
+	if f.tried.Key != key || !f.tried.Is(&b, in) {
+		f.reads++
+		a, faults := questions.Understand(&b, key, in)
+		if len(faults) > 0 {
+			return b, faults[0]
+		}
+		f.tried = a
 	}
-	f.tried = a
-	a.Put(&b)
+	f.tried.Put(&b)
 	return b, nil
 }
 
@@ -60,12 +68,16 @@ func (f *File) Guessed(key string) bool {
 	if f.tried.Key == key {
 		return f.tried.Guessed
 	}
-	return f.guessed[key]
+	return f.understood[key].Guessed
 }
 
 // Text gives an answer as it was written, "" where there is none or it is no
 // plain text.
 func (f *File) Text(key string) string { return f.inputs[key].Text }
+
+// Reads gives how many answers were read from their texts so far: one for each
+// that came, and those again whose meaning another one changed.
+func (f *File) Reads() int { return f.reads }
 
 // Check tells how the answers contradict each other, and what is missing.
 func (f *File) Check() []Fault {

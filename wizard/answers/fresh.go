@@ -26,7 +26,7 @@ func Fresh(b economics.Boat) (*File, error) {
 		}
 		inputs := maps.Clone(f.inputs)
 		inputs[row.Key] = in
-		if err := f.become(f.with(row.Key, in), inputs); err != nil {
+		if err := f.become(f.with(row.Key, in), inputs, f.understood); err != nil {
 			return nil, fmt.Errorf("writing %s: %w", row.Key, err)
 		}
 	}

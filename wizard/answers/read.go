@@ -29,9 +29,10 @@ type File struct {
 	inputs map[string]questions.Input // by key, as given
 	notes  []string                   // what was understood otherwise than it stood
 
-	boat    economics.Boat   // the answers alone, nothing filled in
-	guessed map[string]bool  // by key, of the answers in boat
-	tried   questions.Answer // the last that was only tried
+	understood map[string]questions.Answer // by key, as boat holds it
+	boat       economics.Boat              // the answers alone, nothing filled in
+	tried      questions.Answer            // the last that was only tried
+	reads      int                         // texts read so far
 }
 
 // Notes gives sentences for the owner about answers of an earlier meaning that
@@ -48,7 +49,7 @@ func Read(name string, r io.Reader) (*File, []Fault) {
 	text := strings.TrimPrefix(string(raw), "\uFEFF")
 	crlf := strings.Contains(text, "\r\n")
 	text = strings.ReplaceAll(strings.ReplaceAll(text, "\r\n", "\n"), "\r", "\n")
-	f, faults := parse(name, text)
+	f, faults := parse(name, text, nil)
 	if len(faults) > 0 {
 		return nil, faults
 	}
@@ -59,14 +60,15 @@ func Read(name string, r io.Reader) (*File, []Fault) {
 	return f, nil
 }
 
-// parse understands text with line feeds only.
-func parse(name, text string) (*File, []Fault) {
+// parse understands text with line feeds only; answers understood before are
+// not read again.
+func parse(name, text string, before map[string]questions.Answer) (*File, []Fault) {
 	w := &walker{Reader: strict.Read(name, []byte(text)), inputs: map[string]questions.Input{}, older: map[string]questions.Input{}}
 	f := &File{name: name, text: text, root: w.Root, inputs: w.inputs}
 	if f.root != nil {
 		w.group("", f.root)
 	}
-	w.Add(f.understand()...)
+	w.Add(f.understand(before)...)
 	translated, older := f.translate(w.older)
 	w.Add(older...)
 	faults := w.Faults()
@@ -91,8 +93,8 @@ func (f *File) translate(older map[string]questions.Input) (*File, []Fault) {
 		now.text = now.without(key)
 		now.root = strict.Read(now.name, []byte(now.text)).Root
 		if _, given := now.inputs[newer]; !given {
-			next, bad := parse(f.name, now.with(newer, in))
-			if len(bad) > 0 {
+			next := &File{name: f.name, text: now.with(newer, in)}
+			if next, bad = parse(f.name, next.text, f.understood); len(bad) > 0 {
 				return nil, bad
 			}
 			next.notes = append(now.notes, note)
