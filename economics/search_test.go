@@ -127,7 +127,7 @@ func everyFitOut(t *testing.T, b *Boat, book *Book, option OptionID, futures int
 func searchTried() (boats, futures int) {
 	long := os.Getenv("COLDRECKON_LONG")
 	if long == "" {
-		return 8, 40
+		return 5, 40
 	}
 	if n, err := strconv.Atoi(long); err == nil && n > 1 {
 		return n, 80

@@ -13,14 +13,8 @@ import (
 	"testing"
 )
 
-// screens are the widths of a telephone and, in the long run, of a tablet and a
-// desk's screen too, CSS pixels.
-func screens() []int {
-	if longRun() {
-		return []int{360, 768, 1280}
-	}
-	return []int{360}
-}
+// screens are the widths of a telephone, a tablet and a desk's screen, CSS pixels.
+var screens = []int{360, 768, 1280}
 
 // webPages are the commands whose HTML is shown.
 var webPages = map[string][]string{
@@ -37,6 +31,9 @@ var webPages = map[string][]string{
 // Source: WCAG 2.2, success criterion 1.4.10, asks for no more than 320 pixels'
 // worth of content; the widths are those in common use, no source.
 func TestNoPageScrollsSideways(t *testing.T) {
+	if !longRun() {
+		t.Skip("lays pages out in a browser: COLDRECKON_LONG=1")
+	}
 	browser, err := exec.LookPath("chromium")
 	if err != nil {
 		t.Skip("SKIPPED: there is no chromium, so nothing was laid out")
@@ -52,7 +49,7 @@ func TestNoPageScrollsSideways(t *testing.T) {
 		if code := Main(append(args, "--format", "html"), none, strings.NewReader(""), &out, &complaints); code != exitDone {
 			t.Fatalf("%s: exit code %d: %s", name, code, &complaints)
 		}
-		for _, width := range screens() {
+		for _, width := range screens {
 			names = append(names, fmt.Sprintf("%s at %d pixels", name, width))
 			fmt.Fprintf(&frames, `<iframe style="width:%dpx;height:900px;border:0" srcdoc="%s"></iframe>`, width, html.EscapeString(out.String()))
 		}
