@@ -17,7 +17,7 @@ import (
 // propertyBoats is on how many invented boats the properties are tried: few, or
 // as many as COLDRECKON_PROPERTY_BOATS says. The first is COLDRECKON_PROPERTY_FIRST.
 func propertyBoats() (first, count uint64) {
-	first, count = 1000, 10
+	first, count = 1000, 8
 	if n, err := strconv.Atoi(os.Getenv("COLDRECKON_PROPERTY_BOATS")); err == nil {
 		count = uint64(n)
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"runtime/debug"
 	"strconv"
 	"testing"
 
@@ -18,6 +19,7 @@ var update = flag.Bool("update", false, "rewrite what is expected in testdata")
 // which succeeds when Main gives that code. Tests that wait for a terminal or a
 // signal stand side by side, more of them than there are cores.
 func TestMain(m *testing.M) {
+	debug.SetGCPercent(400) // a fifth of the tests' time goes into rubbish otherwise
 	if err := flag.Set("test.parallel", "6"); err != nil {
 		panic(err) // -parallel on the command line still counts: it is read later
 	}
