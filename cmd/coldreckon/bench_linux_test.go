@@ -43,7 +43,7 @@ func run(b *testing.B, folder, program string, args ...string) (peakBytes int64)
 }
 
 // BenchmarkFirstPrompt starts the program on a terminal and waits for its first
-// question. Wanted: 30 ms. The start of a program that asks nothing stands
+// question. Wanted: 15 ms. The start of a program that asks nothing stands
 // beside it.
 func BenchmarkFirstPrompt(b *testing.B) {
 	program := built(b)

@@ -130,7 +130,7 @@ func (s *Setup) Stores(air *Air, t *Tally) {
 	s.eachTrip(air, t, func(tr *tripRun) {
 		b := s.Power.fullBank()
 		for day := range tr.nights {
-			d := tr.day(day)
+			d := tr.day(day, t)
 			for i := range d.hours {
 				sup := s.Power.supplyAt(&d.hours[i], clock(i), d.shore)
 				b.step(sup, 0, t)
@@ -151,24 +151,29 @@ type tripRun struct {
 	first  int // index of its first night in the plan
 	nights int
 	alone  int    // see Trip
-	tally  *Tally // of the season
-	before Tally  // before the nights that stand for others
+	before *Tally // before the nights that stand for others
 }
 
 // eachTrip calls f for each trip in order.
 func (s *Setup) eachTrip(air *Air, t *Tally, f func(*tripRun)) {
-	tr := tripRun{s: s, air: air, tally: t}
+	tr := tripRun{s: s, air: air}
 	for i, trip := range s.Plan.Trips {
 		tr.index, tr.first, tr.nights, tr.alone = i, trip.First, trip.Nights, trip.Alone
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
 		if trip.Alone == 0 {
-			tr.before = *t
+			tr.mark(t)
 		}
 		f(&tr)
 		if trip.Alone == 0 {
-			t.repeat(&tr.before, partEach)
+			t.repeat(tr.before, partEach)
 		}
 	}
+}
+
+// mark remembers what the season has come to before nights that stand for others.
+func (tr *tripRun) mark(t *Tally) {
+	now := *t
+	tr.before = &now
 }
 
 // dayRun is one noon-to-noon day of a trip.
@@ -180,11 +185,11 @@ type dayRun struct {
 	hours []hourAir // 24
 }
 
-// day gives a day of the trip.
-func (tr *tripRun) day(day int) dayRun {
+// day gives a day of the trip, before which the season has come to t.
+func (tr *tripRun) day(day int, t *Tally) dayRun {
 	s := tr.s
 	if day == tr.alone && day > 0 {
-		tr.before = *tr.tally
+		tr.mark(t)
 	}
 	month := s.Plan.Nights[tr.first+day].Month
 	return dayRun{

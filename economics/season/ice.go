@@ -26,7 +26,7 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 	stowedC, meltKJ := s.Goods.StowedC, plan.meltKJPerKg()
 	perMeltKJ := 1 / meltKJ
 	for day := range tr.nights {
-		d := tr.day(day)
+		d := tr.day(day, t)
 		if day == 0 {
 			d.setOut(foodC, s.LimitC)
 		} else {

@@ -173,7 +173,7 @@ func (t *Tally) endDay(month int) {
 func (t *Tally) endTrip(tr *tripRun) {
 	t.off, t.warmRun = 0, 0
 	if 0 < tr.alone && tr.alone < tr.nights {
-		t.repeat(&tr.before, partEach)
+		t.repeat(tr.before, partEach)
 	}
 }
 

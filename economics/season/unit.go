@@ -84,7 +84,7 @@ type unitRun struct {
 }
 
 func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
-	boxC, frozenKJ, b := s.startUnit(tr.day(0).month, &tr.hours[0], &r.Refrigerator, t)
+	boxC, frozenKJ, b := s.startUnit(s.Plan.Nights[tr.first].Month, &tr.hours[0], &r.Refrigerator, t)
 	aimC, stowedC := r.aimC(s), s.Goods.StowedC
 	heatKJPerK := s.Box.HeatKJPerK
 	wattPerK := heatKJPerK / 3.6 // for an hour
@@ -92,7 +92,7 @@ func (s *Setup) unitTrip(tr *tripRun, r *unitRun, t *Tally, trace *Trace) {
 	fanW, standbyW := float64(r.Cycle.Condenser), float64(r.Cycle.Standby)
 	walls := s.walls()
 	for day := range tr.nights {
-		d := tr.day(day)
+		d := tr.day(day, t)
 		if day == 0 {
 			d.setOut(boxC, s.LimitC)
 		} else if day == 1 {
