@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"coldreckon/economics"
+	"coldreckon/economics/heat"
 	"coldreckon/report/layout"
 	"coldreckon/report/words"
 	"coldreckon/rules"
@@ -123,6 +124,9 @@ func (a author) steps() []step {
 	}
 	if hold, ok := a.o.Fitted.Facts["ice_capacity_kg"].(float64); ok && a.o.ID == economics.IceOnly && hold > 0 && f.IceShare == 0 {
 		do(fmt.Sprintf("Stow ice round the food, %s at most; %s a day melt in %s.", a.v.Mass(hold), a.v.Mass(a.expect.IceKgPerDay.Typical), words.Month(a.told.Month)), "ice-melt", "weight")
+	}
+	if a.o.ID == economics.IceOnly && a.r.Boat.Box.Drain == heat.NoDrain {
+		do("Bail meltwater that has warmed before new ice goes in.")
 	}
 	if f.NoIceRuns {
 		do("Buy ice where you buy food: no runs for ice alone.")

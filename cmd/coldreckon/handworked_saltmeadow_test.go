@@ -58,11 +58,11 @@ import "testing"
 //	          4420 + 157.8 × 8.5302 = 5766; /8.5302 = 676.0 a year
 //
 //	With the work found, as the run bills it (first, a year):
-//	  ice     two thirds of the box for it: 1897 × 8.5302 = 1.618e+04
+//	  ice     two thirds of the box for it, foam inboard 0.3716 m² × 150 = 55.74; 55.74 + 1866 × 8.5302 = 1.598e+04
 //	  small   1390 + 114.0 × 8.5302 = 2362; /8.5302 = 277.0 a year
 //	  larger  4420 + 157.8 × 8.5302 = 5766; /8.5302 = 676.0 a year
-//	Even     small: whatever the nights 277.0 - 114.0 + 24 = 187, ice none; a night 0.2466, ice 1897/365 = 5.198: 37.8 nights
-//	Even     larger: whatever the nights 676.0 - 157.8 + 75 = 593.2, ice none; a night 0.2269, ice 5.198: 119 nights
+//	Even     small: whatever the nights 277.0 - 114.0 + 24 = 187, ice 55.74/8.5302 = 6.535; a night 0.2466, ice 1866/365 = 5.113: 37.1 nights
+//	Even     larger: whatever the nights 676.0 - 157.8 + 75 = 593.2, ice 6.535; a night 0.2269, ice 5.113: 120 nights
 func TestSaltmeadowByHand(t *testing.T) {
 	sheet := runOf(t, "saltmeadow").sheet
 	holdToPage(t, sheet, []handRow{
@@ -116,13 +116,13 @@ func TestSaltmeadowByHand(t *testing.T) {
 		{"options/larger/as_told/per_year", 157.8},
 		{"options/larger/as_told/present_cost", 5766},
 		{"options/larger/as_told/yearly_equivalent", 676.0},
-		{"options/ice/fitted/present_cost", 16180},
-		{"options/ice/fitted/yearly_equivalent", 1897},
+		{"options/ice/fitted/present_cost", 15980},
+		{"options/ice/fitted/yearly_equivalent", 1873},
 		{"options/small/fitted/present_cost", 2362},
 		{"options/small/fitted/yearly_equivalent", 277.0},
 		{"options/larger/fitted/present_cost", 5766},
 		{"options/larger/fitted/yearly_equivalent", 676.0},
-		{"break_even/small/nights_per_year", 37.77},
-		{"break_even/larger/nights_per_year", 119.3},
+		{"break_even/small/nights_per_year", 37.08},
+		{"break_even/larger/nights_per_year", 120.1},
 	})
 }

@@ -33,7 +33,7 @@ func (s *Setup) iceTrip(tr *tripRun, plan *IcePlan, t *Tally, trace *Trace) {
 			if day == 1 {
 				s.drink(&walls)
 			}
-			s.buy(tr, day, d.month, &ice, plan, t)
+			s.buy(tr, day, d.month, foodC, &ice, plan, t)
 		}
 		leak := walls.line(d.seaC)
 		var gainWh, cooledKJ, storedKJ, meltKg float64

@@ -161,8 +161,9 @@ func (s *Setup) purchase(tr *tripRun, day, month int, leftKg float64, p *IcePlan
 // certain to sell; whether a later one does is drawn for each. Ice bought where
 // food is costs no errand. On other days the owner goes for a run, if he ever
 // does, when what is left does not do for the day to come; it costs its errand
-// whether it finds ice or not. Meltwater in the way of the ice is bailed.
-func (s *Setup) buy(tr *tripRun, day, month int, ice *load, p *IcePlan, t *Tally) {
+// whether it finds ice or not. Meltwater in the way of the ice is bailed, and all of
+// it where it is warmer than the food may be, for new ice would have to chill it.
+func (s *Setup) buy(tr *tripRun, day, month int, foodC float64, ice *load, p *IcePlan, t *Tally) {
 	sells := day == 0 || tr.air.stops[tr.first+day] < p.FoundShare
 	shopDay := day%s.Goods.ShopEveryDays == 0
 	if shopDay && !sells || !shopDay && !(p.Runs && ice.kg < p.wantKg(month, 1)) {
@@ -182,6 +183,9 @@ func (s *Setup) buy(tr *tripRun, day, month int, ice *load, p *IcePlan, t *Tally
 	ice.add(b.loadedKg, b.homeLoadedKg)
 	if p.WaterKept {
 		ice.waterKg = min(ice.waterKg, max(0, p.RoomKg-ice.kg)/p.BulkKgPerL)
+	}
+	if foodC > s.LimitC {
+		ice.waterKg = 0
 	}
 	t.IceHomeKg += b.homeKg
 	t.IceBoughtKg += b.boughtKg
@@ -209,7 +213,7 @@ func (s *Setup) setOutOnIce(tr *tripRun, p *IcePlan, t *Tally) (foodC float64, i
 			ice = p.chill(boxKJ, leakKJ, t)
 		}
 	}
-	s.buy(tr, 0, month, &ice, p, t)
+	s.buy(tr, 0, month, foodC, &ice, p, t)
 	return foodC, ice
 }
 

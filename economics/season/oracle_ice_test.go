@@ -38,7 +38,7 @@ func (o *oracle) ice(ice season.Icing) ([]season.Hour, account) {
 		for hour := range 24 * trip.Nights {
 			a := o.around(trip, firstDay, hour)
 			if hour%24 == 0 {
-				o.stop(ice, trip, hour/24, &load, &sum)
+				o.stop(ice, trip, hour/24, food, &load, &sum)
 			}
 			stowing := chilled.stowing(hour)
 			c := s.Box.HeatKJPerK + 4.19*load.water
@@ -194,7 +194,7 @@ func (o *oracle) basketOf(ice season.Icing, trip season.Trip, day int, left floa
 }
 
 // stop is a trip's noon.
-func (o *oracle) stop(ice season.Icing, trip season.Trip, day int, load *cargo, sum *account) {
+func (o *oracle) stop(ice season.Icing, trip season.Trip, day int, food float64, load *cargo, sum *account) {
 	shops := day%o.setup.Goods.ShopEveryDays == 0
 	has := day == 0 || o.weather.Stops[trip.First+day] < ice.FoundShare
 	b := o.basketOf(ice, trip, day, load.kg)
@@ -215,6 +215,9 @@ func (o *oracle) stop(ice season.Icing, trip season.Trip, day int, load *cargo, 
 	load.frostKJ += 2.1 * 18 * b.homeIn
 	if ice.WaterKept { // he bails what is in the way
 		load.water = math.Min(load.water, math.Max(0, ice.RoomKg-load.kg)/ice.BulkKgPerL)
+	}
+	if food > o.setup.LimitC { // and what the new ice would have to chill first
+		load.water = 0
 	}
 	sum.homeKg += b.home
 	sum.boughtKg += b.bought
