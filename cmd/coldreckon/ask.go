@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"strings"
 	"sync"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -63,6 +64,9 @@ func (a *askFlags) addFlags(cmd *cobra.Command) {
 	a.to.addFlags(cmd, "pdf")
 }
 
+// firstQuestion is longer than the first question takes to come up.
+const firstQuestion = 50 * time.Millisecond
+
 // ask holds the conversation about FILE and writes the report.
 func (a *askFlags) ask(ctx context.Context, out environment, name string) error {
 	if name == "-" || strings.HasPrefix(name, samplePrefix) {
@@ -83,10 +87,12 @@ func (a *askFlags) ask(ctx context.Context, out environment, name string) error 
 		return err
 	}
 	reading := sync.OnceValues(func() (rules.Pack, error) { return out.pack(a.reckon.prices) })
-	go func() { // what is built in is read while the first question is asked
+	// What is built in is read once the first question stands, while it is answered.
+	ahead := time.AfterFunc(firstQuestion, func() {
 		defer func() { _ = recover() }() // a fault comes out where the rules are used
 		_, _ = reading()
-	}()
+	})
+	defer ahead.Stop()
 	file, before, err := out.answersSoFar(name)
 	if err != nil {
 		return err

@@ -73,8 +73,8 @@ func unitSystem(text string) (quantity.System, error) {
 // groundIDs lists the names that the command takes.
 func groundIDs() []string {
 	var ids []string
-	for _, g := range climate.Grounds() {
-		ids = append(ids, g.ID)
+	for _, p := range climate.Places() {
+		ids = append(ids, p.ID)
 	}
 	return ids
 }

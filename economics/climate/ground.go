@@ -70,6 +70,23 @@ func Grounds() []Ground {
 	return slices.Clone(grounds)
 }
 
+// Place is a cruising ground by its name.
+type Place struct{ ID, Name string }
+
+// Places lists all cruising grounds as Grounds does, without their climates, which
+// take longer to read.
+func Places() []Place {
+	rows, err := readGrounds(tables)
+	if err != nil {
+		return nil
+	}
+	places := make([]Place, len(rows))
+	for i, r := range rows {
+		places[i] = Place{r.cell("id"), r.cell("name")}
+	}
+	return places
+}
+
 // Find gives the ground of an id. It fails when there is none, and then names
 // the ids that look most alike.
 func Find(id string) (Ground, error) {

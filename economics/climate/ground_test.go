@@ -86,6 +86,18 @@ func checkGround(t *testing.T, g Ground) {
 	}
 }
 
+func TestPlacesAreTheGrounds(t *testing.T) {
+	places := Places()
+	for i, g := range Grounds() {
+		if i >= len(places) || places[i] != (Place{g.ID, g.Name}) {
+			t.Fatalf("ground %d, %q, is not among %d places at its place", i, g.ID, len(places))
+		}
+	}
+	if len(places) != len(Grounds()) {
+		t.Errorf("%d places, %d grounds", len(places), len(Grounds()))
+	}
+}
+
 func TestGroundsIsACopy(t *testing.T) {
 	first := Grounds()
 	first[0].Name, first[0].Months[0].AirMean = "changed", 99

@@ -49,12 +49,16 @@ func load(files fs.FS) ([]Ground, error) {
 	return grounds, nil
 }
 
+func readGrounds(files fs.FS) ([]*row, error) {
+	return readTable(files, "data/grounds.csv", "id", "name", "lat", "lon")
+}
+
 func loadGrounds(files fs.FS) ([]Ground, error) {
-	rows, err := readTable(files, "data/grounds.csv", "id", "name", "lat", "lon")
+	rows, err := readGrounds(files)
 	if err != nil {
 		return nil, err
 	}
-	var grounds []Ground
+	grounds := make([]Ground, 0, len(rows))
 	var faults []error
 	for _, r := range rows {
 		g := Ground{ID: r.cell("id"), Name: r.cell("name")}

@@ -191,8 +191,8 @@ func cruisingRows() []Row {
 // grounds lists the cruising grounds as options, and the owner's own.
 func grounds() []Option {
 	var options []Option
-	for _, g := range climate.Grounds() {
-		options = append(options, Option{Value: g.ID, Label: g.Name})
+	for _, p := range climate.Places() {
+		options = append(options, Option{Value: p.ID, Label: p.Name})
 	}
 	return append(options, Option{economics.OwnGround, "somewhere else, described by latitude and temperatures", "elsewhere|other"})
 }
@@ -203,6 +203,9 @@ func ownGround(b economics.Boat) bool { return b.Cruising.Ground == economics.Ow
 func latitude(b economics.Boat) float64 {
 	if ownGround(b) {
 		return b.Cruising.LatitudeDeg
+	}
+	if b.Cruising.Ground == "" {
+		return 0
 	}
 	g, err := climate.Find(b.Cruising.Ground)
 	if err != nil {
