@@ -95,7 +95,7 @@ func TestAlarmAgainstTryingBoth(t *testing.T) {
 				t.Fatal(err)
 			}
 			trials[i] = make([]Trial, 40)
-			if err := s.ground.run(p, s.sample, trials[i]); err != nil {
+			if err := s.ground.run(p.crew(), s.sample, trials[i]); err != nil {
 				t.Fatal(err)
 			}
 			for _, k := range s.sample {

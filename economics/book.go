@@ -82,8 +82,10 @@ type Criterion struct {
 	Kind    CriterionKind
 	Options []OptionID
 	Fails   Condition
-	Reason  string // plain words, with {fact} places filled by the rules package
-	Short   string // the same in a few words, for tables; "" where its kind or Reason says it
+	// Standing tells that Fails asks for standing facts alone: it is the same in every year.
+	Standing bool
+	Reason   string // plain words, with {fact} places filled by the rules package
+	Short    string // the same in a few words, for tables; "" where its kind or Reason says it
 }
 
 // Book is what a reckoning takes from the rule files: prices and criteria.

@@ -94,7 +94,7 @@ func (d *DrinksFigures) ofFutures(s *study, box BoxFigures, b *Boat) error {
 	}
 	futures := c.futures[:min(drinksFutures, len(c.futures))]
 	years := make([]drinksYear, len(futures))
-	err = parallel(len(futures), func() func(int) error {
+	err = parallel(len(futures), func(int) func(int) error {
 		var air weatherYears
 		var base baseLoads
 		return func(k int) error {

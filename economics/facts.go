@@ -68,15 +68,13 @@ type subject struct {
 	steady *steady
 }
 
-// standing gives the facts that are known before any year is lived through.
-func (s *subject) standing() Facts {
-	facts := make(Facts, len(vocabulary))
+// stand sets the facts that are known before any year is lived through.
+func (s *subject) stand(facts Facts) {
 	for i := range vocabulary {
 		if of := vocabulary[i].standing; of != nil {
 			facts[vocabulary[i].Name] = of(s)
 		}
 	}
-	return facts
 }
 
 // lived sets the facts of an average year.

@@ -1,6 +1,10 @@
 package economics
 
-import "coldreckon/economics/season"
+import (
+	"slices"
+
+	"coldreckon/economics/season"
+)
 
 // fortnightDays is the length of the spell that a report draws.
 const fortnightDays = 14
@@ -38,12 +42,12 @@ func (s spell) worseThan(o spell) bool {
 	return s.over > o.over || s.over == o.over && s.degree > o.degree
 }
 
-// trace gives what the next year is to be written on.
-func (w *recorder) trace() *season.Trace {
+// trace gives what the next year, of so many hours, is to be written on.
+func (w *recorder) trace(hours int) *season.Trace {
 	if w == nil {
 		return nil
 	}
-	w.year.Hours = w.year.Hours[:0]
+	w.year.Hours = slices.Grow(w.year.Hours[:0], hours)
 	return &w.year
 }
 

@@ -30,7 +30,7 @@ func TestWitnessFindsTheWorstSpell(t *testing.T) {
 			return hours, sum
 		}
 		for range 2 {
-			year := w.trace()
+			year := w.trace(0)
 			for trip := range 1 + rng.IntN(4) {
 				from := len(year.Hours)
 				for hour := range 24 * (1 + rng.IntN(30)) {

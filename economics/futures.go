@@ -53,7 +53,7 @@ func trials(ps []*proposal, futures []Future, seed uint64) (out [][]Trial, paid 
 	for i := range ps {
 		out[i], paid[i] = make([]Trial, len(futures)), make([]float64, len(futures)*ends)
 	}
-	err = parallel(len(futures), func() func(int) error {
+	err = parallel(len(futures), func(int) func(int) error {
 		var air weatherYears
 		var base baseLoads
 		calculators := make([]*calculator, len(ps))
@@ -123,21 +123,41 @@ type trialGround struct {
 	futures []Future
 	airs    []weatherYears
 	bases   []baseLoads
+	alike   float64 // see alikeHeat
 }
 
 func newTrialGround(b *Boat, w *world, futures []Future, seed uint64) *trialGround {
-	g := &trialGround{futures: futures, airs: make([]weatherYears, len(futures)), bases: make([]baseLoads, len(futures))}
-	for k := range futures {
-		g.airs[k].fillFuture(b, w, &futures[k], seed, k)
-	}
+	g := &trialGround{futures: futures, airs: make([]weatherYears, len(futures)), bases: make([]baseLoads, len(futures)), alike: alikeHeat}
+	_ = parallel(len(futures), func(int) func(int) error {
+		return func(k int) error {
+			g.airs[k].fillFuture(b, w, &futures[k], seed, k)
+			return nil
+		}
+	})
 	return g
 }
 
-// run puts a proposal to the futures of the given numbers, each once, and
-// enters what came of it at its number.
-func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
-	return parallel(len(numbers), func() func(int) error {
-		calculator := p.calculator()
+// crew are the calculators of one proposal, one for each core.
+type crew struct {
+	p           *proposal
+	calculators []*calculator
+}
+
+func (p *proposal) crew() *crew { return &crew{p, make([]*calculator, runtime.GOMAXPROCS(0))} }
+
+// of gives a core its calculator.
+func (c *crew) of(core int) *calculator {
+	if c.calculators[core] == nil {
+		c.calculators[core] = c.p.calculator()
+	}
+	return c.calculators[core]
+}
+
+// run has a crew put its proposal to the futures of the given numbers, each once,
+// and enters what came of it at its number.
+func (g *trialGround) run(c *crew, numbers []int, into []Trial) error {
+	return parallel(len(numbers), func(core int) func(int) error {
+		calculator := c.of(core)
 		return func(i int) (err error) {
 			k := numbers[i]
 			into[k], err = calculator.trial(&g.futures[k], &g.airs[k], &g.bases[k])
@@ -147,10 +167,11 @@ func (g *trialGround) run(p *proposal, numbers []int, into []Trial) error {
 }
 
 // parallel runs a job for 0 to n-1 on all the machine's cores. Each core has a
-// job of its own, made by start, whose scratch space no other sees; who does
-// what cannot change a result. A core stops at its first error; the one given is
-// that of the lowest number. A panic comes out where parallel was called.
-func parallel(n int, start func() func(int) error) error {
+// job of its own, made by start for the core of that number, whose scratch space
+// no other sees; who does what cannot change a result. A core stops at its first
+// error; the one given is that of the lowest number. A panic comes out where
+// parallel was called.
+func parallel(n int, start func(core int) func(int) error) error {
 	workers := min(runtime.GOMAXPROCS(0), n)
 	errs, faults := make([]error, workers), make([]any, workers)
 	stopped := make([]int, workers) // where each core's error was
@@ -158,7 +179,7 @@ func parallel(n int, start func() func(int) error) error {
 	for worker := range workers {
 		wg.Go(func() {
 			defer func() { faults[worker] = recover() }()
-			job := start()
+			job := start(worker)
 			for k := worker; k < n && errs[worker] == nil; k += workers {
 				errs[worker], stopped[worker] = job(k), k
 			}

@@ -197,7 +197,7 @@ func TestDrawIsStratified(t *testing.T) {
 func TestShareGivesTheFirstError(t *testing.T) {
 	for _, cores := range []int{1, 2, 3, 8} {
 		before := runtime.GOMAXPROCS(cores)
-		err := parallel(40, func() func(int) error {
+		err := parallel(40, func(int) func(int) error {
 			return func(k int) error {
 				if k == 11 || k == 13 || k >= 20 {
 					return fmt.Errorf("at %d", k)
@@ -283,5 +283,29 @@ func TestPartOfAYear(t *testing.T) {
 	}
 	if w := newWorld(&b, place); w.lived[0] != w.plan {
 		t.Error("medicine is not looked after on every night")
+	}
+}
+
+// A quick look lives a third of a year of 45 nights or more, and enough years of a
+// shorter one for 15 days; a reckoning lives all of them.
+func TestQuickLookLivesLess(t *testing.T) {
+	for _, row := range []struct {
+		june, july  float64
+		lived, over int // nights of a year that are lived, and years
+	}{{0, 5, 5, 3}, {5, 5, 10, 2}, {15, 25, 40, 1}, {20, 25, 15, 1}, {30, 30, 20, 1}} {
+		b := dunlin()
+		b.Cruising.Nights, b.Cruising.TripNights = [12]float64{5: row.june, 6: row.july}, 5
+		ground, err := b.Ground()
+		if err != nil {
+			t.Fatal(err)
+		}
+		w := newWorld(&b, ground)
+		if got := len(w.lived[0].Nights); float64(got) != row.june+row.july {
+			t.Errorf("%v and %v nights: %d are lived in a reckoning", row.june, row.july, got)
+		}
+		w.live(&b, daysAGlance, longGlance)
+		if got := len(w.lived[0].Nights); got != row.lived || w.yearsAFuture != row.over {
+			t.Errorf("%v and %v nights: %d in %d years, want %d in %d", row.june, row.july, got, w.yearsAFuture, row.lived, row.over)
+		}
 	}
 }

@@ -81,7 +81,12 @@ const bareShare = 0.12
 // mayBeBare tells whether the box may turn out to have no foam: nobody has
 // looked, and nothing that the box has shown says otherwise.
 func mayBeBare(b *Boat, box *BoxFigures) bool {
-	return b.Box.FoamThere == quantity.Unknown && !b.toldOfFaces("foam") && len(box.Evidence.Used) <= 1
+	return b.mayBeUnlined() && len(box.Evidence.Used) <= 1
+}
+
+// mayBeUnlined tells whether nobody has looked for foam.
+func (b *Boat) mayBeUnlined() bool {
+	return b.Box.FoamThere == quantity.Unknown && !b.toldOfFaces("foam")
 }
 
 // foamCase reads a share of the futures, 0 to 1.

@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"sync"
 
 	"coldreckon/economics/cost"
 	"coldreckon/economics/energy"
@@ -120,7 +121,7 @@ func (p *proposal) live(f *Future, a *weatherYears, base *baseLoads, w *recorder
 		return dryYear(p.average(base.of(p, &s, a), base.of(p, &s, a), float64(len(a.years)), float64(s.Power.Bank.FullWh)))
 	}
 	for year := range a.years {
-		trace := w.trace()
+		trace := w.trace(24 * len(a.plan.Nights))
 		if p.option == IceOnly {
 			s.Ice(&a.years[year], &ice, &tally, trace)
 		} else {
@@ -132,8 +133,10 @@ func (p *proposal) live(f *Future, a *weatherYears, base *baseLoads, w *recorder
 }
 
 // baseLoads remembers the boat's electricity without cooling, by what panel and
-// battery were added. It must be emptied for every new air.
+// battery were added. It must be emptied for every new air. Searches that run
+// side by side share it.
 type baseLoads struct {
+	mu    sync.Mutex
 	added []FitOut
 	tally []season.Tally
 }
@@ -142,6 +145,8 @@ func (m *baseLoads) reset() { m.added, m.tally = m.added[:0], m.tally[:0] }
 
 func (m *baseLoads) of(p *proposal, s *season.Setup, a *weatherYears) *season.Tally {
 	added := FitOut{PanelWp: p.fit.PanelWp, Battery: p.fit.Battery}
+	m.mu.Lock()
+	defer m.mu.Unlock()
 	for i := range m.added {
 		if m.added[i] == added {
 			return &m.tally[i]
@@ -174,15 +179,38 @@ type calculator struct {
 	ledger []cost.Line
 	flows  cost.Flows
 	counts []float64 // see costLines
+	// standing holds of each criterion whether it fails, where no year changes that
+	// and it has been worked out.
+	standing []struct{ known, fails bool }
 }
 
 func (p *proposal) calculator() *calculator {
-	about := &subject{p, p.steady()}
-	counts := make([]float64, len(p.book.Prices))
-	for i := range counts {
-		counts[i] = math.NaN()
+	d := &calculator{facts: make(Facts, len(vocabulary)), counts: make([]float64, len(p.book.Prices)), standing: make([]struct{ known, fails bool }, len(p.book.Criteria))}
+	d.take(p)
+	return d
+}
+
+// take turns to another proposal of the same book.
+func (d *calculator) take(p *proposal) {
+	d.p, d.about = p, &subject{p, p.steady()}
+	d.about.stand(d.facts)
+	for i := range d.counts {
+		d.counts[i] = math.NaN()
 	}
-	return &calculator{p: p, about: about, facts: about.standing(), counts: counts}
+	clear(d.standing)
+}
+
+// fails tells whether a criterion of the book fails by the facts.
+func (d *calculator) fails(i int) (bool, error) {
+	if d.standing[i].known {
+		return d.standing[i].fails, nil
+	}
+	c := &d.p.book.Criteria[i]
+	fails, err := c.Fails.Holds(d.facts)
+	if err == nil && c.Standing {
+		d.standing[i].known, d.standing[i].fails = true, fails
+	}
+	return fails, err
 }
 
 // outcome bills and examines a year of a future. The outcome's facts, lines and
@@ -205,16 +233,17 @@ func (d *calculator) outcome(f *Future, y aYear) (Outcome, error) {
 	o.Flows = d.flows
 	o.Present = float64(o.Flows.PresentCost(rate))
 	o.Yearly = float64(o.Flows.YearlyEquivalent(rate))
-	for _, c := range p.book.Criteria {
+	for i := range p.book.Criteria {
+		c := &p.book.Criteria[i]
 		if !slices.Contains(c.Options, p.option) {
 			continue
 		}
-		fails, err := c.Fails.Holds(d.facts)
+		fails, err := d.fails(i)
 		if err != nil {
 			return Outcome{}, fmt.Errorf("criterion %s: %w", c.ID, err)
 		}
 		if fails {
-			o.Failing = append(o.Failing, c)
+			o.Failing = append(o.Failing, *c)
 		}
 	}
 	o.KeptDays = y.keptShare * y.nights * f.Nights

@@ -114,7 +114,7 @@ func (p *pond) lived(b Boat, id OptionID, fit FitOut) []Trial {
 	for k := range numbers {
 		numbers[k] = k
 	}
-	if err := newTrialGround(&b, &w, p.futures, p.seed).run(q, numbers, out); err != nil {
+	if err := newTrialGround(&b, &w, p.futures, p.seed).run(q.crew(), numbers, out); err != nil {
 		p.t.Fatalf("boat %d: %v", p.seed, err)
 	}
 	return out

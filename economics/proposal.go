@@ -75,6 +75,10 @@ func newProposal(b *Boat, book *Book, w *world, leakScale float64, option Option
 		p.swap *= coverSwap
 	}
 	for foam := range p.walls {
+		if foam > 0 && !b.mayBeUnlined() {
+			p.walls[foam] = p.walls[FoamAsTold]
+			continue
+		}
 		box := b.Box.turningOut(FoamCase(foam))
 		spec, foamM2, err := fit.apply(box)
 		if p.freeStanding() {

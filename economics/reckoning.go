@@ -99,7 +99,7 @@ type MonthFigures struct {
 // as-told one when no work is needed or none is possible.
 type OptionFigures struct {
 	ID     OptionID
-	AsTold Outcome // at typical inputs, over twenty years of weather, five in a quick look
+	AsTold Outcome // at typical inputs, over twenty years of weather, fewer in a quick look
 	Fitted Outcome // the same with its fit-out
 	Fit    Fit
 	// WorksOf100 is in how many of 100 futures the fitted case works, hazards
@@ -152,30 +152,39 @@ func (r *Reckoning) Of(id OptionID) *OptionFigures {
 // Settings are the choices of a reckoning that are not the boat's.
 type Settings struct {
 	// Futures is 20 or more; 1,000 is usual. Under 200 it is a quick look: the
-	// search for work meets fewer futures, too, and typical years are fewer.
+	// search for work meets fewer futures, too, and takes more works for alike;
+	// a future holds fewer days, and typical years are fewer.
 	Futures int
 	Seed    uint64 // of weather and futures; the same seed gives the same reckoning
 }
 
-// quickLook is the number of futures from which on the search for work always
-// meets the same searchFutures; under it an eighth as many, which are others, and
-// for a glimpse twice those asked for.
+// quickLook is the number of futures under which a reckoning is a quick look.
 const quickLook = 200
 
+func (s Settings) quick() bool { return s.Futures < quickLook }
+
+// searchFutures is how many futures the search for work meets: always the same
+// ones; in a quick look an eighth as many, which are others, and for a glimpse
+// twice those asked for.
 func (s Settings) searchFutures() int {
-	if s.Futures < quickLook {
+	if s.quick() {
 		return min(searchFutures/8, 2*s.Futures)
 	}
 	return searchFutures
 }
 
-// typicalYears is the number of years of weather behind a figure at typical inputs.
-func (s Settings) typicalYears() int {
-	if s.Futures < quickLook {
-		return typicalYears / 4
+// typicalYears is the number of years of weather behind a figure at typical inputs,
+// of a boat with so many nights a year. A quick look makes do with five, and with
+// fewer where these have daysOfALook in all.
+func (s Settings) typicalYears(nights int) int {
+	if s.quick() {
+		return max(1, min(typicalYears/4, daysOfALook/max(1, nights)))
 	}
 	return typicalYears
 }
+
+// Engineering judgement, from memory.
+const daysOfALook = 150
 
 // DefaultSettings are those of a report.
 var DefaultSettings = Settings{Futures: 1000, Seed: 1}
@@ -188,6 +197,9 @@ var DefaultSettings = Settings{Futures: 1000, Seed: 1}
 // not finite.
 func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning, error) {
 	w := newWorld(&b, ground)
+	if set.quick() {
+		w.live(&b, daysAGlance, longGlance)
+	}
 	r := &Reckoning{Boat: b, Ground: ground, Settings: set}
 	var err error
 	if r.Box, err = boxEvidence(&b, &w); err != nil {
@@ -202,13 +214,19 @@ func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning,
 	r.Boat = offers.stand(r.Boat, &book)
 	var cases [4]*studied
 	told, fitted := make([]*proposal, 4), make([]*proposal, 4)
-	for i, id := range Options {
-		if cases[i] = offers.best[id]; cases[i] == nil {
-			if cases[i], err = st.study(&r.Boat, id); err != nil {
-				return nil, err
+	err = parallel(len(Options), func(int) func(int) error {
+		return func(i int) (err error) {
+			if cases[i] = offers.best[Options[i]]; cases[i] == nil {
+				cases[i], err = st.study(&r.Boat, Options[i])
 			}
+			return err
 		}
-		told[i], fitted[i] = cases[i].told, cases[i].fitted
+	})
+	if err != nil {
+		return nil, err
+	}
+	for i, c := range cases {
+		told[i], fitted[i] = c.told, c.fitted
 	}
 	r.Months = monthFigures(told[0], told[2], told[3])
 	r.WithWork = r.Months

@@ -31,8 +31,9 @@ const (
 	roomyShare, muchCheaper = 0.4, 0.1
 	// Works on the box that let in the same heat in all, within so much, are taken
 	// for alike, whether it comes from cabin, sea or engine: the search is to come
-	// within 1 % of the least cost. Engineering judgement, from memory.
-	alikeHeat = 0.002
+	// within 1 % of the least cost. A quick look needs the way, not the last piece of
+	// its work. Engineering judgement, from memory.
+	alikeHeat, alikeAtAGlance = 0.002, 0.1
 )
 
 // boxWork is one piece of work on the box, ready to be compared.
@@ -78,6 +79,7 @@ type cell struct {
 // look is a cell with the trials it went through.
 type look struct {
 	cell   int
+	crew   *crew   // nil before the first trial
 	trials []Trial // by future; counts where seen
 	seen   []bool
 	count  int // of those seen
@@ -179,7 +181,7 @@ func (s *searcher) collectBoxes(works []FitOut, priced func(*proposal) price, ba
 	for i := range all {
 		b := &all[i]
 		if !slices.ContainsFunc(s.boxes, func(a boxWork) bool {
-			return (a.atLeast(b) || a.gainW <= (1+alikeHeat)*b.gainW) && a.litres >= b.litres-1e-9
+			return (a.atLeast(b) || a.gainW <= (1+s.ground.alike)*b.gainW) && a.litres >= b.litres-1e-9
 		}) {
 			s.boxes = append(s.boxes, *b)
 		}
@@ -203,16 +205,23 @@ func (s *searcher) pricer() func(*proposal) price {
 		mean.Materials += f.Materials / float64(len(s.sample))
 		mean.Stops += f.Stops * f.Nights / float64(len(s.sample)) // billed by the night
 	}
+	var calculator *calculator
 	return func(p *proposal) price {
-		calculator := p.calculator()
+		if calculator == nil {
+			calculator = p.calculator()
+		} else {
+			calculator.take(p)
+		}
 		o, err := calculator.outcome(&mean, aYear{})
 		if err != nil {
 			s.failed = err
 			return price{math.Inf(1), math.Inf(1)}
 		}
 		present := o.Present
-		if o, err = calculator.outcome(&Typical, aYear{}); err != nil {
-			s.failed = err
+		if s.boat.Money.Budget > 0 { // else nobody asks what is paid at first
+			if o, err = calculator.outcome(&Typical, aYear{}); err != nil {
+				s.failed = err
+			}
 		}
 		return price{present, o.First}
 	}
@@ -255,12 +264,15 @@ func (s *searcher) see(l *look, futures []int) {
 	if len(fresh) == 0 || s.failed != nil {
 		return
 	}
-	p, err := s.proposal(&s.cells[l.cell])
-	if err == nil {
-		err = s.ground.run(p, fresh, l.trials)
+	if l.crew == nil {
+		p, err := s.proposal(&s.cells[l.cell])
+		if err != nil {
+			s.failed = err
+			return
+		}
+		l.crew = p.crew()
 	}
-	if err != nil {
-		s.failed = err
+	if s.failed = s.ground.run(l.crew, fresh, l.trials); s.failed != nil {
 		return
 	}
 	for _, k := range fresh {

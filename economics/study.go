@@ -17,15 +17,18 @@ type study struct {
 	futures []Future
 	seed    uint64
 	air     weatherYears
-	base    baseLoads
+	base    *baseLoads
 }
 
 func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *study {
-	s := &study{book: book, world: w, scale: box.leakScale(), seed: set.Seed, inputs: inputs(b, book, w, box)}
+	s := &study{book: book, world: w, scale: box.leakScale(), seed: set.Seed, base: &baseLoads{}, inputs: inputs(b, book, w, box)}
 	bare := mayBeBare(b, box)
 	s.search = newTrialGround(b, w, draw(s.inputs, bare, set.searchFutures(), searchSeed), searchSeed)
+	if set.quick() {
+		s.search.alike = alikeAtAGlance
+	}
 	s.futures = draw(s.inputs, bare, set.Futures, set.Seed)
-	s.air.fill(b, w, &Typical, stream{set.Seed, 0}, set.typicalYears())
+	s.air.fill(b, w, &Typical, stream{set.Seed, 0}, set.typicalYears(len(w.plan.Nights)))
 	return s
 }
 
@@ -54,7 +57,7 @@ func (c *studied) study(s *study, b *Boat, id OptionID) (err error) {
 		if c.fitted, err = newProposal(b, s.book, s.world, s.scale, id, FitOut{}); err != nil {
 			return err
 		}
-		return c.figures.live(c.told, c.fitted, &s.air, &s.base)
+		return c.figures.live(c.told, c.fitted, &s.air, s.base)
 	}
 	c.search = newSearcher(b, s.book, s.world, s.scale, id, s.search)
 	if c.figures.Fit, c.fitted, err = findFit(c.search); err != nil {
@@ -63,7 +66,7 @@ func (c *studied) study(s *study, b *Boat, id OptionID) (err error) {
 	if c.figures.PieceCosts, err = c.fitted.pieceCosts(); err != nil {
 		return err
 	}
-	return c.figures.live(c.told, c.fitted, &s.air, &s.base)
+	return c.figures.live(c.told, c.fitted, &s.air, s.base)
 }
 
 // part gives the first of all futures, one in asToldPart: enough to say how often
@@ -167,7 +170,7 @@ func (r *Reckoning) weighRepair(s *study) error {
 	if err != nil {
 		return err
 	}
-	kept, err := p.calculator().outcome(&Typical, p.live(&Typical, &s.air, &s.base, nil))
+	kept, err := p.calculator().outcome(&Typical, p.live(&Typical, &s.air, s.base, nil))
 	if err != nil {
 		return err
 	}

@@ -16,15 +16,18 @@ type world struct {
 	plan    *season.Plan
 	hottest int // the ground's hottest month, 0 for January
 	aboard  int // the hottest month with nights aboard; hottest when there are none
-	// yearsAFuture is how many years of weather a future holds: as many as give
-	// daysAFuture days aboard.
+	// yearsAFuture is how many years of weather a future holds.
 	yearsAFuture int
 	lived        []*season.Plan // the nights of a year that are spent, by turns from future to future
 }
 
-// A future's weather must not be one lucky weekend. Engineering judgement, from
-// memory.
-const daysAFuture, mostYearsAFuture = 40, 20
+// A future's weather must not be one lucky weekend: it holds as many years as give
+// so many days aboard; and a year of longYear nights or more tells as much when it
+// is lived in part. Engineering judgement, from memory.
+const daysAFuture, longYear, mostYearsAFuture = 40, 180, 20
+
+// A quick look makes do with fewer days, of more boats in part.
+const daysAGlance, longGlance = 15, 45
 
 func newWorld(b *Boat, ground climate.Ground) world {
 	w := world{ground: ground, sky: climate.NewSky(ground)}
@@ -35,15 +38,7 @@ func newWorld(b *Boat, ground climate.Ground) world {
 	}
 	w.months = season.NewMonths(ground, w.sky)
 	w.plan = season.NewPlan(b.Cruising.Nights, b.Cruising.TripNights)
-	if nights := len(w.plan.Nights); nights > 0 {
-		w.yearsAFuture = min(mostYearsAFuture, (daysAFuture+nights-1)/nights)
-	} else {
-		w.yearsAFuture = 1
-	}
-	w.lived = []*season.Plan{w.plan}
-	if b.Food.Medicine != quantity.Yes { // which must be kept in every hour
-		w.lived = w.plan.InParts()
-	}
+	w.live(b, daysAFuture, longYear)
 	w.aboard = -1
 	for m := range 12 {
 		if ground.Months[m].AirMean > ground.Months[w.hottest].AirMean {
@@ -57,6 +52,16 @@ func newWorld(b *Boat, ground climate.Ground) world {
 		w.aboard = w.hottest
 	}
 	return w
+}
+
+// live settles how much of the year a future lives.
+func (w *world) live(b *Boat, days, long int) {
+	nights := max(1, len(w.plan.Nights))
+	w.yearsAFuture = min(mostYearsAFuture, (days+nights-1)/nights)
+	w.lived = []*season.Plan{w.plan}
+	if b.Food.Medicine != quantity.Yes { // which must be kept in every hour
+		w.lived = w.plan.InParts(long)
+	}
 }
 
 // OwnGround is the Cruising.Ground of an owner who describes a ground of their

@@ -42,13 +42,13 @@ func ExampleDocument() {
 	// ## Three reasons
 	// ## What would change this
 	// ## The four ways
-	// ## A tight lid and drain, 2 in more foam in the lid and 3 in more foam inside the walls take the heat in August from 31 to 14 W
-	// ## Cold days of 100: small unit 100, larger unit 100 and ice alone 91
-	// ## The sun carries the small unit in every month aboard
-	// ## Buy this: about $1,500, by your own hands
-	// ## Cut 3 pieces from 2 sheets, and set them in this order
+	// ## A tight lid and drain and 3 in more foam inside the walls take the heat in August from 31 to 16 W
+	// ## Cold days of 100: small unit 100, larger unit 100 and ice alone 76
+	// ## The sun carries the small unit but for September, when up to 2 Wh a day are short
+	// ## Buy this: about $1,400, by your own hands
+	// ## Cut 2 pieces from 1 sheet, and set them in this order
 	// ## Do it in this order, and take care (■ hold point: what follows hides it)
-	// ## Expect some 15 Ah a day in August: measure it before you trust it
+	// ## Expect some 17 Ah a day in August: measure it before you trust it
 	// ## The first two weeks
 	// ## If the cold fails: food without cold in August, at 70 °F: 3 days to the next shop
 }

@@ -87,7 +87,7 @@ func (p *Pack) readCriteria(r *reader) {
 		c.Short = r.textIfAny(rec, "short")
 		r.places(rec, "short")
 		if fails := r.expression(rec, "fails", economics.Truth); fails != nil {
-			c.Fails = fails
+			c.Fails, c.Standing = fails, standing(fails.facts)
 			p.readExamples(r, rec, fails, nil, fails.facts)
 		}
 		if len(c.Options) == 0 {

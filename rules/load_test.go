@@ -308,3 +308,16 @@ func FuzzLoad(f *testing.F) {
 		pack.RunExamples()
 	})
 }
+
+// Whether a box is too warm shows in the year; all else that fails is known before it.
+func TestStandingCriteria(t *testing.T) {
+	pack, err := Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range pack.Book.Criteria {
+		if c.Standing == (c.Kind == economics.Warmth) {
+			t.Errorf("%s: standing %t", c.ID, c.Standing)
+		}
+	}
+}

@@ -141,8 +141,13 @@ func (p *Pack) readQuantity(r *reader, rec record, line *economics.PriceLine) {
 		}
 	}
 	line.Quantity = q
-	line.Standing = !slices.ContainsFunc(reads, func(f economics.Fact) bool { return !f.Standing() })
+	line.Standing = standing(reads)
 	p.readExamples(r, rec, nil, q, reads)
+}
+
+// standing tells whether facts are all known before any year.
+func standing(facts []economics.Fact) bool {
+	return !slices.ContainsFunc(facts, func(f economics.Fact) bool { return !f.Standing() })
 }
 
 // currency reads the sign or code of a currency.

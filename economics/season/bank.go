@@ -156,15 +156,15 @@ type tripRun struct {
 
 // eachTrip calls f for each trip in order.
 func (s *Setup) eachTrip(air *Air, t *Tally, f func(*tripRun)) {
-	tr := tripRun{s: s, air: air}
-	for i, trip := range s.Plan.Trips {
+	tr, trips := tripRun{s: s, air: air}, s.Plan.Trips
+	for i, trip := range trips {
 		tr.index, tr.first, tr.nights, tr.alone = i, trip.First, trip.Nights, trip.Alone
 		tr.hours = air.hours[air.trips[i] : air.trips[i]+24*trip.Nights]
-		if trip.Alone == 0 {
+		if trip.Alone == 0 && (i == 0 || trips[i-1].Alone > 0) {
 			tr.mark(t)
 		}
 		f(&tr)
-		if trip.Alone == 0 {
+		if trip.Alone == 0 && (i == len(trips)-1 || trips[i+1].Alone > 0) {
 			t.repeat(tr.before, partEach)
 		}
 	}
@@ -172,8 +172,10 @@ func (s *Setup) eachTrip(air *Air, t *Tally, f func(*tripRun)) {
 
 // mark remembers what the season has come to before nights that stand for others.
 func (tr *tripRun) mark(t *Tally) {
-	now := *t
-	tr.before = &now
+	if tr.before == nil {
+		tr.before = new(Tally)
+	}
+	*tr.before = *t
 }
 
 // dayRun is one noon-to-noon day of a trip.

@@ -67,37 +67,38 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 	return p
 }
 
-// A year of partNights or more is long enough to be lived in part: of trips no
-// longer than startNights one in partEach; of a trip of partNights or more, after
-// its first startNights, by which the ice from home is gone and a box that was warm
-// is cold, one night in partEach. Engineering judgement, from memory;
-// TestPartOfAYear holds what comes of it to a whole year.
-const partNights, startNights, partEach = 180, 14, 3
+// A long year is lived in part: of trips no longer than startNights one in
+// partEach; of a trip that is long itself, after its first startNights, by which
+// the ice from home is gone and a box that was warm is cold, one night in partEach.
+// Engineering judgement, from memory; TestPartOfAYear holds what comes of it to a
+// whole year.
+const startNights, partEach = 14, 3
 
-// InParts gives the parts in which a long year may be lived, each for the whole:
-// together they spend every night. A shorter year is given as it is. A night or a
-// trip that is spent stands for those beside it that are not. A trip's state goes
-// on from one night to the next that is spent as if they followed each other.
-func (p *Plan) InParts() []*Plan {
-	if len(p.Nights) < partNights {
+// InParts gives the parts in which a long year, of so many nights or more, may be
+// lived, each for the whole: together they spend every night. A shorter year is
+// given as it is. A night or a trip that is spent stands for those beside it that
+// are not. A trip's state goes on from one night to the next that is spent as if
+// they followed each other.
+func (p *Plan) InParts(long int) []*Plan {
+	if len(p.Nights) < long {
 		return []*Plan{p}
 	}
 	parts := make([]*Plan, partEach)
 	for i := range parts {
-		parts[i] = p.part(i)
+		parts[i] = p.part(i, long)
 	}
 	return parts
 }
 
 // part spends the night and the trip at a place, 0 to partEach - 1, among those for
 // which they stand.
-func (p *Plan) part(at int) *Plan {
+func (p *Plan) part(at, long int) *Plan {
 	q := *p
 	q.Nights, q.Trips = nil, nil
 	for i := 0; i < len(p.Trips); i++ {
 		trip, alone, step := p.Trips[i], p.Trips[i].Nights, 1
 		switch beside := p.Trips[i:min(i+partEach, len(p.Trips))]; {
-		case trip.Nights >= partNights:
+		case trip.Nights >= long:
 			alone, step = startNights+(trip.Nights-startNights)%partEach, partEach
 		case trip.Nights <= startNights && len(beside) == partEach && beside[partEach-1].Nights == trip.Nights:
 			trip, alone = beside[at], 0

@@ -84,7 +84,7 @@ func TestInParts(t *testing.T) {
 			total += n
 		}
 		spent := map[Night]bool{}
-		for at, part := range whole.InParts() {
+		for at, part := range whole.InParts(180) {
 			if len(part.Nights) != row.lived {
 				t.Errorf("trips of %v: %d nights, want %d", row.trip, len(part.Nights), row.lived)
 			}
