@@ -88,20 +88,25 @@ func (a *answerer) losses(ins []Input, futures []Future, way OptionID) FuturesFi
 	if len(out.Weighed) > 0 {
 		judged = a.judge(&out)
 	}
-	for _, in := range ins {
+	out.Inputs = make([]InputFigures, len(ins))
+	_ = parallel(len(ins), func(int) func(int) error {
 		values := make([]float64, len(futures))
-		for k := range futures {
-			values[k] = *in.at(&futures[k])
+		return func(i int) error {
+			in, fig := ins[i], &out.Inputs[i]
+			for k := range futures {
+				values[k] = *in.at(&futures[k])
+			}
+			*fig = InputFigures{Input: in, Low: in.Value(in.Factor.Low), High: in.Value(in.Factor.High)}
+			order := ascending(values)
+			if way != "" {
+				fig.PriceLow, fig.PriceHigh = fifths(order, a.medianPrice(way))
+			}
+			if len(out.Weighed) > 1 {
+				a.weigh(fig, &out, &judged, values, order)
+			}
+			return nil
 		}
-		fig := InputFigures{Input: in, Low: in.Value(in.Factor.Low), High: in.Value(in.Factor.High)}
-		if way != "" {
-			fig.PriceLow, fig.PriceHigh = fifths(values, a.medianPrice(way))
-		}
-		if len(out.Weighed) > 1 {
-			a.weigh(&fig, &out, &judged, values)
-		}
-		out.Inputs = append(out.Inputs, fig)
-	}
+	})
 	return out
 }
 
@@ -132,12 +137,12 @@ func (a *answerer) judge(out *FuturesFigures) chance.Judgement {
 }
 
 // weigh tells what an input does to the choice between the weighed ways.
-func (a *answerer) weigh(fig *InputFigures, out *FuturesFigures, judged *chance.Judgement, values []float64) {
+func (a *answerer) weigh(fig *InputFigures, out *FuturesFigures, judged *chance.Judgement, values []float64, order []int) {
 	fig.EVPPI = float64(judged.EVPPI(values))
 	difference := func(k int) float64 {
 		return loss(out.Preferred, &a.of(out.Preferred)[k], out.Worth) - loss(out.Runner, &a.of(out.Runner)[k], out.Worth)
 	}
-	fig.SwingLow, fig.SwingHigh = fifths(values, mean(difference))
+	fig.SwingLow, fig.SwingHigh = fifths(order, mean(difference))
 	s, ok := judged.SwitchingValue(values)
 	// The other way must gain on the side where it is said to win.
 	if ok && s.Above == (fig.SwingHigh > fig.SwingLow) {
@@ -215,20 +220,21 @@ func marks(sorted []float64) quantity.Range {
 	return quantity.Range{Low: sorted[int(0.1*n)], Typical: sorted[int(0.5*n)], High: sorted[int(0.9*n)]}
 }
 
-// fifths reads the futures with the lowest and the highest fifth of an input.
-func fifths(input []float64, of func([]int) float64) (low, high float64) {
-	order := ascending(input)
+// fifths reads the futures with the lowest and the highest fifth of an input,
+// given them from its least to its greatest.
+func fifths(order []int, of func([]int) float64) (low, high float64) {
 	fifth := max(1, len(order)/5)
 	return of(order[:fifth]), of(order[len(order)-fifth:])
 }
 
-// ascending gives the indices of values from the least to the greatest.
+// ascending gives the indices of values from the least to the greatest, of equals
+// in their order.
 func ascending(values []float64) []int {
 	order := make([]int, len(values))
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(values[a], values[b]) })
+	slices.SortFunc(order, func(a, b int) int { return cmp.Or(cmp.Compare(values[a], values[b]), a-b) })
 	return order
 }
 

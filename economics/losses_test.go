@@ -186,10 +186,10 @@ func TestBandsByHand(t *testing.T) {
 	}
 	// A fifth of three is still one, of ten it is two.
 	named := func(at []int) float64 { return float64(10*len(at) + at[0]) }
-	if low, high := fifths([]float64{3, 1, 2}, named); low != 11 || high != 10 {
+	if low, high := fifths(ascending([]float64{3, 1, 2}), named); low != 11 || high != 10 {
 		t.Errorf("fifths of three: %v and %v; by hand the second and the first", low, high)
 	}
-	if low, high := fifths([]float64{9, 8, 7, 6, 5, 4, 3, 2, 1, 0}, named); low != 29 || high != 21 {
+	if low, high := fifths(ascending([]float64{9, 8, 7, 6, 5, 4, 3, 2, 1, 0}), named); low != 29 || high != 21 {
 		t.Errorf("fifths of ten: %v and %v; by hand two from the last, two from the second", low, high)
 	}
 }

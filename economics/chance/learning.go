@@ -112,7 +112,7 @@ func (j *Judgement) margin(input []float64) (margin []float64, order []int) {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(input[a], input[b]) })
+	slices.SortFunc(order, func(a, b int) int { return cmp.Or(cmp.Compare(input[a], input[b]), a-b) })
 	curves := orthonormal(normalScores(input, order))
 	margin = make([]float64, j.futures)
 	for i := range margin {
