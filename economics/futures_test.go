@@ -268,7 +268,7 @@ func TestPartOfAYear(t *testing.T) {
 			w.lived = []*season.Plan{w.plan}
 			keptWhole, worksWhole, yearlyWhole := mean()
 			for i, id := range cold {
-				if math.Abs(kept[i]-keptWhole[i]) > 0.02 || math.Abs(works[i]-worksWhole[i]) > 6 || math.Abs(yearly[i]/yearlyWhole[i]-1) > 0.02 {
+				if math.Abs(kept[i]-keptWhole[i]) > 0.02 || math.Abs(works[i]-worksWhole[i]) > 6 || math.Abs(yearly[i]/yearlyWhole[i]-1) > 0.03 {
 					t.Errorf("%s, %.0f W, %s: cold on %.3f of the days, works in %.0f of 100, %.0f a year; a whole year %.3f, %.0f, %.0f",
 						ground, panel, id, kept[i], works[i], yearly[i], keptWhole[i], worksWhole[i], yearlyWhole[i])
 				}
@@ -286,13 +286,13 @@ func TestPartOfAYear(t *testing.T) {
 	}
 }
 
-// A quick look lives a third of a year of 45 nights or more, and enough years of a
+// A quick look lives a fourth of a year of 60 nights or more, and enough years of a
 // shorter one for 15 days; a reckoning lives all of them.
 func TestQuickLookLivesLess(t *testing.T) {
 	for _, row := range []struct {
 		june, july  float64
 		lived, over int // nights of a year that are lived, and years
-	}{{0, 5, 5, 3}, {5, 5, 10, 2}, {15, 25, 40, 1}, {20, 25, 15, 1}, {30, 30, 20, 1}} {
+	}{{0, 5, 5, 3}, {5, 5, 10, 2}, {25, 30, 55, 1}, {30, 30, 15, 1}} {
 		b := dunlin()
 		b.Cruising.Nights, b.Cruising.TripNights = [12]float64{5: row.june, 6: row.july}, 5
 		ground, err := b.Ground()

@@ -27,7 +27,7 @@ type world struct {
 const daysAFuture, longYear, mostYearsAFuture = 40, 180, 20
 
 // A quick look makes do with fewer days, of more boats in part.
-const daysAGlance, longGlance = 15, 45
+const daysAGlance, longGlance = 15, 60
 
 func newWorld(b *Boat, ground climate.Ground) world {
 	w := world{ground: ground, sky: climate.NewSky(ground)}

@@ -43,7 +43,7 @@ func ExampleDocument() {
 	// ## What would change this
 	// ## The four ways
 	// ## A tight lid and drain and 3 in more foam inside the walls take the heat in August from 31 to 16 W
-	// ## Cold days of 100: small unit 100, larger unit 100 and ice alone 76
+	// ## Cold days of 100: small unit 100, larger unit 100 and ice alone 83
 	// ## The sun carries the small unit but for September, when up to 2 Wh a day are short
 	// ## Buy this: about $1,400, by your own hands
 	// ## Cut 2 pieces from 1 sheet, and set them in this order

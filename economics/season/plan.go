@@ -72,7 +72,7 @@ func NewPlan(nights [12]float64, tripNights float64) *Plan {
 // the ice from home is gone and a box that was warm is cold, one night in partEach.
 // Engineering judgement, from memory; TestPartOfAYear holds what comes of it to a
 // whole year.
-const startNights, partEach = 14, 3
+const startNights, partEach = 14, 4
 
 // InParts gives the parts in which a long year, of so many nights or more, may be
 // lived, each for the whole: together they spend every night. A shorter year is

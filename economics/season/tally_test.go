@@ -62,8 +62,8 @@ func TestNightsThatStandForOthers(t *testing.T) {
 	}
 }
 
-// A long year is lived in part: of short trips one in three, of one that takes half
-// a year its start night by night and then one night of three, other trips whole.
+// A long year is lived in part: of short trips one in four, of one that takes half
+// a year its start night by night and then one night of four, other trips whole.
 // Each part stands for all its nights, and together they spend each.
 func TestInParts(t *testing.T) {
 	year := [12]float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
@@ -72,9 +72,9 @@ func TestInParts(t *testing.T) {
 		trip   float64
 		lived  int
 	}{
-		{year, 365, 131},     // 14 + 351/3
-		{year, 183, 71 + 70}, // 15 + 168/3, 14 + 168/3
-		{year, 7, 17*7 + 8},  // 51 of 53 trips in threes; of 7 and of 1 night
+		{year, 365, 104},     // 17 + 348/4
+		{year, 183, 57 + 56}, // 15 + 168/4, 14 + 168/4
+		{year, 7, 13*7 + 1},  // 52 of 53 trips in fours; one of a night
 		{year, 60, 365},
 		{[12]float64{4: 31, 5: 30, 6: 31, 7: 31, 8: 30}, 7, 153},
 	} {
