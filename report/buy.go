@@ -7,6 +7,7 @@ import (
 
 	"coldreckon/economics"
 	"coldreckon/economics/energy"
+	"coldreckon/economics/heat"
 	"coldreckon/economics/quantity"
 	"coldreckon/report/layout"
 	"coldreckon/report/words"
@@ -231,7 +232,7 @@ func (a author) enough() string {
 	if !f.Seal && !a.chest() {
 		out = append(out, "the lid's seal")
 	}
-	if !f.Drain && !a.chest() {
+	if !f.Drain && !a.chest() && a.r.Boat.Box.Drain != heat.NoDrain {
 		out = append(out, "the drain")
 	}
 	if len(out) == 0 {
