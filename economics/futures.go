@@ -145,8 +145,11 @@ type crew struct {
 
 func (p *proposal) crew() *crew { return &crew{p, make([]*calculator, runtime.GOMAXPROCS(0))} }
 
-// of gives a core its calculator.
+// of gives a core its calculator; one that has joined since has none to keep.
 func (c *crew) of(core int) *calculator {
+	if core >= len(c.calculators) {
+		return c.p.calculator()
+	}
 	if c.calculators[core] == nil {
 		c.calculators[core] = c.p.calculator()
 	}

@@ -309,3 +309,25 @@ func TestQuickLookLivesLess(t *testing.T) {
 		}
 	}
 }
+
+// A machine may give a program more cores while it runs.
+func TestCrewTakesMoreCores(t *testing.T) {
+	b := dunlin()
+	ground, err := b.Ground()
+	if err != nil {
+		t.Fatal(err)
+	}
+	w, book := newWorld(&b, ground), testBook()
+	p, err := newProposal(&b, &book, &w, 1, IceOnly, FitOut{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := p.crew()
+	if len(c.calculators) != runtime.GOMAXPROCS(0) {
+		t.Fatalf("%d calculators for %d cores", len(c.calculators), runtime.GOMAXPROCS(0))
+	}
+	kept := c.of(0)
+	if more := c.of(len(c.calculators)); more == nil || more == kept || c.of(0) != kept {
+		t.Error("a core has no calculator of its own, or loses it")
+	}
+}
