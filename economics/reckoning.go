@@ -161,13 +161,14 @@ type Settings struct {
 // quickLook is the number of futures under which a reckoning is a quick look.
 const quickLook = 200
 
-func (s Settings) quick() bool { return s.Futures < quickLook }
+// Quick tells whether a reckoning is a quick look.
+func (s Settings) Quick() bool { return s.Futures < quickLook }
 
 // searchFutures is how many futures the search for work meets: always the same
 // ones; in a quick look an eighth as many, which are others, and for a glimpse
 // twice those asked for.
 func (s Settings) searchFutures() int {
-	if s.quick() {
+	if s.Quick() {
 		return min(searchFutures/8, 2*s.Futures)
 	}
 	return searchFutures
@@ -177,7 +178,7 @@ func (s Settings) searchFutures() int {
 // of a boat with so many nights a year. A quick look makes do with five, and with
 // fewer where these have daysOfALook in all.
 func (s Settings) typicalYears(nights int) int {
-	if s.quick() {
+	if s.Quick() {
 		return max(1, min(typicalYears/4, daysOfALook/max(1, nights)))
 	}
 	return typicalYears
@@ -197,7 +198,7 @@ var DefaultSettings = Settings{Futures: 1000, Seed: 1}
 // not finite.
 func Reckon(b Boat, book Book, ground climate.Ground, set Settings) (*Reckoning, error) {
 	w := newWorld(&b, ground)
-	if set.quick() {
+	if set.Quick() {
 		w.live(&b, daysAGlance, longGlance)
 	}
 	r := &Reckoning{Boat: b, Ground: ground, Settings: set}

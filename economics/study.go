@@ -24,7 +24,7 @@ func newStudy(b *Boat, book *Book, w *world, box *BoxFigures, set Settings) *stu
 	s := &study{book: book, world: w, scale: box.leakScale(), seed: set.Seed, base: &baseLoads{}, inputs: inputs(b, book, w, box)}
 	bare := mayBeBare(b, box)
 	s.search = newTrialGround(b, w, draw(s.inputs, bare, set.searchFutures(), searchSeed), searchSeed)
-	if set.quick() {
+	if set.Quick() {
 		s.search.alike = alikeAtAGlance
 	}
 	s.futures = draw(s.inputs, bare, set.Futures, set.Seed)

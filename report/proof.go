@@ -191,6 +191,9 @@ func (a author) reckoned() layout.Block {
 	_, _, assumed := a.r.Boat.EvidenceCounts()
 	text := fmt.Sprintf("One heat balance for your box, hour by hour through the season aboard, in %d equally likely futures, the same for every way. %s assumed, the rest yours. Prices of today, counting %s less for each year ahead: book %s. Program coldreckon %s, seed %d.",
 		f.Count, words.Capital(fmt.Sprintf("%s figures", counted(assumed))), a.percent(), a.Pack.Book.Identity, a.Version, f.Seed)
+	if a.r.Settings.Quick() {
+		text += " " + words.QuickLook
+	}
 	if a.r.Boat.Box.Lid == heat.TopLid {
 		text += " Food is reckoned at the mean of the box: under the lid it is warmer, so meat and milk lie low."
 	}

@@ -36,7 +36,11 @@ func (t *Table) Document() layout.Document {
 		layout.Para{Style: layout.Small, Text: "Measured: by a test aboard or a log. Remembered: from how long ice has lasted. Reckoned: from the walls, as told or assumed. " +
 			"Told: somebody's word. Assumed: a usual value. A test with ice or jugs of water, a day's work, settles the leak before money is paid."}}, t.oldUnits()...)
 	first := append([]layout.Block{layout.Heading{Level: 1, Text: "To be cleared first"}}, t.stops()...)
-	first = append(first, layout.Para{Style: layout.Small, Text: fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)})
+	made := fmt.Sprintf("%d futures a boat, seed %d, the same for all; price book %s. The program reckons; the decision and the survey are yours.", t.Futures, t.Seed, t.Prices)
+	if (economics.Settings{Futures: t.Futures}).Quick() {
+		made += " " + words.QuickLook
+	}
+	first = append(first, layout.Para{Style: layout.Small, Text: made})
 	return t.laid(d, [][]layout.Block{{layout.Heading{Level: 1, Text: "The ways, and the work"}, t.ways()}, known, first})
 }
 

@@ -23,3 +23,7 @@ func (v Voice) LeakText() string {
 	return fmt.Sprintf("The box holds %s and leaks %s (%s in 80 of 100 cases): so much heat for each degree that the air round it is warmer than the food. %s", v.Volume(float64(b.Volume)),
 		v.leak(float64(b.Leak)), quantity.Span(v.leak(float64(b.LeakLow)), v.leak(float64(b.LeakHigh))), b.Evidence.Why)
 }
+
+// QuickLook says of a reckoning over few futures what else it has less of; see
+// economics.Settings.Quick.
+const QuickLook = "This is a quick look: under 200 futures, fewer works and days are tried, too."
