@@ -208,10 +208,7 @@ func TestWhatHelpsIceNeverHurts(t *testing.T) {
 	}
 }
 
-// More sun and more battery never hurt a unit. But for one thing: cut off, it comes
-// back at a tenth of the bank above the bottom, which a larger bank reaches later,
-// and more sun may move the hour. On one boat in a hundred, short of power either
-// way, that may cost two hundredths of the days and two futures of forty.
+// More sun and more battery never hurt a unit.
 func TestMorePowerNeverHurts(t *testing.T) {
 	for _, row := range []struct {
 		name   string
@@ -221,28 +218,18 @@ func TestMorePowerNeverHurts(t *testing.T) {
 		{"battery", func(b *Boat) { b.Power.Battery += 60 }},
 	} {
 		t.Run(row.name, func(t *testing.T) {
-			boats, hurt := 0, map[uint64]bool{}
 			eachPond(t, func(p *pond) {
 				p.t = t
-				boats++
 				for _, id := range refrigerated {
 					for what, fit := range map[string]FitOut{"as told": {}, "fitted": p.work[id]} {
-						before := p.asSheIs(id, fit)
-						wasShare, wasWorks := kept(before)
+						wasShare, wasWorks := kept(p.asSheIs(id, fit))
 						share, works := kept(p.lived(p.changed(row.change), id, fit))
-						if share >= wasShare-0.002 && works >= wasWorks-1e-9 {
-							continue
-						}
-						hurt[p.seed] = true
-						if plentiful(before) || share < wasShare-0.02 || works < wasWorks-2.5/pondFutures {
+						if share < wasShare-0.002 || works < wasWorks-1e-9 {
 							t.Errorf("boat %d, %s %s: kept %.4f, works in %.3f; before %.4f, %.3f", p.seed, id, what, share, works, wasShare, wasWorks)
 						}
 					}
 				}
 			})
-			if len(hurt) > boats/100 {
-				t.Errorf("hurt %d of %d boats", len(hurt), boats)
-			}
 		})
 	}
 }

@@ -12,9 +12,9 @@ import (
 	"coldreckon/wizard/questions"
 )
 
-// changeFutures is how many futures a change of the answer is looked for in: a
-// first look, as the report reckons the whole.
-const changeFutures = 100
+// changeFutures is how many futures a change of the answer is looked for in: as few
+// as are no quick look, whose work may change where the answer does not.
+const changeFutures = 200
 
 // answerChanged says in three lines what a lesson does to a boat's answer: what
 // it was, what it is now, and whether it stands.
@@ -38,7 +38,7 @@ func answerChanged(ctx context.Context, before, after economics.Boat, book econo
 	if answers[0].Case != answers[1].Case || !slices.Equal(answers[0].Ways, answers[1].Ways) {
 		verdict = "That changes the answer."
 	}
-	return fmt.Sprintf("Before: %s\nNow:    %s\n%s This is a first look; 'coldreckon report' reckons it in full.\n", said[0], said[1], verdict), nil
+	return fmt.Sprintf("Before: %s\nNow:    %s\n%s This is a look at %d futures; 'coldreckon report' reckons it in full.\n", said[0], said[1], verdict, changeFutures), nil
 }
 
 // lookedAt says in one line what a reckoning finds.

@@ -105,7 +105,7 @@ func (b *bank) step(sup supply, unitW float64, t *Tally) (shoreW float64) {
 	t.SpillWh += spill
 	if b.wh <= 1e-9 {
 		b.off = true
-	} else if b.wh >= b.restartWh || sup.shore != noShore {
+	} else if b.wh >= b.restartWh || sup.shore != noShore || sup.engineW > 0 {
 		b.off = false
 	}
 	if b.wh < t.LowestWh {

@@ -65,7 +65,9 @@
 //  3. Cooling, by option; see Unit and Ice.
 //  4. Battery: sun, engine (from 9 h; of the last hour its part) and shore
 //     against house loads and unit. A trip starts with a full bank. At the
-//     bottom the unit is cut off until an hour ends at the restart level.
+//     bottom the unit is cut off until an hour ends at the restart level, or with
+//     the engine running: a cut-out goes by volts, which are then those of charging
+//     (common practice, no source).
 //     Shore power on a night connects from 18 h to 6 h, carries what sun and
 //     engine leave of every load, ends a cut-off, and fills the bank evenly, so
 //     that it is full at 6 h. Night i of the plan, from 0, is on shore where

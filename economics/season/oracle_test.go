@@ -208,7 +208,7 @@ func (o *oracle) carry(b bank, a surroundings, unitW float64, sum *account) (ban
 	}
 	if b.wh <= 1e-9 {
 		b.off = true
-	} else if a.onShore || b.wh >= float64(p.Bank.RestartWh) {
+	} else if a.onShore || a.engineW > 0 || b.wh >= float64(p.Bank.RestartWh) {
 		b.off = false
 	}
 	// The engine runs for other reasons: what it could not place is no loss.

@@ -94,19 +94,15 @@ func TestHotterNeverCostsLess(t *testing.T) {
 	}
 }
 
-// TestMorePowerNeverLowersColdDays: a bigger panel never costs a cold day.
-//
-// A bigger battery can, rarely: its restart level lies higher, so that after a
-// cut-off it waits longer for the sun, and a unit that lasted to a later hour
-// may then be off in the afternoon rather than in the night. It is bounded
-// here: in one boat of a hundred, two days of a season.
+// TestMorePowerNeverLowersColdDays: neither a bigger panel nor a bigger battery
+// costs a cold day. (One of 3,000 boats lost one by each: a cut-off waits a tenth of
+// the battery for the sun, and falls into other hours.)
 //
 // Guards the sign of the sun in the bank and of the restart level.
 func TestMorePowerNeverLowersColdDays(t *testing.T) {
 	r, grounds := rand.New(rand.NewPCG(5, 3)), summerGrounds()
-	const boats = 200
-	lost, gainedByPanel, gainedByBank := 0, 0, 0
-	for range boats {
+	gainedByPanel, gainedByBank := 0, 0
+	for range 200 {
 		c, g := summerBoat(r, grounds)
 		unit := anyUnit(r)
 		panel, bank := c, c
@@ -119,15 +115,10 @@ func TestMorePowerNeverLowersColdDays(t *testing.T) {
 			t.Errorf("%s %+v: %d cold days, with %.0f W %d", g.ID, c, as.ColdDays, panel.panelWp, withPanel.ColdDays)
 		}
 		if withBank.ColdDays < as.ColdDays {
-			if lost++; withBank.ColdDays < as.ColdDays-2 {
-				t.Errorf("%s %+v: %d cold days, with %.0f Ah %d", g.ID, c, as.ColdDays, bank.batteryAh, withBank.ColdDays)
-			}
+			t.Errorf("%s %+v: %d cold days, with %.0f Ah %d", g.ID, c, as.ColdDays, bank.batteryAh, withBank.ColdDays)
 		}
 		gainedByPanel += withPanel.ColdDays - as.ColdDays
 		gainedByBank += withBank.ColdDays - as.ColdDays
-	}
-	if lost > boats/100 {
-		t.Errorf("a bigger battery costs %d of %d boats cold days", lost, boats)
 	}
 	if gainedByPanel <= 0 || gainedByBank <= 0 {
 		t.Errorf("panels bring %d cold days, batteries %d: the boats are not short of power", gainedByPanel, gainedByBank)

@@ -185,7 +185,7 @@ static inline void step(Bank *b, const Supply *s, double unitW, Tally *t) {
 	}
 	t->spill += spill;
 	if (b->wh <= 1e-9) b->off = 1;
-	else if (b->wh >= restartWh || s->shore) b->off = 0;
+	else if (b->wh >= restartWh || s->shore || s->engine > 0) b->off = 0;
 	if (b->wh < t->lowest) t->lowest = b->wh;
 }
 
