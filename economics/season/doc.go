@@ -106,8 +106,9 @@
 // within seven days; nor than the trip's end. At a start ice from home comes
 // first, all of it that fits and can be carried; what is still wanted is bought
 // in whole bags, of which he counts on nine tenths coming aboard: as many as
-// are wanted and fit, the last by a quarter at least, and can be carried, one at
-// least where nothing comes from home. Of the last bag he loads what fits.
+// are wanted and fit, the last by a quarter at least, but one where less than the
+// floor is aboard; and can be carried, one at least where nothing comes from home.
+// Of the last bag he loads what fits.
 //
 // A trip's first stop sells, a later one where its number (Weather.Stops) is
 // under the share found. On other noons an owner who does so goes for a run if

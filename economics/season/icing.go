@@ -125,8 +125,9 @@ type purchase struct{ homeKg, homeLoadedKg, boughtKg, loadedKg float64 }
 // left: for the days until the stop that he plans to, at the rate of the day's
 // month. Ice from home comes first. The rest is whole bags, of which he counts
 // on a tenth being lost on the way, the last only if a quarter of it is wanted
-// and fits; no more than can be carried, rounded down but one at least. Of the
-// last he loads what fits. (Were he to count with the loss as it is, a smaller
+// and fits, but one where there is too little aboard to hold the food; no more
+// than can be carried, rounded down but one at least. Of the last he loads what
+// fits. (Were he to count with the loss as it is, a smaller
 // one would now and then buy a bag less, and be worse.)
 func (s *Setup) purchase(tr *tripRun, day, month int, leftKg float64, p *IcePlan) (b purchase) {
 	shop := s.Goods.ShopEveryDays
@@ -149,6 +150,9 @@ func (s *Setup) purchase(tr *tripRun, day, month int, leftKg float64, p *IcePlan
 		}
 	}
 	bags := math.Floor(min(want, room)/(p.PortionKg*(1-planLoss)) + 1 - leastBagWanted + 1e-9)
+	if bags < 1 && want > 0 && leftKg+b.homeLoadedKg < p.FloorKg[month] {
+		bags = 1
+	}
 	bags = min(bags, max(least, math.Floor(carry/p.PortionKg+1e-9)))
 	if bags > 0 {
 		b.boughtKg = bags * p.PortionKg

@@ -184,7 +184,8 @@ func (o *oracle) basketOf(ice season.Icing, trip season.Trip, day int, left floa
 		short, free := want-b.homeIn-b.bought*0.9, room-b.homeIn-b.bought*0.9
 		quarter := 0.25*ice.PortionKg*0.9 - 1e-9
 		carried := b.home+b.bought+ice.PortionKg <= carry+1e-6 || b.home == 0 && b.bought == 0
-		if short < quarter || free < quarter || !carried {
+		needed := b.bought == 0 && short > 0 && left+b.homeIn < o.wanted(ice, month, 0)
+		if (short < quarter || free < quarter) && !needed || !carried {
 			break
 		}
 		b.bought += ice.PortionKg
