@@ -143,7 +143,7 @@ func (a author) steps() []step {
 	} else if a.r.Boat.Cruising.BeforeTrip == economics.Warm {
 		do("Food waits in its iced bag for a cold box: 6 h at most.", "two-hour-rule")
 	}
-	do("Fill in "+a.at("page 4", "what to expect")+" before food depends on the box.", "two-hour-rule", "plate-freezes")
+	do("Fill in "+a.at("page 4", "what to expect")+" before food depends on the box.", "battery-flat", "two-hour-rule", "plate-freezes")
 	return out
 }
 
