@@ -22,7 +22,7 @@ func (a author) method() []layout.Block {
 			"Heat. Six walls, each with its foam, its water and what lies behind it, with edges, corners, lid seal and drain. Then the air that the lid lets in, and warm food.",
 			"One exam for all. A day is cold when the food was too warm for no more than two hours, whether ice or a unit cools it.",
 			"Season. Hour by hour it is run: weather, sun, battery, engine, ice or unit. Days differ from day to day as weather does. Meltwater without a drain is bailed once warm. Of 180 nights a year or more a future may spend one in four, by turns, as long as no medicine is aboard.",
-			"Unit. Efficiency is a share of what is possible between the plate's and the condenser's temperatures. The plate's temperature follows the load.",
+			"Unit. Efficiency is a share of what is possible between the plate's and the condenser's temperatures. The plate's temperature follows the load. Cut off by a flat battery, it comes back with shore power, with the engine or at a tenth of the bank.",
 			fmt.Sprintf("Money. All payments over %.0f years in prices of today, brought back to today at %s a year above inflation.", float64(m.Years), a.percent()),
 			fmt.Sprintf("Futures. %d futures, evenly spread over the uncertain figures, were put to every way alike. Ranges hold 80 of 100 of them.", f.Count),
 			"Answer. First which way gives cold days best, of those that do what you want in 87 of 100 futures; under 60 of 100 no winner is named. Then in how many futures a cold day costs no more than it is worth.",
